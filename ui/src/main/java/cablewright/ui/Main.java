@@ -1,7 +1,6 @@
 package cablewright.ui;
 
 import cablewright.ui.desktop.Desktop;
-import javafx.application.Application;
 
 /**
  * Where the program starts.
@@ -20,8 +19,8 @@ public final class Main {
      */
     public static void main(String[] arguments) {
         try {
-            Application.launch(Desktop.class, arguments);
-        } catch (UnsupportedOperationException noWindow) { // what JavaFX throws without a display or without GTK
+            Desktop.open(arguments);
+        } catch (UnsupportedOperationException noWindow) {
             System.err.println("cablewright: the desktop can't open a window here: " + noWindow.getMessage());
             System.err.println("Start it where there is a display. On Debian, 'sh .setup/install-packages.sh run'"
                     + " brings the packages it needs.");
