@@ -1,0 +1,179 @@
+package cablewright.simulator.crosssection;
+
+import cablewright.simulator.material.Limits;
+import cablewright.simulator.material.PhysicalConstants;
+import cablewright.simulator.material.Water;
+import cablewright.simulator.notice.Notice;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Line given by its constants: {@code z = R + s L + k sqrt(s)}, {@code y = G + s C + sum s dC/(1 + s tau)}.
+ *
+ * <p>Taken at its word to double precision; no geometry stands behind it, so only unevenness can be done to it.
+ * Impedance and velocity without loss are {@code sqrt(L/C)} and {@code 1/sqrt(L C)}, relaxations counted where they have
+ * not relaxed at the reference frequency.
+ *
+ * <p>Validity: causal and passive for all s in the right half plane.
+ *
+ * @param resistanceOhmsPerMetre R, 0 or more
+ * @param inductanceHenriesPerMetre L, above 0
+ * @param skinOhmsPerMetrePerRootRadian k, 0 or more
+ * @param conductanceSiemensPerMetre G, 0 or more
+ * @param capacitanceFaradsPerMetre C, above 0
+ * @param relaxations Debye terms, may be empty
+ */
+public record ConstantsSection(
+        double resistanceOhmsPerMetre,
+        double inductanceHenriesPerMetre,
+        double skinOhmsPerMetrePerRootRadian,
+        double conductanceSiemensPerMetre,
+        double capacitanceFaradsPerMetre,
+        List<DebyeTerm> relaxations)
+        implements CrossSection {
+
+    // Rejects a line that can't exist and keeps its own list.
+    public ConstantsSection {
+        Limits.notNegative("resistanceOhmsPerMetre", resistanceOhmsPerMetre);
+        Limits.positive("inductanceHenriesPerMetre", inductanceHenriesPerMetre);
+        Limits.notNegative("skinOhmsPerMetrePerRootRadian", skinOhmsPerMetrePerRootRadian);
+        Limits.notNegative("conductanceSiemensPerMetre", conductanceSiemensPerMetre);
+        Limits.positive("capacitanceFaradsPerMetre", capacitanceFaradsPerMetre);
+        relaxations = List.copyOf(relaxations);
+    }
+
+    /**
+     * Line without loss.
+     *
+     * @param impedanceOhms sqrt(L/C)
+     * @param velocityFraction share of the speed of light, above 0 and at most 1
+     * @return the line
+     */
+    public static ConstantsSection lossless(double impedanceOhms, double velocityFraction) {
+        Limits.positive("impedanceOhms", impedanceOhms);
+        Limits.require(
+                velocityFraction > 0 && velocityFraction <= 1,
+                "velocityFraction",
+                velocityFraction,
+                "above 0 and at most 1");
+        double slowness = 1 / (velocityFraction * PhysicalConstants.SPEED_OF_LIGHT);
+        return new ConstantsSection(0, impedanceOhms * slowness, 0, 0, slowness / impedanceOhms, List.of());
+    }
+
+    @Override
+    public PrimaryConstants primaryConstants(ContourSamples contour) {
+        PrimaryConstants out = new PrimaryConstants(contour.size());
+        series(contour, out.zRe(), out.zIm());
+        double[] sRe = contour.sRe();
+        double[] sIm = contour.sIm();
+        double[] yRe = out.yRe();
+        double[] yIm = out.yIm();
+        for (int i = 0; i < yRe.length; i++) {
+            yRe[i] = conductanceSiemensPerMetre + sRe[i] * capacitanceFaradsPerMetre;
+            yIm[i] = sIm[i] * capacitanceFaradsPerMetre;
+        }
+        for (DebyeTerm term : relaxations) {
+            addRelaxation(term, sRe, sIm, yRe, yIm);
+        }
+        return out;
+    }
+
+    private void series(ContourSamples contour, double[] zRe, double[] zIm) {
+        double[] sRe = contour.sRe();
+        double[] sIm = contour.sIm();
+        double k = skinOhmsPerMetrePerRootRadian;
+        for (int i = 0; i < zRe.length; i++) {
+            double rootRe = Math.sqrt(0.5 * (Math.hypot(sRe[i], sIm[i]) + sRe[i]));
+            double rootIm = 0.5 * sIm[i] / rootRe;
+            zRe[i] = resistanceOhmsPerMetre + sRe[i] * inductanceHenriesPerMetre + k * rootRe;
+            zIm[i] = sIm[i] * inductanceHenriesPerMetre + k * rootIm;
+        }
+    }
+
+    private static void addRelaxation(DebyeTerm term, double[] sRe, double[] sIm, double[] yRe, double[] yIm) {
+        double c = term.capacitanceFaradsPerMetre();
+        double tau = term.relaxationSeconds();
+        for (int i = 0; i < yRe.length; i++) {
+            double denRe = 1 + tau * sRe[i];
+            double denIm = tau * sIm[i];
+            double scale = c / (denRe * denRe + denIm * denIm);
+            yRe[i] += scale * (sRe[i] * denRe + sIm[i] * denIm);
+            yIm[i] += scale * (sIm[i] * denRe - sRe[i] * denIm);
+        }
+    }
+
+    private double referenceCapacitance() {
+        double c = capacitanceFaradsPerMetre;
+        for (DebyeTerm term : relaxations) {
+            double turn = 2 * Math.PI * REFERENCE_FREQUENCY_HERTZ * term.relaxationSeconds();
+            c += term.capacitanceFaradsPerMetre() / (1 + turn * turn);
+        }
+        return c;
+    }
+
+    @Override
+    public double impedanceOhms() {
+        return Math.sqrt(inductanceHenriesPerMetre / referenceCapacitance());
+    }
+
+    @Override
+    public double velocityFraction() {
+        return 1 / (Math.sqrt(inductanceHenriesPerMetre * referenceCapacitance()) * PhysicalConstants.SPEED_OF_LIGHT);
+    }
+
+    @Override
+    public ConstantsSection scaled(double relativeImpedance) {
+        double r = Limits.within("relativeImpedance", relativeImpedance, 0.05, 20);
+        List<DebyeTerm> terms = new ArrayList<>();
+        for (DebyeTerm term : relaxations) {
+            terms.add(new DebyeTerm(term.capacitanceFaradsPerMetre() / r, term.relaxationSeconds()));
+        }
+        return new ConstantsSection(
+                resistanceOhmsPerMetre,
+                inductanceHenriesPerMetre * r,
+                skinOhmsPerMetrePerRootRadian,
+                conductanceSiemensPerMetre / r,
+                capacitanceFaradsPerMetre / r,
+                terms);
+    }
+
+    @Override
+    public ConstantsSection pinched(double depthFraction) {
+        throw refuse("a pinch (depthFraction " + depthFraction + ")");
+    }
+
+    @Override
+    public ConstantsSection offCentre(double eccentricity) {
+        throw refuse("an off-centre core (eccentricity " + eccentricity + ")");
+    }
+
+    @Override
+    public ConstantsSection wet(WaterPicture picture, double volumeFraction, Water water) {
+        throw refuse("water (volumeFraction " + volumeFraction + ")");
+    }
+
+    @Override
+    public ConstantsSection atTemperature(double celsius) {
+        throw refuse("a temperature (celsius " + celsius + ")");
+    }
+
+    @Override
+    public ConstantsSection spread(double spacingFactor) {
+        throw refuse("spreading (spacingFactor " + spacingFactor + ")");
+    }
+
+    private static IllegalArgumentException refuse(String what) {
+        return new IllegalArgumentException("A line given by its constants has no geometry or material for " + what
+                + " to act on; choose a cable type with a cross-section, or describe this one by its data sheet.");
+    }
+
+    @Override
+    public SectionDrawing drawing() {
+        return new SectionDrawing.Unknown();
+    }
+
+    @Override
+    public List<Notice> notices(double highestFrequencyHertz) {
+        return List.of();
+    }
+}

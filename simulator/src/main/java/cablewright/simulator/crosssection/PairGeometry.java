@@ -1,0 +1,117 @@
+package cablewright.simulator.crosssection;
+
+import cablewright.simulator.material.Limits;
+import cablewright.simulator.material.PhysicalConstants;
+
+/**
+ * Two equal round wires side by side, twisted.
+ *
+ * <p>d wire diameter, s distance of centres, {@code x = s/d}: {@code L = (mu0/pi) acosh x}, {@code C = pi eps/acosh x} per
+ * metre of wire, exact. The current crowds by {@code F = x/sqrt(x^2 - 1)} at skin effect; the DC inductance exceeds the
+ * even-current one by {@code (mu0/pi)(ln 2x - acosh x)}. Twist makes each metre of cable hold k metres of wire.
+ *
+ * <p>Validity: wires far from other conductors (what neighbours and a shield do is in the fitted permittivity).
+ *
+ * <p>Source: Ramo, Whinnery, Van Duzer, 3rd ed., table 8.09 (from memory).
+ *
+ * @param wireDiameterMetres d
+ * @param nominalSpacingMetres distance of centres as made, more than d
+ * @param spacingMetres distance of centres now, more than d
+ * @param insulationDiameterMetres over the insulation of one wire, d or more
+ * @param takeUp k, metres of wire in a metre of cable, 1 to 1.5
+ * @param impedanceFactor what unevenness multiplies L by and divides C by
+ */
+public record PairGeometry(
+        double wireDiameterMetres,
+        double nominalSpacingMetres,
+        double spacingMetres,
+        double insulationDiameterMetres,
+        double takeUp,
+        double impedanceFactor) {
+
+    // Rejects a pair that can't exist.
+    public PairGeometry {
+        double d = Limits.positive("wireDiameterMetres", wireDiameterMetres);
+        requireApart("nominalSpacingMetres", nominalSpacingMetres, d);
+        requireApart("spacingMetres", spacingMetres, d);
+        Limits.require(
+                insulationDiameterMetres >= d && Double.isFinite(insulationDiameterMetres),
+                "insulationDiameterMetres",
+                insulationDiameterMetres,
+                "at least wireDiameterMetres, " + d);
+        Limits.within("takeUp", takeUp, 1, 1.5);
+        Limits.within("impedanceFactor", impedanceFactor, 0.05, 20);
+    }
+
+    private static void requireApart(String field, double value, double diameter) {
+        Limits.require(
+                value > diameter && Double.isFinite(value), field, value, "more than wireDiameterMetres, " + diameter);
+    }
+
+    PairGeometry pressed(double depthFraction) {
+        Limits.below("depthFraction", depthFraction, 0, 1);
+        return at(spacingMetres - depthFraction * (spacingMetres - wireDiameterMetres));
+    }
+
+    PairGeometry spread(double factor) {
+        return at(spacingMetres * Limits.within("spacingFactor", factor, 1, 50));
+    }
+
+    private PairGeometry at(double spacing) {
+        return new PairGeometry(
+                wireDiameterMetres, nominalSpacingMetres, spacing, insulationDiameterMetres, takeUp, impedanceFactor);
+    }
+
+    PairGeometry scaled(double relativeImpedance) {
+        return new PairGeometry(
+                wireDiameterMetres,
+                nominalSpacingMetres,
+                spacingMetres,
+                insulationDiameterMetres,
+                takeUp,
+                impedanceFactor * relativeImpedance);
+    }
+
+    private static double acosh(double x) {
+        double above = x - 1;
+        return Math.log1p(above + Math.sqrt(above * (above + 2)));
+    }
+
+    private double ratio() {
+        return spacingMetres / wireDiameterMetres;
+    }
+
+    /** L in mu0/pi, C in pi eps over it. */
+    double shape() {
+        return acosh(ratio()) * impedanceFactor;
+    }
+
+    double nominalShape() {
+        return acosh(nominalSpacingMetres / wireDiameterMetres);
+    }
+
+    double bareShape() {
+        return acosh(ratio());
+    }
+
+    /** Per metre of wire. */
+    double inductanceHenriesPerMetre() {
+        return PhysicalConstants.MU_0 / Math.PI * shape();
+    }
+
+    /** Per metre of wire. */
+    double vacuumCapacitanceFaradsPerMetre() {
+        return Math.PI * PhysicalConstants.EPSILON_0 / shape();
+    }
+
+    /** F of each wire. */
+    double crowding() {
+        double x = ratio();
+        return x / Math.sqrt((x - 1) * (x + 1));
+    }
+
+    /** Excess DC inductance in mu0/pi for the pair, which is mu0/(2 pi) for each wire. */
+    double excess() {
+        return Math.log(2 * ratio()) - bareShape();
+    }
+}

@@ -1,0 +1,26 @@
+package cablewright.simulator.line;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Tables of attenuation, a row of frequencies and a row of values. */
+final class Points {
+
+    private Points() {}
+
+    static List<AttenuationPoint> perHundredFeet(List<Double> megahertz, List<Double> decibel) {
+        List<AttenuationPoint> points = new ArrayList<>();
+        for (int i = 0; i < megahertz.size(); i++) {
+            points.add(AttenuationPoint.perHundredFeet(megahertz.get(i), decibel.get(i)));
+        }
+        return points;
+    }
+
+    static List<AttenuationPoint> perHundredMetres(List<Double> megahertz, List<Double> decibel) {
+        List<AttenuationPoint> points = new ArrayList<>();
+        for (int i = 0; i < megahertz.size(); i++) {
+            points.add(AttenuationPoint.perHundredMetres(megahertz.get(i), decibel.get(i)));
+        }
+        return points;
+    }
+}
