@@ -1,0 +1,63 @@
+package cablewright.simulator.cable;
+
+import cablewright.simulator.crosssection.CrossSection;
+
+/**
+ * A condition of the line over a stretch: a function from cross-section to cross-section, with a depth that varies along
+ * the stretch.
+ */
+public sealed interface DoneToLine extends Event
+        permits Pinch, WaterIngress, OffCentreCore, GradualDamage, SpreadPair, Unevenness, Heat {
+
+    /**
+     * Returns how long the stretch is.
+     *
+     * @return length [m], above 0
+     */
+    double lengthMetres();
+
+    @Override
+    DoneToLine movedTo(double newStartMetres);
+
+    @Override
+    default double endMetres() {
+        return startMetres() + lengthMetres();
+    }
+
+    @Override
+    default DoneToLine mirrored(double cableLengthMetres) {
+        return movedTo(Math.max(0, cableLengthMetres - endMetres()));
+    }
+
+    /**
+     * Returns what the condition is like at a place of its stretch.
+     *
+     * @param along place, 0 at the start of the stretch and 1 at its end
+     * @return depth, in the condition's own measure; two places of equal depth have equal cross-sections
+     */
+    double depthAt(double along);
+
+    /**
+     * Changes a cross-section as the condition does at a given depth.
+     *
+     * @param section the cross-section before
+     * @param depth what {@link #depthAt} gave
+     * @return the cross-section after
+     * @throws IllegalArgumentException if this can't be done to such a cross-section
+     */
+    CrossSection applyTo(CrossSection section, double depth);
+
+    /**
+     * Returns the longest step in which the condition's depth may be taken as constant.
+     *
+     * @return step [m]; infinite where the depth is the same all along
+     */
+    double longestStepMetres();
+
+    /**
+     * Tells the place of this condition in the order of composition: geometry first, dielectric after it, heat last.
+     *
+     * @return a small number; lower is applied first
+     */
+    int compositionOrder();
+}

@@ -1,0 +1,21 @@
+package cablewright.simulator.cable;
+
+import cablewright.simulator.line.CableType;
+
+/**
+ * A length of one type of cable.
+ *
+ * @param type the type of cable
+ * @param lengthMetres its length [m], above 0 to {@value #MOST_METRES}
+ */
+public record Run(CableType type, double lengthMetres) {
+
+    /** Longest run [m]. */
+    public static final double MOST_METRES = 100_000;
+
+    /** Refuses a missing type and an impossible length. */
+    public Run {
+        Require.present("type", type);
+        Require.above("lengthMetres", lengthMetres, 0, MOST_METRES);
+    }
+}

@@ -1,0 +1,19 @@
+package cablewright.simulator.cable;
+
+import cablewright.simulator.line.CableType;
+
+/**
+ * The lead between the instrument and the cable. It belongs to the measurement, not to the cable: positions don't count
+ * it, but its length, its loss and its own mismatch are on every trace.
+ *
+ * @param type the type of cable that the lead is made of
+ * @param lengthMetres its length [m], above 0 to 1000
+ */
+public record TestLead(CableType type, double lengthMetres) {
+
+    /** Refuses a missing type and an impossible length. */
+    public TestLead {
+        Require.present("type", type);
+        Require.above("lengthMetres", lengthMetres, 0, 1000);
+    }
+}

@@ -1,0 +1,164 @@
+package cablewright.simulator.instrument;
+
+import cablewright.simulator.line.ComplexArray;
+import cablewright.simulator.line.ContourGrid;
+import cablewright.simulator.network.PortResponse;
+import cablewright.simulator.wave.Inversion;
+import cablewright.simulator.wave.PortVoltage;
+import cablewright.simulator.wave.Waveform;
+
+/**
+ * Takes traces: the port's voltage through receiver, noise, averaging and converter. The same port, settings and seed give
+ * the same trace, bit for bit.
+ */
+public final class Reflectometer {
+
+    private static final int SAMPLES_PER_EDGE = 12;
+
+    private final Instrument instrument;
+
+    /**
+     * Makes a reflectometer.
+     *
+     * @param instrument what it is
+     */
+    public Reflectometer(Instrument instrument) {
+        this.instrument = instrument;
+    }
+
+    /**
+     * Returns what the reflectometer is.
+     *
+     * @return the instrument
+     */
+    public Instrument instrument() {
+        return instrument;
+    }
+
+    /**
+     * Takes a trace.
+     *
+     * @param port the port; its reference resistance must be that of the instrument's source
+     * @param settings what is set
+     * @param seed seed of the noise
+     * @return the trace
+     * @throws IllegalArgumentException if the range is too long for such a short pulse, or the source isn't the port's
+     */
+    public Trace measure(PortResponse port, Settings settings, long seed) {
+        Received received = receive(port, settings);
+        double[] volts = received.values().copyOfValues();
+        new ReceiverNoise(instrument, seed)
+                .addTo(volts, received.values().sampleSeconds(), settings.averages());
+        new Converter(instrument, settings.gainDecibels(), settings.averages()).convert(volts);
+        return trace(settings, new Waveform(received.values().sampleSeconds(), volts), received.zeroSeconds());
+    }
+
+    /**
+     * Takes a trace with no noise, no converter and no clipping: what the receiver would settle on if it were ideal.
+     *
+     * @param port the port; its reference resistance must be that of the instrument's source
+     * @param settings what is set
+     * @return the trace; its noise and step still tell what the real one would have
+     */
+    public Trace withoutNoise(PortResponse port, Settings settings) {
+        Received received = receive(port, settings);
+        return trace(settings, received.values(), received.zeroSeconds());
+    }
+
+    private Trace trace(Settings settings, Waveform waveform, double zeroSeconds) {
+        return new Trace(
+                settings,
+                waveform,
+                zeroSeconds,
+                instrument.noiseVoltsAfter(settings.averages()),
+                instrument.clipVolts(settings.gainDecibels()),
+                instrument.stepVolts(settings.gainDecibels()));
+    }
+
+    private record Received(Waveform values, double zeroSeconds) {}
+
+    private Received receive(PortResponse port, Settings settings) {
+        if (port.referenceOhms() != instrument.sourceOhms()) {
+            throw new IllegalArgumentException("the port is told for a source of " + port.referenceOhms()
+                    + " ohms and the instrument has " + instrument.sourceOhms() + "; they must be the same");
+        }
+        double before = 2 * (settings.stimulus().halfHeightSeconds() + 4 * instrument.poleSeconds());
+        double record = before + settings.secondsThereAndBack(settings.rangeMetres());
+        double longestSample =
+                Math.min(record / instrument.samples(), effectiveEdgeSeconds(settings) / SAMPLES_PER_EDGE);
+        ContourGrid grid = port.nativeGrid().orElseGet(() -> ContourGrid.forRecord(record, longestSample));
+        ComplexArray sent = filtered(grid, PortVoltage.spectrum(grid, settings.stimulus()));
+        Waveform outgoing = Inversion.invert(grid, sent);
+        Waveform reflected = Inversion.invert(grid, product(sent, port.reflection(grid, sent.count())));
+        return new Received(thinned(outgoing, reflected, settings), halfHeight(outgoing));
+    }
+
+    /** The edge that is left after the receiver: rises add as squares (common practice, no source). */
+    private double effectiveEdgeSeconds(Settings settings) {
+        return Math.hypot(settings.stimulus().shortestEdgeSeconds(), 0.5 / instrument.bandwidthHertz());
+    }
+
+    private ComplexArray filtered(ContourGrid grid, ComplexArray values) {
+        double tau = instrument.poleSeconds();
+        double late = instrument.recoveryShare();
+        double slow = instrument.recoverySeconds();
+        double[] re = new double[values.count()];
+        double[] im = new double[values.count()];
+        double c = grid.dampingPerSecond();
+        for (int k = 0; k < re.length; k++) {
+            double w = k * grid.spacingRadiansPerSecond();
+            double aRe = 1 + c * tau;
+            double aIm = w * tau;
+            double pRe = aRe * aRe - aIm * aIm;
+            double pIm = 2 * aRe * aIm;
+            double pSize = pRe * pRe + pIm * pIm;
+            double bRe = 1 + c * slow;
+            double bIm = w * slow;
+            double bSize = bRe * bRe + bIm * bIm;
+            double fRe = 1 - late + late * bRe / bSize;
+            double fIm = -late * bIm / bSize;
+            double hRe = (fRe * pRe + fIm * pIm) / pSize;
+            double hIm = (fIm * pRe - fRe * pIm) / pSize;
+            re[k] = values.re(k) * hRe - values.im(k) * hIm;
+            im[k] = values.re(k) * hIm + values.im(k) * hRe;
+        }
+        return ComplexArray.takingOver(re, im);
+    }
+
+    private static ComplexArray product(ComplexArray a, ComplexArray b) {
+        double[] re = new double[a.count()];
+        double[] im = new double[a.count()];
+        for (int k = 0; k < re.length; k++) {
+            re[k] = a.re(k) * b.re(k) - a.im(k) * b.im(k);
+            im[k] = a.re(k) * b.im(k) + a.im(k) * b.re(k);
+        }
+        return ComplexArray.takingOver(re, im);
+    }
+
+    /** The sum that the receiver sees, at the instrument's own samples; a step's own level is taken off. */
+    private Waveform thinned(Waveform outgoing, Waveform reflected, Settings settings) {
+        int stride = Math.max(1, outgoing.count() / instrument.samples());
+        double level = settings.stimulus().isStep() ? instrument.outgoingShare() : 0;
+        double[] values = new double[outgoing.count() / stride];
+        for (int i = 0; i < values.length; i++) {
+            values[i] = instrument.outgoingShare() * outgoing.sample(i * stride) + reflected.sample(i * stride) - level;
+        }
+        return new Waveform(outgoing.sampleSeconds() * stride, values);
+    }
+
+    /** When the outgoing wave first passes half of its height, on the straight line between samples. */
+    private static double halfHeight(Waveform outgoing) {
+        double top = 0;
+        for (int i = 0; i < outgoing.count(); i++) {
+            top = Math.max(top, outgoing.sample(i));
+        }
+        for (int i = 1; i < outgoing.count(); i++) {
+            if (outgoing.sample(i) >= top / 2) {
+                double before = outgoing.sample(i - 1);
+                return outgoing.time(i - 1)
+                        + outgoing.sampleSeconds() * (top / 2 - before) / (outgoing.sample(i) - before);
+            }
+        }
+        return 0;
+    }
+}

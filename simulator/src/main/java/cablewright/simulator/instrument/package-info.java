@@ -1,0 +1,2 @@
+/** A reflectometer: what it sends, how its receiver and converter see what comes back, and what a person sets on it. */
+package cablewright.simulator.instrument;

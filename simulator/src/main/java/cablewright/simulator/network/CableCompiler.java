@@ -1,0 +1,216 @@
+package cablewright.simulator.network;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.DoneToLine;
+import cablewright.simulator.cable.Event;
+import cablewright.simulator.cable.FarEnd;
+import cablewright.simulator.cable.PutInLine;
+import cablewright.simulator.cable.Run;
+import cablewright.simulator.crosssection.CrossSection;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * Makes the circuit of a cable: cuts at every boundary, takes profiles in steps, applies the conditions that overlap in
+ * their order, merges equal neighbours, and keeps for each piece which events made it.
+ *
+ * <p>Steps of a profile are at most half a wavelength at the top of the band, taken at their middles. The small
+ * reflections of such a staircase add up only at v/(2 · step), which is then the top of the band itself, where the
+ * inversion's taper has let nothing through; what is left is the second-order error of the midpoint rule. The tests
+ * measure it by halving the step.
+ */
+public final class CableCompiler {
+
+    /** Most pieces of line in one circuit. */
+    public static final int MOST_PIECES = 200_000;
+
+    /** The name under which a piece of test lead is kept; no event can have it. */
+    public static final String TEST_LEAD = "test lead";
+
+    private static final double SAME_PLACE_METRES = 1e-9;
+    private static final double WAVELENGTHS_PER_STEP = 0.5;
+
+    private final Cable cable;
+    private final double topHertz;
+    private final double length;
+    private final List<Element> elements = new ArrayList<>();
+
+    private CableCompiler(Cable cable, double topHertz) {
+        this.cable = cable;
+        this.topHertz = topHertz;
+        this.length = cable.lengthMetres();
+    }
+
+    /**
+     * Makes the circuit of a cable as seen from its near end.
+     *
+     * @param cable the cable
+     * @param topHertz highest frequency at which the circuit is to serve [Hz]; finer steps serve higher
+     * @return the circuit
+     * @throws IllegalArgumentException if a condition can't be done to the cable where it lies, or the circuit would have
+     *     more than {@value #MOST_PIECES} pieces
+     */
+    public static Network compile(Cable cable, double topHertz) {
+        return new CableCompiler(cable, topHertz).run();
+    }
+
+    private Network run() {
+        cable.testLead()
+                .ifPresent(lead -> elements.add(
+                        new Element.Line(at(lead.type().section()), lead.lengthMetres(), Set.of(TEST_LEAD))));
+        List<DoneToLine> conditions = sorted(DoneToLine.class);
+        List<PutInLine> things = sorted(PutInLine.class);
+        List<Double> cuts = cuts(conditions);
+        HardwareElements hardware = new HardwareElements(cable.celsius(), topHertz);
+        List<DoneToLine> active = new ArrayList<>();
+        int nextThing = 0;
+        int nextCondition = 0;
+        RunCursor runs = new RunCursor(cable.runs());
+        for (int i = 0; i + 1 < cuts.size(); i++) {
+            double from = cuts.get(i);
+            double to = cuts.get(i + 1);
+            while (nextThing < things.size() && things.get(nextThing).positionMetres() <= from + SAME_PLACE_METRES) {
+                elements.addAll(hardware.of(things.get(nextThing++)));
+            }
+            while (nextCondition < conditions.size()
+                    && conditions.get(nextCondition).startMetres() <= from + SAME_PLACE_METRES) {
+                active.add(conditions.get(nextCondition++));
+            }
+            active.removeIf(condition -> condition.endMetres() <= from + SAME_PLACE_METRES);
+            addPiece(runs.at((from + to) / 2), active, from, to);
+        }
+        while (nextThing < things.size()) {
+            elements.addAll(hardware.of(things.get(nextThing++)));
+        }
+        return new Network(elements, load());
+    }
+
+    private <E extends Event> List<E> sorted(Class<E> family) {
+        return cable.events().stream()
+                .filter(family::isInstance)
+                .map(family::cast)
+                .sorted(Comparator.comparingDouble(Event::startMetres))
+                .toList();
+    }
+
+    private CrossSection at(CrossSection section) {
+        return cable.celsius() == Cable.BASE_CELSIUS ? section : section.atTemperature(cable.celsius());
+    }
+
+    private List<Double> cuts(List<DoneToLine> conditions) {
+        TreeSet<Double> places = new TreeSet<>();
+        places.add(0.0);
+        double end = 0;
+        for (Run run : cable.runs()) {
+            end += run.lengthMetres();
+            places.add(Math.min(end, length));
+        }
+        for (Event event : cable.events()) {
+            places.add(Math.min(event.startMetres(), length));
+        }
+        for (DoneToLine condition : conditions) {
+            addSteps(places, condition);
+        }
+        List<Double> cuts = new ArrayList<>();
+        for (double place : places) {
+            if (cuts.isEmpty() || place - cuts.get(cuts.size() - 1) > SAME_PLACE_METRES) {
+                cuts.add(place);
+            }
+        }
+        return cuts;
+    }
+
+    private void addSteps(TreeSet<Double> places, DoneToLine condition) {
+        double step = condition.longestStepMetres();
+        int steps = 1;
+        if (Double.isFinite(step)) {
+            CrossSection section = cable.runAt(condition.startMetres()).type().section();
+            double wavelength = section.velocityFraction() * 299_792_458.0 / topHertz;
+            step = Math.min(step, WAVELENGTHS_PER_STEP * wavelength);
+            double wanted = Math.ceil(condition.lengthMetres() / step);
+            if (wanted + places.size() > MOST_PIECES) {
+                throw new IllegalArgumentException("event \"" + condition.id() + "\" over " + condition.lengthMetres()
+                        + " m would take " + (long) wanted + " pieces at this pulse width; at most " + MOST_PIECES
+                        + " are allowed: use a wider pulse, a longer pitch or a shorter stretch");
+            }
+            steps = (int) wanted;
+        }
+        for (int i = 1; i <= steps; i++) {
+            double place = condition.startMetres() + condition.lengthMetres() * i / steps;
+            places.add(Math.min(place, length));
+        }
+    }
+
+    private void addPiece(Run run, List<DoneToLine> active, double from, double to) {
+        CrossSection section = at(run.type().section());
+        Set<String> madeBy = new LinkedHashSet<>();
+        List<DoneToLine> ordered = active.size() < 2
+                ? active
+                : active.stream()
+                        .sorted(Comparator.comparingInt(DoneToLine::compositionOrder))
+                        .toList();
+        for (DoneToLine condition : ordered) {
+            double along = ((from + to) / 2 - condition.startMetres()) / condition.lengthMetres();
+            section = applied(condition, section, condition.depthAt(along));
+            madeBy.add(condition.id());
+        }
+        addLine(section, to - from, madeBy);
+    }
+
+    private static CrossSection applied(DoneToLine condition, CrossSection section, double depth) {
+        try {
+            return condition.applyTo(section, depth);
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException("event \"" + condition.id() + "\": " + e.getMessage(), e);
+        }
+    }
+
+    private void addLine(CrossSection section, double metres, Set<String> madeBy) {
+        int last = elements.size() - 1;
+        if (last >= 0 && elements.get(last) instanceof Element.Line) {
+            Element.Line before = (Element.Line) elements.get(last);
+            if (before.section().equals(section) && before.madeBy().equals(madeBy)) {
+                elements.set(last, new Element.Line(section, before.lengthMetres() + metres, before.madeBy()));
+                return;
+            }
+        }
+        elements.add(new Element.Line(section, metres, Set.copyOf(madeBy)));
+    }
+
+    private Load load() {
+        FarEnd end = cable.farEnd();
+        if (end instanceof FarEnd.Open) {
+            return new Load.Open();
+        }
+        if (end instanceof FarEnd.Short) {
+            return new Load.Short();
+        }
+        if (end instanceof FarEnd.Endless) {
+            return new Load.Endless(at(((FarEnd.Endless) end).type().section()));
+        }
+        return new Load.Part(((FarEnd.Terminated) end).load());
+    }
+
+    /** Finds the run of places that are asked for in order. */
+    private static final class RunCursor {
+        private final List<Run> runs;
+        private int index;
+        private double end;
+
+        RunCursor(List<Run> runs) {
+            this.runs = runs;
+            this.end = runs.get(0).lengthMetres();
+        }
+
+        Run at(double place) {
+            while (place > end && index + 1 < runs.size()) {
+                end += runs.get(++index).lengthMetres();
+            }
+            return runs.get(index);
+        }
+    }
+}

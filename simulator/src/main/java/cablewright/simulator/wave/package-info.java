@@ -1,0 +1,2 @@
+/** What is sent into a line, and what comes back as a function of time. */
+package cablewright.simulator.wave;
