@@ -1,0 +1,64 @@
+package cablewright.simulator.explanation;
+
+import cablewright.simulator.instrument.Trace;
+
+/** The difference between two traces of the same settings in a window of time. */
+final class Look {
+
+    private final boolean empty;
+    private final double contrastVolts;
+    private final double expectedVolts;
+    private final double clutterVolts;
+    private final double peakSeconds;
+
+    /** Times are counted from the start of the outgoing wave. */
+    Look(Trace with, Trace without, double fromSeconds, double toSeconds) {
+        int from = (int) Math.max(0, Math.floor(fromSeconds / with.sampleSeconds()));
+        int to = (int) Math.min(with.count() - 1.0, Math.ceil(toSeconds / with.sampleSeconds()));
+        double clip = with.clipVolts();
+        double most = 0;
+        double signed = 0;
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        int peak = from;
+        for (int i = from; i <= to; i++) {
+            double a = Math.max(-clip, Math.min(clip, with.volts(i)));
+            double b = Math.max(-clip, Math.min(clip, without.volts(i)));
+            low = Math.min(low, b);
+            high = Math.max(high, b);
+            if (Math.abs(a - b) > most) {
+                most = Math.abs(a - b);
+                peak = i;
+            }
+            double full = with.volts(i) - without.volts(i);
+            if (Math.abs(full) > Math.abs(signed)) {
+                signed = full;
+            }
+        }
+        this.empty = from > to;
+        this.contrastVolts = most;
+        this.expectedVolts = signed;
+        this.clutterVolts = empty ? 0 : high - low;
+        this.peakSeconds = peak * with.sampleSeconds();
+    }
+
+    boolean isEmpty() {
+        return empty;
+    }
+
+    double contrastVolts() {
+        return contrastVolts;
+    }
+
+    double expectedVolts() {
+        return expectedVolts;
+    }
+
+    double clutterVolts() {
+        return clutterVolts;
+    }
+
+    double peakSeconds() {
+        return peakSeconds;
+    }
+}
