@@ -17,7 +17,7 @@ final class Look {
         int to = (int) Math.min(with.count() - 1.0, Math.ceil(toSeconds / with.sampleSeconds()));
         double clip = with.clipVolts();
         double most = 0;
-        double signed = 0;
+        double largest = 0;
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         int peak = from;
@@ -30,16 +30,32 @@ final class Look {
                 most = Math.abs(a - b);
                 peak = i;
             }
-            double full = with.volts(i) - without.volts(i);
-            if (Math.abs(full) > Math.abs(signed)) {
-                signed = full;
-            }
+            largest = Math.max(largest, Math.abs(with.volts(i) - without.volts(i)));
         }
         this.empty = from > to;
         this.contrastVolts = most;
-        this.expectedVolts = signed;
+        this.expectedVolts = firstLobe(with, without, from, to, largest / 2);
         this.clutterVolts = empty ? 0 : high - low;
         this.peakSeconds = peak * with.sampleSeconds();
+    }
+
+    /** Top of the first run of one sign that rises above a floor: up-and-down is told by how it begins. */
+    private static double firstLobe(Trace with, Trace without, int from, int to, double floor) {
+        double top = 0;
+        for (int i = from; i <= to; i++) {
+            double change = with.volts(i) - without.volts(i);
+            boolean over = Math.abs(top) >= floor && top != 0;
+            if (over && change * top <= 0) {
+                return top;
+            }
+            if (change * top < 0) {
+                top = 0;
+            }
+            if (Math.abs(change) > Math.abs(top)) {
+                top = change;
+            }
+        }
+        return top;
     }
 
     boolean isEmpty() {

@@ -7,6 +7,7 @@ import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.PutInLine;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.crosssection.CrossSection;
+import cablewright.simulator.material.PhysicalConstants;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -129,7 +130,7 @@ public final class CableCompiler {
         int steps = 1;
         if (Double.isFinite(step)) {
             CrossSection section = cable.runAt(condition.startMetres()).type().section();
-            double wavelength = section.velocityFraction() * 299_792_458.0 / topHertz;
+            double wavelength = section.velocityFraction() * PhysicalConstants.SPEED_OF_LIGHT / topHertz;
             step = Math.min(step, WAVELENGTHS_PER_STEP * wavelength);
             double wanted = Math.ceil(condition.lengthMetres() / step);
             if (wanted + places.size() > MOST_PIECES) {

@@ -3,6 +3,7 @@ package cablewright.simulator.network;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.PutInLine;
 import cablewright.simulator.crosssection.CrossSection;
+import cablewright.simulator.material.PhysicalConstants;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -16,8 +17,6 @@ import java.util.Set;
  * follows later, never earlier.
  */
 public final class CableProfile {
-
-    private static final double LIGHT_METRES_PER_SECOND = 299_792_458.0;
 
     private final List<Piece> pieces;
 
@@ -63,7 +62,7 @@ public final class CableProfile {
                 boolean ofNoLength = line.madeBy().stream().anyMatch(things::contains);
                 double end = ofNoLength ? metres : metres + line.lengthMetres();
                 double later = seconds
-                        + line.lengthMetres() / (line.section().velocityFraction() * LIGHT_METRES_PER_SECOND);
+                        + line.lengthMetres() / (line.section().velocityFraction() * PhysicalConstants.SPEED_OF_LIGHT);
                 pieces.add(new Piece(metres, end, line.section(), line.madeBy(), seconds, later));
                 metres = end;
                 seconds = later;

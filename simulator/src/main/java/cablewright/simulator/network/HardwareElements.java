@@ -31,8 +31,6 @@ import java.util.Set;
 /** Makes the elements of what is put in the line, each as its event's own documentation tells. */
 final class HardwareElements implements EventVisitor<List<Element>> {
 
-    private static final double LIGHT_METRES_PER_SECOND = 299_792_458.0;
-
     private final double celsius;
     private final double topHertz;
 
@@ -83,9 +81,7 @@ final class HardwareElements implements EventVisitor<List<Element>> {
     @Override
     public List<Element> connector(Connector event) {
         Set<String> by = Set.of(event.id());
-        CrossSection inside = ConstantsSection.lossless(
-                event.impedanceOhms() / LIGHT_METRES_PER_SECOND,
-                1 / (event.impedanceOhms() * LIGHT_METRES_PER_SECOND));
+        CrossSection inside = ConstantsSection.lossless(event.impedanceOhms(), 1);
         if (event.contactResistanceOhms() == 0) {
             return List.of(new Element.Line(inside, event.lengthMetres(), by));
         }

@@ -1,5 +1,6 @@
 package cablewright.simulator.network;
 
+import cablewright.simulator.crosssection.ContourSamples;
 import cablewright.simulator.crosssection.CrossSection;
 import cablewright.simulator.crosssection.PrimaryConstants;
 import cablewright.simulator.line.ComplexArray;
@@ -21,6 +22,7 @@ public final class LineTable {
     private final long mostKept;
     private final double[] sRe;
     private final double[] sIm;
+    private final ContourSamples samples;
     private final Map<CrossSection, Wave> waves = new LinkedHashMap<>(16, 0.75f, true);
     private final Map<Length, ComplexArray> roundTrips = new LinkedHashMap<>(16, 0.75f, true);
 
@@ -35,6 +37,7 @@ public final class LineTable {
         this.mostKept = mostKept;
         this.sRe = frequencies.real();
         this.sIm = frequencies.imaginary();
+        this.samples = new ContourSamples(sRe, sIm);
     }
 
     /**
@@ -122,7 +125,7 @@ public final class LineTable {
     }
 
     private Wave compute(CrossSection section) {
-        PrimaryConstants constants = section.primaryConstants(sRe, sIm);
+        PrimaryConstants constants = section.primaryConstants(samples);
         int n = sRe.length;
         double[] gRe = new double[n];
         double[] gIm = new double[n];
