@@ -11,7 +11,8 @@ import java.util.OptionalDouble;
  * @param positionMetres distance from the near end [m]
  * @param seriesResistanceOhms what still bridges the break [Ω], above 0 to 1e12; absent for a full open
  */
-public record BrokenConductor(String id, double positionMetres, OptionalDouble seriesResistanceOhms) implements PutInLine {
+public record BrokenConductor(String id, double positionMetres, OptionalDouble seriesResistanceOhms)
+        implements PutInLine {
 
     /** Refuses values that can't exist. */
     public BrokenConductor {

@@ -11,7 +11,8 @@ package cablewright.simulator.cable;
  * @param capacitanceFarads capacitance across the pair [F], above 0 to 1e-3
  * @param resistanceOhms resistance in the loop [Ω], 0 to 1e4
  */
-public record BuildOut(String id, double positionMetres, double capacitanceFarads, double resistanceOhms) implements PutInLine {
+public record BuildOut(String id, double positionMetres, double capacitanceFarads, double resistanceOhms)
+        implements PutInLine {
 
     /** Refuses values that can't exist. */
     public BuildOut {

@@ -94,9 +94,11 @@ public record Cable(
         int deepest = 0;
         for (Event event : events) {
             if (event instanceof BridgedTap) {
-                deepest = Math.max(deepest, 1 + branchDepth(((BridgedTap) event).branch().events()));
+                deepest = Math.max(
+                        deepest, 1 + branchDepth(((BridgedTap) event).branch().events()));
             } else if (event instanceof Splitter) {
-                deepest = Math.max(deepest, 1 + branchDepth(((Splitter) event).leg().events()));
+                deepest = Math.max(
+                        deepest, 1 + branchDepth(((Splitter) event).leg().events()));
             }
         }
         return deepest;
@@ -159,7 +161,8 @@ public record Cable(
      * @return a cable alike but for it
      */
     public Cable withoutEvent(String id) {
-        return withEvents(events.stream().filter(event -> !event.id().equals(id)).toList());
+        return withEvents(
+                events.stream().filter(event -> !event.id().equals(id)).toList());
     }
 
     /**

@@ -11,7 +11,9 @@ package cablewright.simulator.cable;
  * @param lengthMetres electrical length of its inside [m], at the speed of light in vacuum, above 0 to 1
  * @param contactResistanceOhms series resistance [Ω], 0 to 1e6
  */
-public record Connector(String id, double positionMetres, double impedanceOhms, double lengthMetres, double contactResistanceOhms) implements PutInLine {
+public record Connector(
+        String id, double positionMetres, double impedanceOhms, double lengthMetres, double contactResistanceOhms)
+        implements PutInLine {
 
     /** Refuses values that can't exist. */
     public Connector {

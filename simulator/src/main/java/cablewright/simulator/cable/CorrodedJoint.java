@@ -13,7 +13,9 @@ import java.util.OptionalDouble;
  * @param seriesResistanceOhms resistance of the contact [Ω], above 0 to 1e9
  * @param oxideCapacitanceFarads capacitance across it [F], above 0 to 1e-3; absent for none
  */
-public record CorrodedJoint(String id, double positionMetres, double seriesResistanceOhms, OptionalDouble oxideCapacitanceFarads) implements PutInLine {
+public record CorrodedJoint(
+        String id, double positionMetres, double seriesResistanceOhms, OptionalDouble oxideCapacitanceFarads)
+        implements PutInLine {
 
     /** Refuses values that can't exist. */
     public CorrodedJoint {

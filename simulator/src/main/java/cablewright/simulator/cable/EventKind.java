@@ -67,8 +67,7 @@ public enum EventKind {
     private final Nature nature;
     private final Signature signature;
 
-    EventKind(
-            String id, Nature nature, FirstEdge firstEdge, Recovery recovery, Extent extent, Leaning leaning) {
+    EventKind(String id, Nature nature, FirstEdge firstEdge, Recovery recovery, Extent extent, Leaning leaning) {
         this.id = id;
         this.nature = nature;
         this.signature = new Signature(firstEdge, recovery, extent, leaning);

@@ -16,7 +16,9 @@ import cablewright.simulator.crosssection.CrossSection;
  * @param relativeImpedance impedance over the sound cable's where it is worst, 0.05 to 20, not 1
  * @param profile how it varies along the stretch
  */
-public record GradualDamage(String id, double startMetres, double lengthMetres, double relativeImpedance, Profile profile) implements DoneToLine {
+public record GradualDamage(
+        String id, double startMetres, double lengthMetres, double relativeImpedance, Profile profile)
+        implements DoneToLine {
 
     /** Refuses values that can't exist. */
     public GradualDamage {

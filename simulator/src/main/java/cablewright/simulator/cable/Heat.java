@@ -14,7 +14,9 @@ import cablewright.simulator.crosssection.CrossSection;
  * @param restCelsius temperature of the cable beside it [°C], −60 to 150
  * @param profile how the temperature varies along the stretch
  */
-public record Heat(String id, double startMetres, double lengthMetres, double celsius, double restCelsius, Profile profile) implements DoneToLine {
+public record Heat(
+        String id, double startMetres, double lengthMetres, double celsius, double restCelsius, Profile profile)
+        implements DoneToLine {
 
     /** Refuses values that can't exist. */
     public Heat {

@@ -16,7 +16,14 @@ package cablewright.simulator.cable;
  * @param strayCapacitanceFarads capacitance that spoils its match [F], 0 to 1e-9
  * @param lowCornerHertz frequency below which it stops the wave [Hz], above 0 to 1e9
  */
-public record Housing(String id, double positionMetres, double nominalImpedanceOhms, double throughLossDecibels, double strayCapacitanceFarads, double lowCornerHertz) implements PutInLine {
+public record Housing(
+        String id,
+        double positionMetres,
+        double nominalImpedanceOhms,
+        double throughLossDecibels,
+        double strayCapacitanceFarads,
+        double lowCornerHertz)
+        implements PutInLine {
 
     /** Refuses values that can't exist. */
     public Housing {
@@ -35,7 +42,13 @@ public record Housing(String id, double positionMetres, double nominalImpedanceO
 
     @Override
     public Housing movedTo(double newPositionMetres) {
-        return new Housing(id, newPositionMetres, nominalImpedanceOhms, throughLossDecibels, strayCapacitanceFarads, lowCornerHertz);
+        return new Housing(
+                id,
+                newPositionMetres,
+                nominalImpedanceOhms,
+                throughLossDecibels,
+                strayCapacitanceFarads,
+                lowCornerHertz);
     }
 
     @Override

@@ -12,7 +12,13 @@ package cablewright.simulator.cable;
  * @param resistanceOhms resistance of the loop [Ω], 0 to 1000
  * @param windingCapacitanceFarads capacitance across the winding [F], 0 to 1e-6
  */
-public record LoadCoil(String id, double positionMetres, double inductanceHenries, double resistanceOhms, double windingCapacitanceFarads) implements PutInLine {
+public record LoadCoil(
+        String id,
+        double positionMetres,
+        double inductanceHenries,
+        double resistanceOhms,
+        double windingCapacitanceFarads)
+        implements PutInLine {
 
     /** Refuses values that can't exist. */
     public LoadCoil {

@@ -83,7 +83,6 @@ public record Lumped(
      * @return the element
      */
     public static Lumped resistorAcrossCapacitor(double ohms, double farads) {
-        return new Lumped(
-                Joined.PARALLEL, OptionalDouble.of(ohms), OptionalDouble.empty(), OptionalDouble.of(farads));
+        return new Lumped(Joined.PARALLEL, OptionalDouble.of(ohms), OptionalDouble.empty(), OptionalDouble.of(farads));
     }
 }

@@ -17,7 +17,14 @@ import java.util.OptionalDouble;
  * @param profile how the offset varies along the stretch
  * @param pitchMetres distance after which the swing repeats [m], above 0; absent for none
  */
-public record OffCentreCore(String id, double startMetres, double lengthMetres, double eccentricity, Profile profile, OptionalDouble pitchMetres) implements DoneToLine {
+public record OffCentreCore(
+        String id,
+        double startMetres,
+        double lengthMetres,
+        double eccentricity,
+        Profile profile,
+        OptionalDouble pitchMetres)
+        implements DoneToLine {
 
     /** Refuses values that can't exist. */
     public OffCentreCore {
@@ -48,7 +55,9 @@ public record OffCentreCore(String id, double startMetres, double lengthMetres, 
 
     @Override
     public double depthAt(double along) {
-        double swing = pitchMetres.isPresent() ? Math.abs(Math.cos(Math.PI * along * lengthMetres / pitchMetres.getAsDouble())) : 1;
+        double swing = pitchMetres.isPresent()
+                ? Math.abs(Math.cos(Math.PI * along * lengthMetres / pitchMetres.getAsDouble()))
+                : 1;
         return eccentricity * profile.at(along) * swing;
     }
 

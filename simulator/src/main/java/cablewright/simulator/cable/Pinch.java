@@ -14,7 +14,8 @@ import cablewright.simulator.crosssection.CrossSection;
  * @param depthFraction how far the gap is pressed shut where it is worst, above 0 and below 1
  * @param profile how the depth varies along the stretch
  */
-public record Pinch(String id, double startMetres, double lengthMetres, double depthFraction, Profile profile) implements DoneToLine {
+public record Pinch(String id, double startMetres, double lengthMetres, double depthFraction, Profile profile)
+        implements DoneToLine {
 
     /** Refuses values that can't exist. */
     public Pinch {

@@ -13,7 +13,13 @@ package cablewright.simulator.cable;
  * @param excessCapacitanceFarads shunt capacitance beyond the cable's own [F], 0 to 1e-6
  * @param seriesResistanceOhms contact resistance of both conductors [Ω], 0 to 10; more is a corroded joint
  */
-public record Splice(String id, double positionMetres, double excessInductanceHenries, double excessCapacitanceFarads, double seriesResistanceOhms) implements PutInLine {
+public record Splice(
+        String id,
+        double positionMetres,
+        double excessInductanceHenries,
+        double excessCapacitanceFarads,
+        double seriesResistanceOhms)
+        implements PutInLine {
 
     /** Refuses values that can't exist. */
     public Splice {
@@ -31,7 +37,8 @@ public record Splice(String id, double positionMetres, double excessInductanceHe
 
     @Override
     public Splice movedTo(double newPositionMetres) {
-        return new Splice(id, newPositionMetres, excessInductanceHenries, excessCapacitanceFarads, seriesResistanceOhms);
+        return new Splice(
+                id, newPositionMetres, excessInductanceHenries, excessCapacitanceFarads, seriesResistanceOhms);
     }
 
     @Override

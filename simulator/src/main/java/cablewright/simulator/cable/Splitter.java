@@ -18,7 +18,16 @@ package cablewright.simulator.cable;
  * @param inputAtFarSide whether its input faces the cable's far end, so that the near end is joined to an output and
  *     sees nothing of the other leg
  */
-public record Splitter(String id, double positionMetres, double nominalImpedanceOhms, double throughLossDecibels, double legLossDecibels, double strayCapacitanceFarads, Cable leg, boolean inputAtFarSide) implements PutInLine {
+public record Splitter(
+        String id,
+        double positionMetres,
+        double nominalImpedanceOhms,
+        double throughLossDecibels,
+        double legLossDecibels,
+        double strayCapacitanceFarads,
+        Cable leg,
+        boolean inputAtFarSide)
+        implements PutInLine {
 
     /** Refuses values that can't exist. */
     public Splitter {
@@ -31,9 +40,10 @@ public record Splitter(String id, double positionMetres, double nominalImpedance
         Require.present("leg", leg);
         double power = Math.pow(10, -throughLossDecibels / 10) + Math.pow(10, -legLossDecibels / 10);
         if (power > 1 + 1e-9) {
-            throw new IllegalArgumentException("throughLossDecibels is " + throughLossDecibels
-                    + " and legLossDecibels is " + legLossDecibels
-                    + "; together the legs would get more power than comes in (3.01 dB each is the least for equal legs)");
+            throw new IllegalArgumentException(
+                    "throughLossDecibels is " + throughLossDecibels
+                            + " and legLossDecibels is " + legLossDecibels
+                            + "; together the legs would get more power than comes in (3.01 dB each is the least for equal legs)");
         }
     }
 
@@ -44,7 +54,15 @@ public record Splitter(String id, double positionMetres, double nominalImpedance
 
     @Override
     public Splitter movedTo(double newPositionMetres) {
-        return new Splitter(id, newPositionMetres, nominalImpedanceOhms, throughLossDecibels, legLossDecibels, strayCapacitanceFarads, leg, inputAtFarSide);
+        return new Splitter(
+                id,
+                newPositionMetres,
+                nominalImpedanceOhms,
+                throughLossDecibels,
+                legLossDecibels,
+                strayCapacitanceFarads,
+                leg,
+                inputAtFarSide);
     }
 
     @Override

@@ -14,7 +14,8 @@ import cablewright.simulator.crosssection.CrossSection;
  * @param spacingFactor spacing over the sound pair's where it is worst, above 1 to 20
  * @param profile how the spreading varies along the stretch
  */
-public record SpreadPair(String id, double startMetres, double lengthMetres, double spacingFactor, Profile profile) implements DoneToLine {
+public record SpreadPair(String id, double startMetres, double lengthMetres, double spacingFactor, Profile profile)
+        implements DoneToLine {
 
     /** Refuses values that can't exist. */
     public SpreadPair {

@@ -17,7 +17,14 @@ package cablewright.simulator.cable;
  * @param strayCapacitanceFarads capacitance that spoils its match [F], 0 to 1e-9
  * @param lowCornerHertz frequency below which it no longer passes [Hz], 0 (passes down to DC) to 1e9
  */
-public record Tap(String id, double positionMetres, double nominalImpedanceOhms, double throughLossDecibels, double strayCapacitanceFarads, double lowCornerHertz) implements PutInLine {
+public record Tap(
+        String id,
+        double positionMetres,
+        double nominalImpedanceOhms,
+        double throughLossDecibels,
+        double strayCapacitanceFarads,
+        double lowCornerHertz)
+        implements PutInLine {
 
     /** Refuses values that can't exist. */
     public Tap {
@@ -36,7 +43,13 @@ public record Tap(String id, double positionMetres, double nominalImpedanceOhms,
 
     @Override
     public Tap movedTo(double newPositionMetres) {
-        return new Tap(id, newPositionMetres, nominalImpedanceOhms, throughLossDecibels, strayCapacitanceFarads, lowCornerHertz);
+        return new Tap(
+                id,
+                newPositionMetres,
+                nominalImpedanceOhms,
+                throughLossDecibels,
+                strayCapacitanceFarads,
+                lowCornerHertz);
     }
 
     @Override

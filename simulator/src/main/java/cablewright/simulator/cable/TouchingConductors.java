@@ -12,7 +12,8 @@ import java.util.OptionalDouble;
  * @param positionMetres distance from the near end [m]
  * @param shuntResistanceOhms what joins the conductors [Ω], above 0 to 1e12; absent for a full short
  */
-public record TouchingConductors(String id, double positionMetres, OptionalDouble shuntResistanceOhms) implements PutInLine {
+public record TouchingConductors(String id, double positionMetres, OptionalDouble shuntResistanceOhms)
+        implements PutInLine {
 
     /** Refuses values that can't exist. */
     public TouchingConductors {

@@ -20,7 +20,16 @@ import cablewright.simulator.material.Water;
  * @param water the water's temperature and conductivity
  * @param dryingEdgeMetres length at each edge over which the share fades [m], 0 to half the stretch
  */
-public record WaterIngress(String id, double startMetres, double lengthMetres, double entryMetres, WaterPicture picture, double volumeFraction, Water water, double dryingEdgeMetres) implements DoneToLine {
+public record WaterIngress(
+        String id,
+        double startMetres,
+        double lengthMetres,
+        double entryMetres,
+        WaterPicture picture,
+        double volumeFraction,
+        Water water,
+        double dryingEdgeMetres)
+        implements DoneToLine {
 
     /** Refuses values that can't exist. */
     public WaterIngress {
@@ -41,7 +50,8 @@ public record WaterIngress(String id, double startMetres, double lengthMetres, d
 
     @Override
     public WaterIngress movedTo(double newStartMetres) {
-        return new WaterIngress(id, newStartMetres, lengthMetres, entryMetres, picture, volumeFraction, water, dryingEdgeMetres);
+        return new WaterIngress(
+                id, newStartMetres, lengthMetres, entryMetres, picture, volumeFraction, water, dryingEdgeMetres);
     }
 
     @Override

@@ -27,9 +27,7 @@ public record EventSight(String eventId, EventKind kind, List<PlaceSight> places
      * @return the best place
      */
     public PlaceSight best() {
-        return places.stream()
-                .min(Comparator.comparing(PlaceSight::visibility))
-                .orElseThrow();
+        return places.stream().min(Comparator.comparing(PlaceSight::visibility)).orElseThrow();
     }
 
     /**

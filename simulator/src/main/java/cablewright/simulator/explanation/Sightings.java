@@ -48,8 +48,7 @@ public final class Sightings {
         this.memory = memory;
         this.profile = CableProfile.of(tested, 1 / settings.stimulus().shortestEdgeSeconds());
         this.trace = traceOf(tested);
-        this.matched = reflectometer.withoutNoise(
-                new NothingComesBack(instrument.sourceOhms()), settings);
+        this.matched = reflectometer.withoutNoise(new NothingComesBack(instrument.sourceOhms()), settings);
     }
 
     /**
@@ -174,12 +173,7 @@ public final class Sightings {
     }
 
     private static PlaceSight notShown(
-            double position,
-            double shown,
-            Window window,
-            Look look,
-            HiddenReason reason,
-            Optional<String> other) {
+            double position, double shown, Window window, Look look, HiddenReason reason, Optional<String> other) {
         return new PlaceSight(
                 position,
                 shown,
@@ -216,8 +210,7 @@ public final class Sightings {
                 continue;
             }
             for (Window edge : other.getValue().windows()) {
-                Look look = new Look(
-                        trace, other.getValue().without(), edge.arrivalSeconds(), edge.endSeconds());
+                Look look = new Look(trace, other.getValue().without(), edge.arrivalSeconds(), edge.endSeconds());
                 boolean shows = look.contrastVolts() >= VisibilityRules.MARGINAL_OVER_NOISE * trace.noiseVolts();
                 double apart = Math.abs(edge.arrivalSeconds() - window.arrivalSeconds())
                         / settings.stimulus().resolutionSeconds();
@@ -231,10 +224,11 @@ public final class Sightings {
 
     /** The end of the line counts as a neighbour where it reflects and can be met. */
     private Neighbour withEndOfLine(Window window, Neighbour nearest) {
-        boolean met = tested.events().stream()
-                .noneMatch(e -> e.kind() == EventKind.OPEN || e.kind() == EventKind.SHORT);
+        boolean met =
+                tested.events().stream().noneMatch(e -> e.kind() == EventKind.OPEN || e.kind() == EventKind.SHORT);
         double arrival = 2 * profile.secondsTo(tested.lengthMetres());
-        double apart = Math.abs(arrival - window.arrivalSeconds()) / settings.stimulus().resolutionSeconds();
+        double apart = Math.abs(arrival - window.arrivalSeconds())
+                / settings.stimulus().resolutionSeconds();
         if (!met || apart >= nearest.apart() || apart >= 1) {
             return nearest;
         }

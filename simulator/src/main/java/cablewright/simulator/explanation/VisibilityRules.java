@@ -57,10 +57,7 @@ public final class VisibilityRules {
                 : evidence.contrastVolts() / evidence.noiseVolts() / CLEAR_OVER_NOISE;
         double stepShare = evidence.contrastVolts() / evidence.stepVolts();
         double[] shares = {
-            evidence.clearOfBlindZone(),
-            Math.min(evidence.clearOfNeighbour(), clutterShare),
-            noiseShare,
-            stepShare
+            evidence.clearOfBlindZone(), Math.min(evidence.clearOfNeighbour(), clutterShare), noiseShare, stepShare
         };
         HiddenReason[] reasons = {
             HiddenReason.BLIND_ZONE, HiddenReason.MERGED, HiddenReason.BELOW_NOISE, HiddenReason.BELOW_CONVERTER_STEP

@@ -7,8 +7,7 @@ final class Bounds {
 
     static double between(String field, double value, double least, double most) {
         if (!(value >= least && value <= most)) {
-            throw new IllegalArgumentException(
-                    field + " is " + value + "; allowed is " + least + " to " + most);
+            throw new IllegalArgumentException(field + " is " + value + "; allowed is " + least + " to " + most);
         }
         return value;
     }

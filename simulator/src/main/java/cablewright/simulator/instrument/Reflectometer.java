@@ -47,8 +47,7 @@ public final class Reflectometer {
     public Trace measure(PortResponse port, Settings settings, long seed) {
         Received received = receive(port, settings);
         double[] volts = received.values().copyOfValues();
-        new ReceiverNoise(instrument, seed)
-                .addTo(volts, received.values().sampleSeconds(), settings.averages());
+        new ReceiverNoise(instrument, seed).addTo(volts, received.values().sampleSeconds(), settings.averages());
         new Converter(instrument, settings.gainDecibels(), settings.averages()).convert(volts);
         return trace(settings, new Waveform(received.values().sampleSeconds(), volts), received.zeroSeconds());
     }

@@ -74,7 +74,9 @@ final class BackwardWave implements ElementVisitor<Void> {
     private void startOn(Network network, double otherwiseOhms) {
         for (int i = network.elements().size() - 1; i >= 0; i--) {
             if (network.elements().get(i) instanceof Element.Line) {
-                ComplexArray impedance = table.wave(((Element.Line) network.elements().get(i)).section()).impedance();
+                ComplexArray impedance = table.wave(
+                                ((Element.Line) network.elements().get(i)).section())
+                        .impedance();
                 for (int k = 0; k < count; k++) {
                     zRe[k] = impedance.re(k);
                     zIm[k] = impedance.im(k);
@@ -181,12 +183,7 @@ final class BackwardWave implements ElementVisitor<Void> {
         double hIm = -gIm[i];
         double pRe = nRe * hRe - nIm * hIm;
         double pIm = nRe * hIm + nIm * hRe;
-        divide(
-                i,
-                wRe * gRe[i] - wIm * gIm[i] + pRe,
-                wRe * gIm[i] + wIm * gRe[i] + pIm,
-                wRe + pRe,
-                wIm + pIm);
+        divide(i, wRe * gRe[i] - wIm * gIm[i] + pRe, wRe * gIm[i] + wIm * gRe[i] + pIm, wRe + pRe, wIm + pIm);
     }
 
     @Override

@@ -109,8 +109,7 @@ public sealed interface Element {
      * @param leg the circuit on the other leg
      * @param madeBy names of the events that made it
      */
-    record Divider(
-            double impedanceOhms, double throughAmplitude, double legAmplitude, Network leg, Set<String> madeBy)
+    record Divider(double impedanceOhms, double throughAmplitude, double legAmplitude, Network leg, Set<String> madeBy)
             implements Element {
         @Override
         public <T> T accept(ElementVisitor<T> visitor) {

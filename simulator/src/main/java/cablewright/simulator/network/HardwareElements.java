@@ -44,8 +44,8 @@ final class HardwareElements implements EventVisitor<List<Element>> {
     }
 
     private Network branch(Cable cable) {
-        Cable atHand = new Cable(
-                cable.title(), cable.runs(), cable.events(), cable.farEnd(), celsius, cable.testLead());
+        Cable atHand =
+                new Cable(cable.title(), cable.runs(), cable.events(), cable.farEnd(), celsius, cable.testLead());
         return CableCompiler.compile(atHand, topHertz);
     }
 
@@ -138,8 +138,7 @@ final class HardwareElements implements EventVisitor<List<Element>> {
     public List<Element> housing(Housing event) {
         Set<String> by = Set.of(event.id());
         double ohms = event.nominalImpedanceOhms();
-        Element coupling =
-                new Element.Series(Lumped.capacitor(1 / (2 * Math.PI * event.lowCornerHertz() * ohms)), by);
+        Element coupling = new Element.Series(Lumped.capacitor(1 / (2 * Math.PI * event.lowCornerHertz() * ohms)), by);
         List<Element> elements = new ArrayList<>();
         elements.add(coupling);
         elements.addAll(matchedT(ohms, event.throughLossDecibels(), event.strayCapacitanceFarads(), 0, by));
@@ -187,8 +186,8 @@ final class HardwareElements implements EventVisitor<List<Element>> {
         if (event.seriesResistanceOhms().isEmpty()) {
             return List.of(new Element.Break(by));
         }
-        return List.of(new Element.Series(
-                Lumped.resistor(event.seriesResistanceOhms().getAsDouble()), by));
+        return List.of(
+                new Element.Series(Lumped.resistor(event.seriesResistanceOhms().getAsDouble()), by));
     }
 
     @Override
@@ -197,14 +196,13 @@ final class HardwareElements implements EventVisitor<List<Element>> {
         if (event.shuntResistanceOhms().isEmpty()) {
             return List.of(new Element.Contact(by));
         }
-        return List.of(new Element.Shunt(
-                Lumped.resistor(event.shuntResistanceOhms().getAsDouble()), by));
+        return List.of(
+                new Element.Shunt(Lumped.resistor(event.shuntResistanceOhms().getAsDouble()), by));
     }
 
     @Override
     public List<Element> oneSideOpen(OneSideOpen event) {
-        return List.of(
-                new Element.Series(Lumped.capacitor(event.bridgingCapacitanceFarads()), Set.of(event.id())));
+        return List.of(new Element.Series(Lumped.capacitor(event.bridgingCapacitanceFarads()), Set.of(event.id())));
     }
 
     @Override

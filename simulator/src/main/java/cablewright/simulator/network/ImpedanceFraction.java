@@ -63,11 +63,7 @@ final class ImpedanceFraction {
         }
         double lRe = sRe * inductance;
         double lIm = sIm * inductance;
-        set(
-                topRe * lRe,
-                topRe * lIm,
-                downRe * lRe - downIm * lIm + topRe,
-                downRe * lIm + downIm * lRe);
+        set(topRe * lRe, topRe * lIm, downRe * lRe - downIm * lIm + topRe, downRe * lIm + downIm * lRe);
     }
 
     private void set(double numeratorRe, double numeratorIm, double denominatorRe, double denominatorIm) {

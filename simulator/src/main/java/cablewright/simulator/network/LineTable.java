@@ -145,8 +145,7 @@ public final class LineTable {
     }
 
     /** Principal root of (a + jb)(c + jd) into place k; the larger part first, so that neither loses digits. */
-    private static void rootOfProduct(
-            double a, double b, double c, double d, int k, double[] rootRe, double[] rootIm) {
+    private static void rootOfProduct(double a, double b, double c, double d, int k, double[] rootRe, double[] rootIm) {
         double re = a * c - b * d;
         double im = a * d + b * c;
         double size = Math.sqrt(Math.sqrt(a * a + b * b) * Math.sqrt(c * c + d * d));

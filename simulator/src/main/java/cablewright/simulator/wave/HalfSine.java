@@ -26,8 +26,7 @@ public record HalfSine(double widthSeconds) implements Stimulus {
     public void transform(double sRe, double sIm, double[] out) {
         double w = Math.PI / duration();
         ComplexExp.exp(-sRe * duration(), -sIm * duration(), out);
-        ComplexExp.divide(
-                w * (1 + out[0]), w * out[1], sRe * sRe - sIm * sIm + w * w, 2 * sRe * sIm, out);
+        ComplexExp.divide(w * (1 + out[0]), w * out[1], sRe * sRe - sIm * sIm + w * w, 2 * sRe * sIm, out);
     }
 
     @Override

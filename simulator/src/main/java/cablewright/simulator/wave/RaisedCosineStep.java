@@ -41,8 +41,7 @@ public record RaisedCosineStep(double riseSeconds) implements Stimulus {
         double half = w * w / 2;
         double qRe = sRe * sRe - sIm * sIm + w * w;
         double qIm = 2 * sRe * sIm;
-        ComplexExp.divide(
-                half * (1 + out[0]), half * out[1], sRe * qRe - sIm * qIm, sRe * qIm + sIm * qRe, out);
+        ComplexExp.divide(half * (1 + out[0]), half * out[1], sRe * qRe - sIm * qIm, sRe * qIm + sIm * qRe, out);
     }
 
     @Override
