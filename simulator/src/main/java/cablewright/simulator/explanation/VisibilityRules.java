@@ -56,8 +56,13 @@ public final class VisibilityRules {
                 ? Double.POSITIVE_INFINITY
                 : evidence.contrastVolts() / evidence.noiseVolts() / CLEAR_OVER_NOISE;
         double stepShare = evidence.contrastVolts() / evidence.stepVolts();
+        // Inside the blind zone the clutter is the outgoing pulse, not a neighbour.
+        boolean blind = evidence.clearOfBlindZone() < 1;
         double[] shares = {
-            evidence.clearOfBlindZone(), Math.min(evidence.clearOfNeighbour(), clutterShare), noiseShare, stepShare
+            blind ? Math.min(evidence.clearOfBlindZone(), clutterShare) : evidence.clearOfBlindZone(),
+            blind ? evidence.clearOfNeighbour() : Math.min(evidence.clearOfNeighbour(), clutterShare),
+            noiseShare,
+            stepShare
         };
         HiddenReason[] reasons = {
             HiddenReason.BLIND_ZONE, HiddenReason.MERGED, HiddenReason.BELOW_NOISE, HiddenReason.BELOW_CONVERTER_STEP
