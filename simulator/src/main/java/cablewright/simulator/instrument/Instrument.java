@@ -14,6 +14,8 @@ package cablewright.simulator.instrument;
  * @param converterBits bits of its converter, 4 to 24
  * @param fullScaleVolts voltage at which the converter clips, either way, at 0 dB of gain [V]
  * @param samples how many samples a record has, a power of two
+ * @param timebaseErrorFraction by how much its clock runs slow, so that distances show too short, −0.05 to 0.05
+ * @param interference what else is on the line
  */
 public record Instrument(
         double sourceOhms,
@@ -24,7 +26,9 @@ public record Instrument(
         double noiseVolts,
         int converterBits,
         double fullScaleVolts,
-        int samples) {
+        int samples,
+        double timebaseErrorFraction,
+        Interference interference) {
 
     private static final int LEAST_SAMPLES = 256;
     private static final int MOST_SAMPLES = 65_536;
@@ -39,6 +43,10 @@ public record Instrument(
         Bounds.between("noiseVolts", noiseVolts, 0, 1);
         Bounds.between("converterBits", converterBits, 4, 24);
         Bounds.between("fullScaleVolts", fullScaleVolts, 0.01, 100);
+        Bounds.between("timebaseErrorFraction", timebaseErrorFraction, -0.05, 0.05);
+        if (interference == null) {
+            throw new IllegalArgumentException("interference is missing; a quiet line has Interference.none()");
+        }
         if (samples < LEAST_SAMPLES || samples > MOST_SAMPLES || Integer.bitCount(samples) != 1) {
             throw new IllegalArgumentException("samples is " + samples + "; it must be a power of two from "
                     + LEAST_SAMPLES + " to " + MOST_SAMPLES);
@@ -53,7 +61,7 @@ public record Instrument(
      * @return the instrument
      */
     public static Instrument usual(double sourceOhms) {
-        return new Instrument(sourceOhms, 1e9, 1, 0.002, 40e-9, 0.004, 12, 1.25, 4096);
+        return new Instrument(sourceOhms, 1e9, 1, 0.002, 40e-9, 0.004, 12, 1.25, 4096, 0, Interference.none());
     }
 
     /**
@@ -84,6 +92,27 @@ public record Instrument(
      */
     public double stepVolts(double gainDecibels) {
         return 2 * clipVolts(gainDecibels) / (1L << converterBits);
+    }
+
+    /**
+     * Puts other interference on the line.
+     *
+     * @param other the interference
+     * @return an instrument alike but for it
+     */
+    public Instrument with(Interference other) {
+        return new Instrument(
+                sourceOhms,
+                bandwidthHertz,
+                outgoingShare,
+                recoveryShare,
+                recoverySeconds,
+                noiseVolts,
+                converterBits,
+                fullScaleVolts,
+                samples,
+                timebaseErrorFraction,
+                other);
     }
 
     double poleSeconds() {

@@ -48,6 +48,7 @@ public final class Reflectometer {
         Received received = receive(port, settings);
         double[] volts = received.values().copyOfValues();
         new ReceiverNoise(instrument, seed).addTo(volts, received.values().sampleSeconds(), settings.averages());
+        new Ingress(instrument, seed).addTo(volts, received.values().sampleSeconds(), settings.averages());
         new Converter(instrument, settings.gainDecibels(), settings.averages()).convert(volts);
         return trace(settings, new Waveform(received.values().sampleSeconds(), volts), received.zeroSeconds());
     }
@@ -89,7 +90,9 @@ public final class Reflectometer {
         ComplexArray sent = filtered(grid, PortVoltage.spectrum(grid, settings.stimulus()));
         Waveform outgoing = Inversion.invert(grid, sent);
         Waveform reflected = Inversion.invert(grid, product(sent, port.reflection(grid, sent.count())));
-        return new Received(thinned(outgoing, reflected, settings), halfHeight(outgoing));
+        return new Received(
+                thinned(outgoing, reflected, settings),
+                halfHeight(outgoing) / (1 + instrument.timebaseErrorFraction()));
     }
 
     /** The edge that is left after the receiver: rises add as squares (common practice, no source). */
@@ -139,10 +142,18 @@ public final class Reflectometer {
         int stride = Math.max(1, outgoing.count() / instrument.samples());
         double level = settings.stimulus().isStep() ? instrument.outgoingShare() : 0;
         double[] values = new double[outgoing.count() / stride];
+        double clock = 1 + instrument.timebaseErrorFraction();
         for (int i = 0; i < values.length; i++) {
-            values[i] = instrument.outgoingShare() * outgoing.sample(i * stride) + reflected.sample(i * stride) - level;
+            double t = outgoing.time(i * stride) * clock;
+            values[i] = instrument.outgoingShare() * sample(outgoing, i * stride, t, clock)
+                    + sample(reflected, i * stride, t, clock)
+                    - level;
         }
         return new Waveform(outgoing.sampleSeconds() * stride, values);
+    }
+
+    private static double sample(Waveform waveform, int index, double seconds, double clock) {
+        return clock == 1 ? waveform.sample(index) : waveform.at(seconds);
     }
 
     /** When the outgoing wave first passes half of its height, on the straight line between samples. */

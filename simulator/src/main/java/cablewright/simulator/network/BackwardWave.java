@@ -17,7 +17,7 @@ import java.util.Arrays;
  *   <li>series Z, (2Γ + z(1 − Γ))/(2 + z(1 − Γ)); shunt Y, (2Γ − y(1 + Γ))/(2 + y(1 + Γ)).
  * </ul>
  *
- * <p>Z is held as a fraction, so an infinite or a zero value needs no case of its own. From Pozar, Microwave Engineering,
+ * <p>Z is held as a fraction, so a value near infinity or zero loses nothing; an exact one decides Γ by itself. From Pozar, Microwave Engineering,
  * 4th ed., ch. 2 and 4 (from memory), rearranged.
  */
 final class BackwardWave implements ElementVisitor<Void> {
@@ -177,6 +177,11 @@ final class BackwardWave implements ElementVisitor<Void> {
 
     /** Puts Z = n/d in series: (2Γ d Zr + n(1 − Γ))/(2 d Zr + n(1 − Γ)). */
     private void seriesAt(int i, double nRe, double nIm, double dRe, double dIm) {
+        if (dRe == 0 && dIm == 0) {
+            gRe[i] = 1;
+            gIm[i] = 0;
+            return;
+        }
         double wRe = 2 * (dRe * zRe[i] - dIm * zIm[i]);
         double wIm = 2 * (dRe * zIm[i] + dIm * zRe[i]);
         double hRe = 1 - gRe[i];
@@ -202,6 +207,11 @@ final class BackwardWave implements ElementVisitor<Void> {
 
     /** Puts Y = n/d across: (2Γ d − n Zr(1 + Γ))/(2 d + n Zr(1 + Γ)). */
     private void shuntAt(int i, double nRe, double nIm, double dRe, double dIm) {
+        if (dRe == 0 && dIm == 0) {
+            gRe[i] = -1;
+            gIm[i] = 0;
+            return;
+        }
         double hRe = 1 + gRe[i];
         double hIm = gIm[i];
         double vRe = zRe[i] * hRe - zIm[i] * hIm;

@@ -89,7 +89,7 @@ class ReflectometerTest {
 
     @Test
     void fewBitsWithoutNoiseRoundToWholeSteps() {
-        Instrument coarse = new Instrument(75, 1e9, 1, 0, 1e-9, 0, 4, 1, 1024);
+        Instrument coarse = new Instrument(75, 1e9, 1, 0, 1e-9, 0, 4, 1, 1024, 0, Interference.none());
         Trace trace = new Reflectometer(coarse).measure(open, settings.withAverages(1024), 1);
         for (int i = 0; i < trace.count(); i++) {
             double steps = trace.volts(i) / trace.stepVolts();
@@ -100,20 +100,68 @@ class ReflectometerTest {
     @Test
     void stepOnAMatchedLineShowsZeroAndOnAnOpenLineOne() {
         Settings step = settings.withStimulus(new RaisedCosineStep(1e-9));
-        Instrument ideal = new Instrument(75, 1e10, 1, 0, 1e-9, 0, 24, 1.25, 4096);
+        Instrument ideal = new Instrument(75, 1e10, 1, 0, 1e-9, 0, 24, 1.25, 4096, 0, Interference.none());
         assertEquals(0, new Reflectometer(ideal).withoutNoise(matched, step).voltsAt(50), 1e-6);
         assertEquals(1, new Reflectometer(ideal).withoutNoise(open, step).voltsAt(120), 1e-6);
     }
 
     @Test
     void hybridTakesTheOutgoingPulseOffTheTrace() {
-        Instrument balanced = new Instrument(75, 1e9, 0.01, 0, 1e-9, 0, 16, 1.25, 4096);
+        Instrument balanced = new Instrument(75, 1e9, 0.01, 0, 1e-9, 0, 16, 1.25, 4096, 0, Interference.none());
         Trace trace = new Reflectometer(balanced).withoutNoise(matched, settings);
         double most = 0;
         for (int i = 0; i < trace.count(); i++) {
             most = Math.max(most, trace.volts(i));
         }
         assertEquals(0.01, most, 5e-4);
+    }
+
+    @Test
+    void slowClockShowsDistancesTooShort() {
+        Instrument slow = new Instrument(75, 1e9, 1, 0, 1e-9, 0, 16, 1.25, 4096, 0.02, Interference.none());
+        Trace trace = new Reflectometer(slow).withoutNoise(open, settings);
+        int peak = trace.indexNear(60);
+        for (int i = peak; i < trace.count(); i++) {
+            peak = trace.volts(i) > trace.volts(peak) ? i : peak;
+        }
+        Trace right = new Reflectometer(Instrument.usual(75)).withoutNoise(open, settings);
+        int rightPeak = right.indexNear(60);
+        for (int i = rightPeak; i < right.count(); i++) {
+            rightPeak = right.volts(i) > right.volts(rightPeak) ? i : rightPeak;
+        }
+        assertEquals(right.metres(rightPeak) / 1.02, trace.metres(peak), 0.1);
+    }
+
+    @Test
+    void radioAveragesDownWithTheRootAndImpulsesWithTheCount() {
+        Instrument quiet = new Instrument(75, 1e9, 1, 0, 1e-9, 0, 24, 1.25, 4096, 0, Interference.none());
+        Instrument radio = quiet.with(new Interference(0, 50, 0.1, 2e7, 0, 0));
+        double once = 0;
+        double often = 0;
+        for (int seed = 0; seed < 40; seed++) {
+            once += power(radio, 1, seed);
+            often += power(radio, 100, seed);
+        }
+        assertEquals(100, once / often, 35);
+        Instrument sparks = quiet.with(new Interference(0, 50, 0, 1e6, 0.5, 1e6));
+        double most = 0;
+        double least = 0;
+        for (int seed = 0; seed < 40; seed++) {
+            most = Math.max(most, power(sparks, 1, seed));
+            least = Math.max(least, power(sparks, 64, seed));
+        }
+        assertTrue(most > 10 * least, most + " against " + least);
+    }
+
+    private double power(Instrument used, int averages, long seed) {
+        Settings set = settings.withAverages(averages);
+        Trace noisy = new Reflectometer(used).measure(matched, set, seed);
+        Trace clean = new Reflectometer(used).withoutNoise(matched, set);
+        double sum = 0;
+        for (int i = 0; i < noisy.count(); i++) {
+            sum += Math.pow(noisy.volts(i) - clean.volts(i), 2);
+        }
+        return sum;
     }
 
     @Test
