@@ -13,7 +13,8 @@ final class Converter {
 
     Converter(Instrument instrument, double gainDecibels, int averages) {
         this.clip = instrument.clipVolts(gainDecibels);
-        this.step = instrument.stepVoltsAfter(gainDecibels, averages);
+        double whole = instrument.stepVolts(gainDecibels);
+        this.step = instrument.noiseVolts() >= whole / 2 ? whole / averages : whole;
     }
 
     void convert(double[] volts) {

@@ -5,7 +5,6 @@ import cablewright.simulator.line.ContourGrid;
 import cablewright.simulator.network.PortResponse;
 import cablewright.simulator.wave.Inversion;
 import cablewright.simulator.wave.PortVoltage;
-import cablewright.simulator.wave.Stimulus;
 import cablewright.simulator.wave.Waveform;
 
 /**
@@ -66,28 +65,6 @@ public final class Reflectometer {
         return trace(settings, received.values(), received.zeroSeconds());
     }
 
-    /**
-     * Computes what the receiver makes of the outgoing wave.
-     *
-     * @param grid the grid
-     * @param stimulus the outgoing wave, of 1 V
-     * @return spectrum at the first frequencies of the grid [V s]; times a port's reflection coefficient, it is that of
-     *     what came back, as the receiver shows it
-     */
-    public ComplexArray received(ContourGrid grid, Stimulus stimulus) {
-        return filtered(grid, PortVoltage.spectrum(grid, stimulus));
-    }
-
-    /**
-     * Returns the longest distance of samples by which a trace is resolved.
-     *
-     * @param stimulus the outgoing wave
-     * @return time [s]: a twelfth of the edge that the receiver leaves of it
-     */
-    public double longestSampleSeconds(Stimulus stimulus) {
-        return effectiveEdgeSeconds(stimulus) / SAMPLES_PER_EDGE;
-    }
-
     private Trace trace(Settings settings, Waveform waveform, double zeroSeconds) {
         return new Trace(
                 settings,
@@ -108,19 +85,23 @@ public final class Reflectometer {
         double before = 2 * (settings.stimulus().halfHeightSeconds() + 4 * instrument.poleSeconds());
         double record = before + settings.secondsThereAndBack(settings.rangeMetres());
         double longestSample =
-                Math.min(record / instrument.samples(), effectiveEdgeSeconds(settings.stimulus()) / SAMPLES_PER_EDGE);
-        ContourGrid grid = port.nativeGrid().orElseGet(() -> ContourGrid.forRecord(record, longestSample));
-        ComplexArray sent = received(grid, settings.stimulus());
+                Math.min(record / instrument.samples(), effectiveEdgeSeconds(settings) / SAMPLES_PER_EDGE);
+        ContourGrid own = port.nativeGrid().orElseGet(() -> ContourGrid.forRecord(record, longestSample));
+        Reach.of(port).require(record, effectiveEdgeSeconds(settings), settings);
+        ContourGrid grid = refined(own, longestSample);
+        ComplexArray sent = filtered(grid, PortVoltage.spectrum(grid, settings.stimulus()));
         Waveform outgoing = Inversion.invert(grid, sent);
-        Waveform reflected = Inversion.invert(grid, product(sent, port.reflection(grid, sent.count())));
+        int known = Math.min(sent.count(), own.frequencies());
+        Waveform reflected = Inversion.invert(grid, product(sent, port.reflection(own, known)));
+        int shown = (int) Math.min(outgoing.count(), Math.max(2, Math.rint(record / grid.sampleSeconds())));
         return new Received(
-                thinned(outgoing, reflected, settings),
+                thinned(outgoing, reflected, shown, settings),
                 halfHeight(outgoing) / (1 + instrument.timebaseErrorFraction()));
     }
 
     /** The edge that is left after the receiver: rises add as squares (common practice, no source). */
-    private double effectiveEdgeSeconds(Stimulus stimulus) {
-        return Math.hypot(stimulus.shortestEdgeSeconds(), 0.5 / instrument.bandwidthHertz());
+    private double effectiveEdgeSeconds(Settings settings) {
+        return Math.hypot(settings.stimulus().shortestEdgeSeconds(), 0.5 / instrument.bandwidthHertz());
     }
 
     private ComplexArray filtered(ContourGrid grid, ComplexArray values) {
@@ -150,9 +131,22 @@ public final class Reflectometer {
         return ComplexArray.takingOver(re, im);
     }
 
+    /**
+     * Lays more samples over the same period where a port's own grid is coarser than the instrument; what the response
+     * does not tell above its own top counts as nothing.
+     */
+    private static ContourGrid refined(ContourGrid own, double longestSampleSeconds) {
+        int samples = own.samples();
+        while (own.periodSeconds() / samples > longestSampleSeconds && samples < ContourGrid.MOST_SAMPLES) {
+            samples *= 2;
+        }
+        return samples == own.samples() ? own : new ContourGrid(own.dampingPerSecond(), own.periodSeconds(), samples);
+    }
+
+    /** The product at the frequencies that both have. */
     private static ComplexArray product(ComplexArray a, ComplexArray b) {
-        double[] re = new double[a.count()];
-        double[] im = new double[a.count()];
+        double[] re = new double[Math.min(a.count(), b.count())];
+        double[] im = new double[re.length];
         for (int k = 0; k < re.length; k++) {
             re[k] = a.re(k) * b.re(k) - a.im(k) * b.im(k);
             im[k] = a.re(k) * b.im(k) + a.im(k) * b.re(k);
@@ -161,10 +155,10 @@ public final class Reflectometer {
     }
 
     /** The sum that the receiver sees, at the instrument's own samples; a step's own level is taken off. */
-    private Waveform thinned(Waveform outgoing, Waveform reflected, Settings settings) {
-        int stride = Math.max(1, outgoing.count() / instrument.samples());
+    private Waveform thinned(Waveform outgoing, Waveform reflected, int shown, Settings settings) {
+        int stride = Math.max(1, shown / instrument.samples());
         double level = settings.stimulus().isStep() ? instrument.outgoingShare() : 0;
-        double[] values = new double[outgoing.count() / stride];
+        double[] values = new double[shown / stride];
         double clock = 1 + instrument.timebaseErrorFraction();
         for (int i = 0; i < values.length; i++) {
             double t = outgoing.time(i * stride) * clock;
