@@ -112,11 +112,6 @@ public record ConstantsSection(
     }
 
     @Override
-    public double loopResistanceOhmsPerMetre() {
-        return resistanceOhmsPerMetre;
-    }
-
-    @Override
     public double impedanceOhms() {
         return Math.sqrt(inductanceHenriesPerMetre / referenceCapacitance());
     }

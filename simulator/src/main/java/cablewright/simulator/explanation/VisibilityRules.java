@@ -32,7 +32,7 @@ public final class VisibilityRules {
      * @param clearOfBlindZone time from the port to the event's largest change, over the time at which the blind zone ends
      * @param clearOfNeighbour time between the event and the nearest edge of another that shows, over the pulse width
      */
-    public record Evidence(
+    record Evidence(
             double contrastVolts,
             double noiseVolts,
             double stepVolts,
@@ -46,15 +46,9 @@ public final class VisibilityRules {
      * @param visibility the verdict
      * @param reason why it is not clear
      */
-    public record Verdict(Visibility visibility, Optional<HiddenReason> reason) {}
+    record Verdict(Visibility visibility, Optional<HiddenReason> reason) {}
 
-    /**
-     * Judges what was measured.
-     *
-     * @param evidence the measures
-     * @return whether the event can be seen, and the first reason why it is not clear
-     */
-    public static Verdict judge(Evidence evidence) {
+    static Verdict judge(Evidence evidence) {
         double clutterShare = evidence.clutterVolts() == 0
                 ? Double.POSITIVE_INFINITY
                 : evidence.contrastVolts() / evidence.clutterVolts() / CLEAR_OVER_CLUTTER;

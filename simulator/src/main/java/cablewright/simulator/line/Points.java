@@ -1,6 +1,5 @@
 package cablewright.simulator.line;
 
-import cablewright.simulator.crosssection.AttenuationPoint;
 import java.util.ArrayList;
 import java.util.List;
 
