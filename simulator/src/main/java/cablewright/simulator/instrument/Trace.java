@@ -15,13 +15,27 @@ public final class Trace {
     private final double clipVolts;
     private final double stepVolts;
 
-    Trace(
+    /**
+     * Puts a record together, for example one that was imported or smoothed.
+     *
+     * @param settings what was set
+     * @param waveform the samples [V], for an outgoing wave of 1 V
+     * @param zeroSeconds when the outgoing edge passes half height, after the first sample [s]
+     * @param noiseVolts noise that is left, root mean square [V], 0 or more
+     * @param clipVolts where the converter clips, either way [V], above 0; infinite where nothing clips
+     * @param stepVolts step of the converter [V], 0 or more
+     */
+    public Trace(
             Settings settings,
             Waveform waveform,
             double zeroSeconds,
             double noiseVolts,
             double clipVolts,
             double stepVolts) {
+        Bounds.between("zeroSeconds", zeroSeconds, -1, 1);
+        Bounds.between("noiseVolts", noiseVolts, 0, Double.MAX_VALUE);
+        Bounds.between("clipVolts", clipVolts, Double.MIN_VALUE, Double.POSITIVE_INFINITY);
+        Bounds.between("stepVolts", stepVolts, 0, Double.MAX_VALUE);
         this.settings = settings;
         this.waveform = waveform;
         this.zeroSeconds = zeroSeconds;

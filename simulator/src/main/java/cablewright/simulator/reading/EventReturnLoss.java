@@ -1,0 +1,54 @@
+package cablewright.simulator.reading;
+
+/**
+ * Return loss of one event, told from the height of its echo.
+ *
+ * <p>Apparent: −20 log10 of the echo's peak over the outgoing wave; corrected for nothing. Corrected: less the loss of the
+ * cable there and back, as far as it is known. Both tell the event as the pulse meets it: a pulse that is long against the
+ * event cancels part of what the event's two ends send back, and dispersion that spreads an echo lowers its peak beyond the
+ * loss at any one frequency.
+ *
+ * @param peak the largest departure from the line between the cursors, as a cursor
+ * @param noiseVolts noise of the trace, root mean square [V], 0 or more
+ * @param thereAndBackDecibels loss that is corrected for [dB], 0 or more
+ */
+public record EventReturnLoss(Cursor peak, double noiseVolts, double thereAndBackDecibels) {
+
+    /** Peak over noise below which a return loss is only a bound (common practice, no source). */
+    public static final double SURE_OVER_NOISE = 3;
+
+    /** Refuses values that can't be. */
+    public EventReturnLoss {
+        Checks.present("peak", peak);
+        Checks.between("noiseVolts", noiseVolts, 0, Double.MAX_VALUE);
+        Checks.between("thereAndBackDecibels", thereAndBackDecibels, 0, 1000);
+    }
+
+    /**
+     * Returns the return loss as the trace shows it.
+     *
+     * @return −20 log10 |peak| [dB]; infinite where nothing stands out
+     */
+    public double apparentDecibels() {
+        return -20 * Math.log10(Math.abs(peak.volts()));
+    }
+
+    /**
+     * Returns the return loss at the event.
+     *
+     * @return the apparent one less the known loss there and back [dB]; below 0 where that loss is told too large, since
+     *     no passive event sends back more than it gets
+     */
+    public double correctedDecibels() {
+        return apparentDecibels() - thereAndBackDecibels;
+    }
+
+    /**
+     * Tells whether the echo stands above the noise; where it does not, the return loss is at least what is told.
+     *
+     * @return whether the peak is at least {@value #SURE_OVER_NOISE} times the noise
+     */
+    public boolean isAboveNoise() {
+        return Math.abs(peak.volts()) >= SURE_OVER_NOISE * noiseVolts;
+    }
+}
