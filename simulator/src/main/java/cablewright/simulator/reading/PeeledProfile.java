@@ -22,7 +22,7 @@ import java.util.Arrays;
  * <p>Validity: exact for lossless lines whose changes lie at whole layers; a change between lies in one of the two layers
  * beside it. Errors of the record grow along the profile, the faster the less comes through the changes before. Loss is
  * taken for impedance: it lifts the profile along a uniform line. Measured with layers of 2 ns, 10 m and 100 m down the
- * line: +1.2 % and +4.0 % on half-inch hardline, +4.6 % and +27 % on series-6 drop coax, +8 % and +28 % on 24 AWG pairs.
+ * line: +1.2 % and +4.0 % on half-inch hardline, about +4 % and +26 % on series-6 drop coax, +8 % and +28 % on 24 AWG pairs.
  * What lies behind loss is also told too near the impedance before it, by the loss there and back.
  */
 public final class PeeledProfile {
