@@ -1,0 +1,115 @@
+package cablewright.lessons.generation;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.Event;
+import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.FarEnd;
+import cablewright.simulator.cable.Run;
+import cablewright.simulator.line.CableType;
+import cablewright.simulator.line.Catalogue;
+import cablewright.simulator.wave.HalfSine;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * One draw of a cable: family, type, length, end, pulse, and events far enough apart for the difficulty.
+ *
+ * @param family the family
+ * @param type the type of cable
+ * @param cable the cable
+ * @param pulse the pulse at which its events are meant to be seen
+ * @param endsTerminated whether its end is meant to reflect nothing
+ */
+record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pulse, boolean endsTerminated) {
+
+    private static final double LIGHT_METRES_PER_SECOND = 299_792_458.0;
+
+    static CablePlan draw(Dice dice, GenerationRequest request) {
+        List<ExerciseFamily> able = request.families().stream()
+                .filter(family ->
+                        request.damage().isEmpty() || request.damage().stream().anyMatch(family.damage()::contains))
+                .toList();
+        ExerciseFamily family = dice.of(able);
+        String typeId = dice.of(family.types());
+        CableType type = Catalogue.standard().type(typeId);
+        double metres = Math.rint(dice.logBetween(family.shortestMetres(), family.longestMetres()));
+        HalfSine pulse = new HalfSine(pulse(dice, family, metres));
+        double halfPulse = pulse.widthSeconds() * type.section().velocityFraction() * LIGHT_METRES_PER_SECOND / 2;
+        List<EventKind> kinds = kinds(dice, family, request);
+        List<Event> events = place(dice, type, request.difficulty(), metres, halfPulse, kinds);
+        boolean terminated = family != ExerciseFamily.REEL_ACCEPTANCE && dice.chance(0.6);
+        FarEnd end = terminated ? FarEnd.Terminated.byOhms(type.nominalImpedanceOhms()) : new FarEnd.Open();
+        Cable cable = new Cable("Line " + dice.upTo(89), List.of(new Run(type, metres)), events, end);
+        return new CablePlan(family, type, cable, pulse, terminated);
+    }
+
+    /** The shortest pulse on short lines, a longer one on long lines. */
+    private static double pulse(Dice dice, ExerciseFamily family, double metres) {
+        double[] pulses = family.pulseSeconds();
+        double share =
+                Math.log(metres / family.shortestMetres()) / Math.log(family.longestMetres() / family.shortestMetres());
+        int index = (int) Math.floor(share * (pulses.length - 1) + dice.between(0, 0.999));
+        return pulses[Math.max(0, Math.min(pulses.length - 2, index))];
+    }
+
+    private static List<EventKind> kinds(Dice dice, ExerciseFamily family, GenerationRequest request) {
+        List<EventKind> kinds = new ArrayList<>();
+        List<EventKind> damage = request.damage().isEmpty()
+                ? family.damage()
+                : family.damage().stream().filter(request.damage()::contains).toList();
+        boolean sound = request.damage().isEmpty() && !family.hardware().isEmpty() && dice.chance(0.12);
+        int faults = sound ? 0 : 1 + (dice.chance(0.15 + 0.25 * request.difficulty()) ? 1 : 0);
+        for (int i = 0; i < faults; i++) {
+            kinds.add(dice.of(damage));
+        }
+        int most = 1 + (int) Math.round(3 * request.difficulty());
+        for (int i = family.hardware().isEmpty() ? 0 : 1 + dice.upTo(most); i > 0; i--) {
+            kinds.add(dice.of(family.hardware()));
+        }
+        // A full open or short hides what lies beyond: at most one, and it is put last.
+        boolean full = false;
+        List<EventKind> kept = new ArrayList<>();
+        for (EventKind kind : kinds) {
+            boolean isFull = kind == EventKind.OPEN || kind == EventKind.SHORT;
+            if (!isFull || !full) {
+                kept.add(kind);
+            }
+            full |= isFull;
+        }
+        return kept;
+    }
+
+    private static List<Event> place(
+            Dice dice, CableType type, double difficulty, double metres, double halfPulse, List<EventKind> kinds) {
+        EventDraft draft = new EventDraft(dice, type, difficulty, halfPulse);
+        List<Event> events = new ArrayList<>();
+        List<EventKind> ordered = new ArrayList<>(kinds);
+        ordered.sort(Comparator.comparing(kind -> kind != EventKind.OPEN && kind != EventKind.SHORT));
+        double gap = halfPulse * (4 - 2.4 * difficulty);
+        double last = metres - gap;
+        int n = 0;
+        for (EventKind kind : ordered) {
+            double stretch = draft.stretchMetres(kind);
+            boolean full = kind == EventKind.OPEN || kind == EventKind.SHORT;
+            double least = full ? 0.5 * metres : 2 * gap;
+            for (int attempt = 0; attempt < 20; attempt++) {
+                double at = tenths(dice.between(least, Math.max(least, last - stretch)));
+                if (at + stretch < last && fits(events, at, at + stretch, gap)) {
+                    events.add(draft.draw("e" + ++n, kind, at, stretch));
+                    last = full ? at - gap : last;
+                    break;
+                }
+            }
+        }
+        return events;
+    }
+
+    private static double tenths(double metres) {
+        return Math.rint(metres * 10) / 10;
+    }
+
+    private static boolean fits(List<Event> events, double from, double to, double gap) {
+        return events.stream().allMatch(event -> to + gap < event.startMetres() || from - gap > event.endMetres());
+    }
+}

@@ -1,0 +1,179 @@
+package cablewright.lessons.generation;
+
+import cablewright.lessons.exercise.AsBuiltRecord;
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Hint;
+import cablewright.lessons.exercise.Permitted;
+import cablewright.lessons.exercise.Start;
+import cablewright.lessons.exercise.VelocityRule;
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.cable.Nature;
+import cablewright.simulator.explanation.EventSight;
+import cablewright.simulator.explanation.HiddenReason;
+import cablewright.simulator.explanation.PlaceSight;
+import cablewright.simulator.explanation.Sightings;
+import cablewright.simulator.explanation.Visibility;
+import cablewright.simulator.instrument.Instrument;
+import cablewright.simulator.instrument.Reflectometer;
+import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.network.LineMemory;
+import cablewright.simulator.wave.HalfSine;
+import cablewright.simulator.wave.Stimulus;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Makes exercises. Each is drawn from its seed and handed out only when it has passed: at one permitted setting every event
+ * is clear, but for what a full open or short hides; each damage differs there from its look-alikes by at least 3 σ; the
+ * record says nothing that the trace contradicts unless its note warns that it may.
+ */
+public final class ExerciseGenerator {
+
+    private static final int MOST_DRAWS = 400;
+    private static final double[] RANGES = {20, 30, 50, 75, 100, 150, 200, 300, 500, 750, 1000};
+    private static final List<Integer> AVERAGES = List.of(1, 16, 64, 256);
+    private static final double HARD = 0.4;
+
+    private final LineMemory memory = new LineMemory();
+
+    /** Makes a generator. */
+    public ExerciseGenerator() {
+        // What lines do is remembered from one exercise to the next.
+    }
+
+    /**
+     * Makes an exercise.
+     *
+     * @param request what is wanted
+     * @return the exercise; the same for the same request
+     * @throws IllegalStateException if no draw of many passes, which means that the request asks for what can't be seen
+     */
+    public Exercise generate(GenerationRequest request) {
+        for (int draw = 0; draw < MOST_DRAWS; draw++) {
+            Dice dice = new Dice(request.seed(), draw);
+            Optional<Exercise> exercise = attempt(dice, request);
+            if (exercise.isPresent()) {
+                return exercise.get();
+            }
+        }
+        throw new IllegalStateException("no exercise of " + MOST_DRAWS + " draws could be told apart for " + request
+                + "; ask for more kinds or another difficulty");
+    }
+
+    private Optional<Exercise> attempt(Dice dice, GenerationRequest request) {
+        CablePlan plan = CablePlan.draw(dice, request);
+        if (plan.cable().events().isEmpty() && !plan.family().hardware().isEmpty()) {
+            return Optional.empty();
+        }
+        if (!request.damage().isEmpty()
+                && plan.cable().events().stream()
+                        .noneMatch(e -> request.damage().contains(e.kind()))) {
+            return Optional.empty();
+        }
+        Instrument instrument =
+                Instrument.usual(plan.family().sourceOhms(plan.type().id()));
+        Settings view = view(plan);
+        List<EventSight> sights = Sightings.of(plan.cable(), instrument, view, LineEnd.NEAR, memory, () -> false);
+        boolean apart = sights.stream().allMatch(ExerciseGenerator::canBeAsked)
+                && new LookAlikes(new Reflectometer(instrument), view, memory)
+                        .allToldApart(plan.cable(), plan.type().nominalImpedanceOhms());
+        return apart ? Optional.of(exercise(dice, request, plan, instrument, view, sights)) : Optional.empty();
+    }
+
+    private static boolean canBeAsked(EventSight sight) {
+        boolean every = sight.places().stream().allMatch(place -> place.visibility() == Visibility.CLEAR);
+        return every || sight.reason().equals(Optional.of(HiddenReason.BEYOND_FULL_REFLECTION));
+    }
+
+    /** The setting at which everything is to be seen: the planned pulse, the shortest range that holds the line. */
+    private static Settings view(CablePlan plan) {
+        double velocity = plan.type().section().velocityFraction();
+        return new Settings(
+                plan.pulse(), rounded(velocity), ranges(plan.cable()).get(0), 0, 256);
+    }
+
+    private static double rounded(double velocity) {
+        return Math.rint(velocity * 1000) / 1000;
+    }
+
+    private static List<Double> ranges(Cable cable) {
+        List<Double> ranges = new ArrayList<>();
+        for (double range : RANGES) {
+            if (range > 1.1 * cable.lengthMetres() && ranges.size() < 3) {
+                ranges.add(range);
+            }
+        }
+        return ranges;
+    }
+
+    private static Exercise exercise(
+            Dice dice,
+            GenerationRequest request,
+            CablePlan plan,
+            Instrument instrument,
+            Settings view,
+            List<EventSight> sights) {
+        List<Stimulus> stimuli = new ArrayList<>();
+        Arrays.stream(plan.family().pulseSeconds()).forEach(width -> stimuli.add(new HalfSine(width)));
+        double velocity = view.velocityFraction();
+        boolean hard = request.difficulty() > HARD;
+        Permitted permitted = new Permitted(
+                stimuli,
+                new VelocityRule(0.3, 1, OptionalDouble.of(velocity)),
+                ranges(plan.cable()),
+                List.of(0.0, 6.0, 12.0, 18.0, 24.0, 30.0),
+                AVERAGES,
+                hard ? List.of(LineEnd.NEAR, LineEnd.FAR) : List.of(LineEnd.NEAR));
+        Stimulus first = hard ? stimuli.get(dice.upTo(stimuli.size() - 1)) : plan.pulse();
+        Start start = new Start(view.withStimulus(first).withAverages(16), LineEnd.NEAR);
+        AsBuiltRecord record = new RecordDraft(dice, plan, request.difficulty()).draw();
+        BriefDraft brief = new BriefDraft(dice, plan);
+        return new Exercise(
+                "made-" + Long.toString(Math.abs(request.seed()), 36) + "-" + Math.round(100 * request.difficulty()),
+                brief.title(),
+                brief.brief(),
+                plan.family().cautions(),
+                plan.cable(),
+                record,
+                instrument,
+                start,
+                permitted,
+                OptionalDouble.empty(),
+                hints(plan, sights),
+                ExplanationDraft.of(plan.cable(), sights),
+                Optional.empty(),
+                dice.seed(),
+                true);
+    }
+
+    /** From the mildest to the plainest: which width, which region, which sign. */
+    private static List<Hint> hints(CablePlan plan, List<EventSight> sights) {
+        Optional<EventSight> damage = sights.stream()
+                .filter(sight -> isDamage(sight.kind()) && sight.visibility() == Visibility.CLEAR)
+                .findFirst();
+        String width = String.format(
+                Locale.ROOT, "A pulse of %.0f ns tells most here.", plan.pulse().widthSeconds() * 1e9);
+        if (damage.isEmpty()) {
+            return List.of(new Hint(width, 1), new Hint("Compare every bump with the record before you dig.", 1));
+        }
+        PlaceSight place = damage.get().places().get(0);
+        double length = plan.cable().lengthMetres();
+        double from = Math.max(0, Math.floor(place.shownMetres() / 10 - 1) * 10);
+        double to = Math.min(Math.ceil(length / 10) * 10, from + 30);
+        String region = String.format(Locale.ROOT, "Look between %.0f and %.0f m.", from, to);
+        String sign = place.expectedVolts() < 0
+                ? "What went wrong there makes the trace go down first."
+                : "What went wrong there makes the trace go up first.";
+        return List.of(new Hint(width, 1), new Hint(region, 2), new Hint(sign, 2));
+    }
+
+    private static boolean isDamage(EventKind kind) {
+        return kind.nature() == Nature.DAMAGE;
+    }
+}

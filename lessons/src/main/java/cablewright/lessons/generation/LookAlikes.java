@@ -1,0 +1,111 @@
+package cablewright.lessons.generation;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.CorrodedJoint;
+import cablewright.simulator.cable.Event;
+import cablewright.simulator.cable.Lumped;
+import cablewright.simulator.cable.SeriesPart;
+import cablewright.simulator.cable.ShuntPart;
+import cablewright.simulator.cable.TouchingConductors;
+import cablewright.simulator.explanation.VisibilityRules;
+import cablewright.simulator.instrument.Reflectometer;
+import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.network.LineMemory;
+import cablewright.simulator.network.SimulatedPort;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * Whether another kind of event at the same place could have made the same trace.
+ *
+ * <p>For each look-alike the size is chosen that comes nearest: with u the change that a small one makes, the factor
+ * a = Σ u·d/Σ u² fits it to the change d of the true event by least squares. What is left, max |d − a u|, must be at least
+ * 3 σ, or a must have the wrong sign. Small events only are compared so; their change grows in proportion to their size.
+ */
+final class LookAlikes {
+
+    private static final double PROBE = 0.02;
+
+    private final Reflectometer reflectometer;
+    private final Settings settings;
+    private final LineMemory memory;
+
+    LookAlikes(Reflectometer reflectometer, Settings settings, LineMemory memory) {
+        this.reflectometer = reflectometer;
+        this.settings = settings;
+        this.memory = memory;
+    }
+
+    /** Whether each damage of the cable can be told from every look-alike. */
+    boolean allToldApart(Cable cable, double ohms) {
+        Trace with = trace(cable);
+        for (Event event : cable.events()) {
+            List<Event> others = probes(event, ohms);
+            if (!others.isEmpty()) {
+                Cable without = cable.withoutEvent(event.id());
+                Trace bare = trace(without);
+                for (Event other : others) {
+                    List<Event> events = new ArrayList<>(without.events());
+                    events.add(other);
+                    if (fits(with, bare, trace(without.withEvents(events)))) {
+                        return false;
+                    }
+                }
+            }
+        }
+        return true;
+    }
+
+    private Trace trace(Cable cable) {
+        double source = reflectometer.instrument().sourceOhms();
+        return reflectometer.withoutNoise(new SimulatedPort(cable, source, memory), settings);
+    }
+
+    private static boolean fits(Trace with, Trace bare, Trace probe) {
+        double along = 0;
+        double size = 0;
+        for (int i = 0; i < with.count(); i++) {
+            double u = probe.volts(i) - bare.volts(i);
+            along += u * (with.volts(i) - bare.volts(i));
+            size += u * u;
+        }
+        if (along <= 0) {
+            return false;
+        }
+        double left = 0;
+        for (int i = 0; i < with.count(); i++) {
+            double u = probe.volts(i) - bare.volts(i);
+            left = Math.max(left, Math.abs(with.volts(i) - bare.volts(i) - along / size * u));
+        }
+        return left < VisibilityRules.MARGINAL_OVER_NOISE * with.noiseVolts();
+    }
+
+    /** Small events of the kinds that the true one might be taken for, at its place. */
+    private static List<Event> probes(Event event, double ohms) {
+        double at = event.startMetres();
+        Event acrossResistance = new TouchingConductors("probe", at, OptionalDouble.of(ohms / PROBE));
+        Event inResistance = new CorrodedJoint("probe", at, ohms * PROBE, OptionalDouble.empty());
+        Event acrossCapacitance = new ShuntPart("probe", at, Lumped.capacitor(PROBE * 1e-9 / ohms));
+        Event inInductance = new SeriesPart("probe", at, Lumped.inductor(PROBE * 1e-9 * ohms));
+        switch (event.kind()) {
+            case PINCH:
+                return List.of(acrossResistance);
+            case PARTIAL_SHORT:
+                return List.of(acrossCapacitance);
+            case WATER:
+            case OFF_CENTRE:
+            case GRADUAL_DAMAGE:
+                return List.of(acrossResistance, acrossCapacitance);
+            case SPREAD_PAIR:
+            case ONE_SIDE_OPEN:
+                return List.of(inResistance);
+            case PARTIAL_OPEN:
+            case CORRODED_JOINT:
+                return List.of(inInductance);
+            default:
+                return List.of();
+        }
+    }
+}
