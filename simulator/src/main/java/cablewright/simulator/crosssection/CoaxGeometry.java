@@ -137,9 +137,9 @@ public record CoaxGeometry(
         return 0.25 * (r2 * r2 - coreDiameterMetres * coreDiameterMetres + c * c) / twiceDistanceTimesOffset();
     }
 
-    /** F of the outer conductor, with the current's shorter way around a pressed circle. */
-    double outerFactor() {
-        return outerCrowding() * outerDiameterMetres / pressedDiameterMetres();
+    /** What the shorter way around a pressed circle multiplies the skin-effect resistance by. */
+    double outerShortening() {
+        return outerDiameterMetres / pressedDiameterMetres();
     }
 
     /** How the excess DC inductance ln(D/d) - acosh X compares with its first-order value, half the crowding; 1 if none. */

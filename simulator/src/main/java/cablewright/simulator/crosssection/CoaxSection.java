@@ -38,7 +38,7 @@ public record CoaxSection(
         Surroundings surroundings)
         implements CrossSection {
 
-    private static final double ECCENTRICITY_OF_GOOD_MODEL = 0.9;
+    private static final double STRONG_CROWDING = 2.7;
 
     // Rejects missing parts.
     public CoaxSection {
@@ -110,9 +110,10 @@ public record CoaxSection(
         SurfaceImpedance warmShield = shield.atTemperature(surroundings.celsius());
         double share = geometry.excessShare();
         double coreFactor = geometry.coreCrowding();
+        double outerFactor = geometry.outerCrowding();
         Crowding.addWire(out, contour, warmCore, coreFactor, 0.5 * share * (coreFactor - 1), 1);
-        double corner = 4 * Math.PI * warmShield.dcResistanceOhmsPerMetre() / (PhysicalConstants.MU_0 * share);
-        Crowding.addTube(out, contour, warmShield, geometry.outerFactor(), corner);
+        double outerExcess = 0.5 * share * (outerFactor - 1);
+        Crowding.addTube(out, contour, warmShield, outerFactor, outerExcess, geometry.outerShortening());
     }
 
     private Samples permittivity(ContourSamples contour) {
@@ -151,6 +152,12 @@ public record CoaxSection(
     private double referencePermittivity() {
         double[] omega = {2 * Math.PI * REFERENCE_FREQUENCY_HERTZ};
         return permittivity(new ContourSamples(new double[1], omega)).re[0];
+    }
+
+    @Override
+    public double loopResistanceOhmsPerMetre() {
+        return core.atTemperature(surroundings.celsius()).dcResistanceOhmsPerMetre()
+                + shield.atTemperature(surroundings.celsius()).dcResistanceOhmsPerMetre();
     }
 
     @Override
@@ -235,14 +242,14 @@ public record CoaxSection(
                 notices.add(new Notice(NoticeKind.THIN_SHIELD, tube.wallMetres(), depth));
             }
         }
-        double eccentricity =
-                2 * geometry.offsetMetres() / (geometry.pressedDiameterMetres() - geometry.coreDiameterMetres());
-        if (eccentricity > ECCENTRICITY_OF_GOOD_MODEL) {
-            notices.add(new Notice(NoticeKind.EXTREME_ECCENTRICITY, eccentricity, ECCENTRICITY_OF_GOOD_MODEL));
+        double crowding = geometry.outerCrowding();
+        if (crowding > STRONG_CROWDING) {
+            notices.add(new Notice(NoticeKind.STRONG_CROWDING, crowding, STRONG_CROWDING));
         }
-        if (eccentricity > 0
+        double offset = geometry.offsetMetres();
+        if (offset > 0
                 && surroundings.soaks().stream().anyMatch(s -> s.picture().isFilm())) {
-            notices.add(new Notice(NoticeKind.FILM_ON_OFF_CENTRE_CORE, eccentricity, 0));
+            notices.add(new Notice(NoticeKind.FILM_ON_OFF_CENTRE_CORE, offset, 0));
         }
         surroundings.addNotices(notices);
         return List.copyOf(notices);

@@ -112,6 +112,11 @@ public record ConstantsSection(
     }
 
     @Override
+    public double loopResistanceOhmsPerMetre() {
+        return resistanceOhmsPerMetre;
+    }
+
+    @Override
     public double impedanceOhms() {
         return Math.sqrt(inductanceHenriesPerMetre / referenceCapacitance());
     }

@@ -1,5 +1,6 @@
 package cablewright.simulator.crosssection;
 
+import cablewright.simulator.material.PhysicalConstants;
 import cablewright.simulator.material.Water;
 import cablewright.simulator.notice.Notice;
 import java.util.List;
@@ -12,7 +13,7 @@ import java.util.List;
  * what can't be, naming field, value and limit. Conditions compose in any order of calling, and always act in this
  * order: core off centre, then outer conductor pressed (or wires moved), then unevenness, then temperature, then water.
  */
-public sealed interface CrossSection permits CoaxSection, PairSection, ConstantsSection {
+public sealed interface CrossSection permits CoaxSection, PairSection, ConstantsSection, DatasheetSection {
 
     /** Frequency at which impedance and velocity are stated, Hz. */
     double REFERENCE_FREQUENCY_HERTZ = 1e8;
@@ -49,6 +50,28 @@ public sealed interface CrossSection permits CoaxSection, PairSection, Constants
      * @return share of the speed of light
      */
     double velocityFraction();
+
+    /**
+     * Resistance at DC of both conductors one after the other, at the section's temperature.
+     *
+     * @return ohm per metre of cable
+     */
+    double loopResistanceOhmsPerMetre();
+
+    /**
+     * Attenuation of the matched line, {@code Re sqrt(z y)}.
+     *
+     * @param frequencyHertz frequency above 0
+     * @return dB/m
+     */
+    default double attenuationDecibelPerMetreAt(double frequencyHertz) {
+        PrimaryConstants at = primaryConstants(new double[1], new double[] {2 * Math.PI * frequencyHertz});
+        double re = at.zRe()[0] * at.yRe()[0] - at.zIm()[0] * at.yIm()[0];
+        double im = at.zRe()[0] * at.yIm()[0] + at.zIm()[0] * at.yRe()[0];
+        double size = Math.hypot(re, im);
+        double alpha = re > 0 ? Math.sqrt(0.5 * (size + re)) : Math.abs(im) / Math.sqrt(2 * (size - re));
+        return alpha * PhysicalConstants.DECIBEL_PER_NEPER;
+    }
 
     /**
      * Pressed from one side. Coax: see {@link CoaxSection}. Pair: the wires move together, {@code s' = s - depth (s - d)}.

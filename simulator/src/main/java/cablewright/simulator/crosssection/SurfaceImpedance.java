@@ -7,7 +7,7 @@ package cablewright.simulator.crosssection;
  *
  * <p>All kinds are analytic for Re s above 0 and passive.
  */
-public sealed interface SurfaceImpedance permits RoundWire, CladWire, TubeShield, FittedSurface {
+public sealed interface SurfaceImpedance permits RoundWire, CladWire, TubeShield, FoilAndBraid, FittedSurface {
 
     /**
      * Works out the impedance per metre at each frequency.

@@ -40,6 +40,22 @@ public record TubeShield(double innerRadiusMetres, double wallMetres, Conductor 
         Objects.requireNonNull(conductor, "conductor");
     }
 
+    /**
+     * The tube that stands for a braid: its metal's apparent conductivity gives the loss at radio frequency, its wall the
+     * resistance at DC.
+     *
+     * @param innerRadiusMetres a
+     * @param dcResistanceOhmsPerMetre resistance of the braid at DC
+     * @param apparent metal with the conductivity it seems to have at radio frequency
+     * @return the tube
+     */
+    public static TubeShield forBraid(double innerRadiusMetres, double dcResistanceOhmsPerMetre, Conductor apparent) {
+        Limits.positive("dcResistanceOhmsPerMetre", dcResistanceOhmsPerMetre);
+        double area = 1 / (Math.PI * dcResistanceOhmsPerMetre * apparent.conductivitySiemensPerMetre());
+        double a = innerRadiusMetres;
+        return new TubeShield(a, area / (a + Math.sqrt(a * a + area)), apparent);
+    }
+
     @Override
     public void evaluate(double[] sRe, double[] sIm, double[] outRe, double[] outIm) {
         RoundBessel bessel = new RoundBessel();

@@ -37,7 +37,7 @@ public final class Sightings {
     private final LineMemory memory;
     private final CableProfile profile;
     private final Trace trace;
-    private final Trace matched;
+    private final BlindZone blindZone;
 
     private Sightings(Cable cable, Instrument instrument, Settings settings, LineEnd end, LineMemory memory) {
         this.asLaid = cable;
@@ -48,7 +48,7 @@ public final class Sightings {
         this.memory = memory;
         this.profile = CableProfile.of(tested, 1 / settings.stimulus().shortestEdgeSeconds());
         this.trace = traceOf(tested);
-        this.matched = reflectometer.withoutNoise(new NothingComesBack(instrument.sourceOhms()), settings);
+        this.blindZone = BlindZone.of(reflectometer, settings);
     }
 
     /**
@@ -151,11 +151,11 @@ public final class Sightings {
             return notShown(position, shown, window, look, HiddenReason.BEYOND_RANGE, Optional.empty());
         }
         Neighbour neighbour = nearestNeighbour(event, window, changes);
-        double blindEnd = blindEndSeconds(look.contrastVolts());
+        double blindEnd = blindZone.endSeconds(look.contrastVolts());
         VisibilityRules.Verdict verdict = VisibilityRules.judge(new VisibilityRules.Evidence(
                 look.contrastVolts(),
                 trace.noiseVolts(),
-                effectiveStepVolts(),
+                reflectometer.instrument().stepVoltsAfter(settings.gainDecibels(), settings.averages()),
                 look.clutterVolts(),
                 blindEnd <= 0 ? Double.POSITIVE_INFINITY : look.peakSeconds() / blindEnd,
                 neighbour.apart()));
@@ -192,12 +192,6 @@ public final class Sightings {
                 .filter(other -> other.startMetres() < event.startMetres())
                 .map(Event::id)
                 .findFirst();
-    }
-
-    private double effectiveStepVolts() {
-        double whole = trace.stepVolts();
-        boolean stirred = reflectometer.instrument().noiseVolts() >= whole / 2;
-        return stirred ? whole / settings.averages() : whole;
     }
 
     private record Neighbour(Optional<String> id, double apart) {}
@@ -237,17 +231,4 @@ public final class Sightings {
 
     /** The name that stands for the end of the line; no event can have it. */
     public static final String END_OF_LINE = "end of line";
-
-    /** When the outgoing wave, as the receiver sees it, has sunk below what could still cover an event. */
-    private double blindEndSeconds(double contrastVolts) {
-        double cover = Math.max(
-                VisibilityRules.MARGINAL_OVER_NOISE * trace.noiseVolts(),
-                contrastVolts * VisibilityRules.MARGINAL_SHARE);
-        for (int i = matched.count() - 1; i >= 0; i--) {
-            if (Math.abs(matched.volts(i)) > cover) {
-                return matched.seconds(i) + matched.zeroSeconds();
-            }
-        }
-        return 0;
-    }
 }

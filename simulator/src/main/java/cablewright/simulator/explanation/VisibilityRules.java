@@ -32,7 +32,7 @@ public final class VisibilityRules {
      * @param clearOfBlindZone time from the port to the event's largest change, over the time at which the blind zone ends
      * @param clearOfNeighbour time between the event and the nearest edge of another that shows, over the pulse width
      */
-    record Evidence(
+    public record Evidence(
             double contrastVolts,
             double noiseVolts,
             double stepVolts,
@@ -46,9 +46,15 @@ public final class VisibilityRules {
      * @param visibility the verdict
      * @param reason why it is not clear
      */
-    record Verdict(Visibility visibility, Optional<HiddenReason> reason) {}
+    public record Verdict(Visibility visibility, Optional<HiddenReason> reason) {}
 
-    static Verdict judge(Evidence evidence) {
+    /**
+     * Judges what was measured.
+     *
+     * @param evidence the measures
+     * @return whether the event can be seen, and the first reason why it is not clear
+     */
+    public static Verdict judge(Evidence evidence) {
         double clutterShare = evidence.clutterVolts() == 0
                 ? Double.POSITIVE_INFINITY
                 : evidence.contrastVolts() / evidence.clutterVolts() / CLEAR_OVER_CLUTTER;

@@ -13,8 +13,7 @@ final class Converter {
 
     Converter(Instrument instrument, double gainDecibels, int averages) {
         this.clip = instrument.clipVolts(gainDecibels);
-        double whole = instrument.stepVolts(gainDecibels);
-        this.step = instrument.noiseVolts() >= whole / 2 ? whole / averages : whole;
+        this.step = instrument.stepVoltsAfter(gainDecibels, averages);
     }
 
     void convert(double[] volts) {

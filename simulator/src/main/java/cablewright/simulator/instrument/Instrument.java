@@ -95,6 +95,19 @@ public record Instrument(
     }
 
     /**
+     * Returns the step that averaging leaves.
+     *
+     * @param gainDecibels gain of the receiver [dB]
+     * @param averages how many records are averaged
+     * @return step, told at the port [V]: n times finer where the noise of one record, half a step or more, stirs the
+     *     rounding (Widrow &amp; Kollár, Quantization Noise, from memory); else unchanged
+     */
+    public double stepVoltsAfter(double gainDecibels, int averages) {
+        double whole = stepVolts(gainDecibels);
+        return noiseVolts >= whole / 2 ? whole / averages : whole;
+    }
+
+    /**
      * Puts other interference on the line.
      *
      * @param other the interference

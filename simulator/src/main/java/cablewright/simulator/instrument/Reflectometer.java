@@ -5,6 +5,7 @@ import cablewright.simulator.line.ContourGrid;
 import cablewright.simulator.network.PortResponse;
 import cablewright.simulator.wave.Inversion;
 import cablewright.simulator.wave.PortVoltage;
+import cablewright.simulator.wave.Stimulus;
 import cablewright.simulator.wave.Waveform;
 
 /**
@@ -65,6 +66,28 @@ public final class Reflectometer {
         return trace(settings, received.values(), received.zeroSeconds());
     }
 
+    /**
+     * Computes what the receiver makes of the outgoing wave.
+     *
+     * @param grid the grid
+     * @param stimulus the outgoing wave, of 1 V
+     * @return spectrum at the first frequencies of the grid [V s]; times a port's reflection coefficient, it is that of
+     *     what came back, as the receiver shows it
+     */
+    public ComplexArray received(ContourGrid grid, Stimulus stimulus) {
+        return filtered(grid, PortVoltage.spectrum(grid, stimulus));
+    }
+
+    /**
+     * Returns the longest distance of samples by which a trace is resolved.
+     *
+     * @param stimulus the outgoing wave
+     * @return time [s]: a twelfth of the edge that the receiver leaves of it
+     */
+    public double longestSampleSeconds(Stimulus stimulus) {
+        return effectiveEdgeSeconds(stimulus) / SAMPLES_PER_EDGE;
+    }
+
     private Trace trace(Settings settings, Waveform waveform, double zeroSeconds) {
         return new Trace(
                 settings,
@@ -85,11 +108,11 @@ public final class Reflectometer {
         double before = 2 * (settings.stimulus().halfHeightSeconds() + 4 * instrument.poleSeconds());
         double record = before + settings.secondsThereAndBack(settings.rangeMetres());
         double longestSample =
-                Math.min(record / instrument.samples(), effectiveEdgeSeconds(settings) / SAMPLES_PER_EDGE);
+                Math.min(record / instrument.samples(), effectiveEdgeSeconds(settings.stimulus()) / SAMPLES_PER_EDGE);
         ContourGrid own = port.nativeGrid().orElseGet(() -> ContourGrid.forRecord(record, longestSample));
-        Reach.of(port).require(record, effectiveEdgeSeconds(settings), settings);
+        Reach.of(port).require(record, effectiveEdgeSeconds(settings.stimulus()), settings);
         ContourGrid grid = refined(own, longestSample);
-        ComplexArray sent = filtered(grid, PortVoltage.spectrum(grid, settings.stimulus()));
+        ComplexArray sent = received(grid, settings.stimulus());
         Waveform outgoing = Inversion.invert(grid, sent);
         int known = Math.min(sent.count(), own.frequencies());
         Waveform reflected = Inversion.invert(grid, product(sent, port.reflection(own, known)));
@@ -100,8 +123,8 @@ public final class Reflectometer {
     }
 
     /** The edge that is left after the receiver: rises add as squares (common practice, no source). */
-    private double effectiveEdgeSeconds(Settings settings) {
-        return Math.hypot(settings.stimulus().shortestEdgeSeconds(), 0.5 / instrument.bandwidthHertz());
+    private double effectiveEdgeSeconds(Stimulus stimulus) {
+        return Math.hypot(stimulus.shortestEdgeSeconds(), 0.5 / instrument.bandwidthHertz());
     }
 
     private ComplexArray filtered(ContourGrid grid, ComplexArray values) {

@@ -1,5 +1,6 @@
 package cablewright.simulator.line;
 
+import cablewright.simulator.crosssection.AttenuationPoint;
 import cablewright.simulator.crosssection.CrossSection;
 import cablewright.simulator.material.Limits;
 import java.util.List;

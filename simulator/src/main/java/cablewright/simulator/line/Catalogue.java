@@ -32,7 +32,9 @@ public final class Catalogue {
         all.addAll(DropCoaxTypes.all());
         all.addAll(PlantCoaxTypes.all());
         all.addAll(SolidCoaxTypes.all());
-        all.addAll(PairTypes.all());
+        all.addAll(TelephonePairTypes.all());
+        all.addAll(DataPairTypes.all());
+        all.addAll(BuildingWireTypes.all());
         all.addAll(ReferenceTypes.all());
         return all;
     }

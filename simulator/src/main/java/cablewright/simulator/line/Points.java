@@ -1,5 +1,6 @@
 package cablewright.simulator.line;
 
+import cablewright.simulator.crosssection.AttenuationPoint;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -1,4 +1,4 @@
-package cablewright.simulator.line;
+package cablewright.simulator.crosssection;
 
 import cablewright.simulator.material.Limits;
 

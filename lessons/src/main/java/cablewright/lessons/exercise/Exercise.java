@@ -1,0 +1,85 @@
+package cablewright.lessons.exercise;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.instrument.Instrument;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One line to be read: what is said about it, what is truly there, what may be set, and what is told after commit.
+ *
+ * @param id name within its lesson
+ * @param title one line; gives nothing away
+ * @param brief who called, what they saw, what the record says, in Markdown
+ * @param cautions what can hurt someone at such work; always with {@link Caution#LOCAL_CODES}, which comes last
+ * @param cable what is truly there, with at most 200 events; shown only after commit
+ * @param record what the drawings say
+ * @param instrument what is used
+ * @param start what is set when the exercise opens; permitted
+ * @param permitted what may be changed
+ * @param toleranceMetres how near a place must be to count in full, above 0 to 10000 [m]; absent for the usual: the
+ *     larger of half of the shortest permitted pulse, 1 % of the distance, 0.3 m
+ * @param hints hints in order, at most 10
+ * @param explanation what to see and why, in Markdown, shown after commit
+ * @param prediction a question that is asked before the trace is shown
+ * @param noiseSeed seed of the receiver's noise
+ * @param endIsGiven whether the end of the line is known and need not be flagged
+ */
+public record Exercise(
+        String id,
+        String title,
+        @Lines String brief,
+        List<Caution> cautions,
+        Cable cable,
+        AsBuiltRecord record,
+        Instrument instrument,
+        Start start,
+        Permitted permitted,
+        OptionalDouble toleranceMetres,
+        List<Hint> hints,
+        @Lines String explanation,
+        Optional<Prediction> prediction,
+        long noiseSeed,
+        boolean endIsGiven) {
+
+    /** Most events on the cable of an exercise: each is looked for at every permitted setting. */
+    public static final int MOST_EVENTS = 200;
+
+    /** Copies the lists and refuses an exercise that can't be set. */
+    public Exercise {
+        Require.id("id", id);
+        Require.line("title", title);
+        Require.text("brief", brief);
+        cautions = Require.list("cautions", cautions, 1, Caution.values().length);
+        Require.distinct("cautions", cautions, Caution::toString);
+        if (cautions.get(cautions.size() - 1) != Caution.LOCAL_CODES) {
+            throw new IllegalArgumentException("cautions end with " + cautions.get(cautions.size() - 1)
+                    + "; they must end with " + Caution.LOCAL_CODES);
+        }
+        Require.list("events of the cable", Require.present("cable", cable).events(), 0, MOST_EVENTS);
+        Require.present("record", record);
+        Require.present("instrument", instrument);
+        Require.present("start", start);
+        Require.present("permitted", permitted);
+        if (!permitted.allows(start.settings(), start.end())) {
+            throw new IllegalArgumentException(
+                    "start is " + start + "; each of its settings must be among those in permitted");
+        }
+        Require.present("toleranceMetres", toleranceMetres);
+        toleranceMetres.ifPresent(metres -> Require.above("toleranceMetres", metres, 0, 10_000));
+        hints = Require.list("hints", hints, 0, 10);
+        Require.text("explanation", explanation);
+        Require.present("prediction", prediction);
+    }
+
+    /**
+     * Returns what a number of hints cost.
+     *
+     * @param taken how many were taken, in order
+     * @return marks
+     */
+    public double hintCostMarks(int taken) {
+        return hints.stream().limit(taken).mapToDouble(Hint::costMarks).sum();
+    }
+}

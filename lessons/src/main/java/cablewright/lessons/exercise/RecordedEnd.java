@@ -1,0 +1,30 @@
+package cablewright.lessons.exercise;
+
+/**
+ * What the drawings say the line ends in.
+ *
+ * @param kind what it is
+ * @param label the drawing's words, such as "75 Ω terminator at the lamp house"
+ */
+public record RecordedEnd(Kind kind, String label) {
+
+    /** What a line can be drawn to end in. */
+    public enum Kind {
+        /** Left open. */
+        OPEN,
+        /** Shorted. */
+        SHORT,
+        /** Closed by a terminator. */
+        TERMINATED,
+        /** Equipment that stays joined. */
+        EQUIPMENT,
+        /** The record does not say. */
+        NOT_SAID
+    }
+
+    /** Refuses values that can't be. */
+    public RecordedEnd {
+        Require.present("kind", kind);
+        Require.line("label", label);
+    }
+}

@@ -1,0 +1,121 @@
+package cablewright.lessons.marking;
+
+import cablewright.lessons.exercise.Attempt;
+import cablewright.lessons.exercise.Flag;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * Marks the flags of one attempt. Flags are put in an order of their own first, so that the order in which they were set
+ * changes nothing.
+ */
+final class FlagMarking {
+
+    private static final Comparator<Flag> ORDER = Comparator.comparing(Flag::end)
+            .thenComparingDouble(Flag::startMetres)
+            .thenComparingDouble(flag -> flag.endMetres().orElse(flag.startMetres()))
+            .thenComparing(Flag::kind)
+            .thenComparing(Flag::verdict)
+            .thenComparingDouble(Flag::velocityFraction)
+            .thenComparing(Flag::letter);
+
+    private final Demand demand;
+    private final PlaceJudge places;
+    private final List<Flag> flags;
+    private final List<LineEvent> events;
+    private final StrayFlags strays;
+    private final Map<Integer, List<Pairing>> byEvent = new TreeMap<>();
+    private final List<Flag> alone = new ArrayList<>();
+
+    FlagMarking(Demand demand, Attempt attempt) {
+        this.demand = demand;
+        this.places = new PlaceJudge(demand);
+        this.flags = attempt.flags().stream().sorted(ORDER).toList();
+        this.events = demand.events();
+        this.strays = new StrayFlags(demand, places, attempt);
+    }
+
+    /** Findings along the line, then those of flags that stand for no event. */
+    List<Finding> findings() {
+        assign();
+        joinRepeats();
+        List<Finding> findings = new ArrayList<>();
+        for (int i = 0; i < events.size(); i++) {
+            LineEvent event = events.get(i);
+            if (byEvent.containsKey(i)) {
+                findings.addAll(new EventMarking(places, event, byEvent.get(i)).findings());
+            } else if (event.standing() != Standing.HIDDEN) {
+                findings.add(new Finding.Missed(event));
+            }
+        }
+        alone.forEach(flag -> findings.add(strays.finding(flag)));
+        for (int i = 0; i < events.size(); i++) {
+            if (!byEvent.containsKey(i) && events.get(i).standing() == Standing.HIDDEN) {
+                findings.add(new Finding.HiddenEvent(events.get(i)));
+            }
+        }
+        return findings;
+    }
+
+    private void assign() {
+        double[][] worth = new double[flags.size()][events.size()];
+        double[] worthAlone = new double[flags.size()];
+        for (int f = 0; f < flags.size(); f++) {
+            worthAlone[f] = strays.worth(flags.get(f));
+            for (int e = 0; e < events.size(); e++) {
+                worth[f][e] =
+                        pairing(flags.get(f), events.get(e)).map(Pairing::worth).orElse(Double.NaN);
+            }
+        }
+        int[] chosen = Assignment.best(worth, worthAlone);
+        for (int f = 0; f < chosen.length; f++) {
+            if (chosen[f] < 0) {
+                alone.add(flags.get(f));
+            } else {
+                List<Pairing> first = new ArrayList<>();
+                first.add(pairing(flags.get(f), events.get(chosen[f])).orElseThrow());
+                byEvent.put(chosen[f], first);
+            }
+        }
+    }
+
+    /** Puts further flags at an event, or at the other edge of a stretch, with the one that stands for it. */
+    private void joinRepeats() {
+        for (Flag flag : List.copyOf(alone)) {
+            for (List<Pairing> held : byEvent.values()) {
+                Optional<Pairing> pairing = pairing(flag, held.get(0).event());
+                boolean sameClaim = flag.kind() == held.get(0).flag().kind()
+                        && flag.verdict() == held.get(0).flag().verdict();
+                if (pairing.isPresent()
+                        && (pairing.get().isThere() || (sameClaim && isOtherEdge(pairing.get(), held.get(0))))) {
+                    held.add(pairing.get());
+                    alone.remove(flag);
+                    break;
+                }
+            }
+        }
+    }
+
+    private static boolean isOtherEdge(Pairing flag, Pairing first) {
+        PlaceMark.Edge edge = first.places().get(0).edge();
+        return edge != PlaceMark.Edge.ONLY
+                && first.places().size() == 1
+                && flag.places().size() == 1
+                && flag.places().get(0).edge() != edge;
+    }
+
+    private Optional<Pairing> pairing(Flag flag, LineEvent event) {
+        return places.judge(flag, event)
+                .map(found -> new Pairing(
+                        flag,
+                        event,
+                        found,
+                        MarkingRules.kindMarks(
+                                flag.kind(), event, demand.exercise().cable().farEnd()),
+                        flag.verdict() == event.truth() ? MarkingRules.VERDICT_MARKS : 0));
+    }
+}

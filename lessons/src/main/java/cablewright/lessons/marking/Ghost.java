@@ -1,0 +1,17 @@
+package cablewright.lessons.marking;
+
+import java.util.List;
+
+/**
+ * A re-reflection that a reader may take for an event.
+ *
+ * @param path names of what the wave met, in order
+ * @param seconds when it comes back [s]
+ * @param heightVolts about how high it is, without sign: the product of the heights, so rather too low [V]
+ */
+record Ghost(List<String> path, double seconds, double heightVolts) {
+
+    Ghost {
+        path = List.copyOf(path);
+    }
+}

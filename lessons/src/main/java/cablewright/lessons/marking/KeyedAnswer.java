@@ -1,0 +1,82 @@
+package cablewright.lessons.marking;
+
+import cablewright.lessons.exercise.Attempt;
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Flag;
+import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.exercise.Start;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What a perfect reader hands in: a flag for every event that must be found, and the right prediction. */
+public final class KeyedAnswer {
+
+    private static final int LETTERS = 26;
+
+    private KeyedAnswer() {}
+
+    /**
+     * Makes the answer.
+     *
+     * @param exercise the exercise
+     * @return the perfect attempt
+     */
+    public static Attempt of(Exercise exercise) {
+        return of(Demand.of(exercise));
+    }
+
+    /**
+     * Makes the answer from what is already known of an exercise.
+     *
+     * @param demand what the exercise asks for
+     * @return the perfect attempt
+     */
+    public static Attempt of(Demand demand) {
+        Exercise exercise = demand.exercise();
+        List<Flag> flags = new ArrayList<>();
+        for (LineEvent event : demand.demanded()) {
+            flags.add(flag(letter(flags.size()), event, demand));
+        }
+        return new Attempt(
+                exercise.id(),
+                "Perfect reader",
+                flags,
+                exercise.start().settings(),
+                0,
+                exercise.prediction().map(Prediction::correctChoiceId),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private static Flag flag(String letter, LineEvent event, Demand demand) {
+        Start start = demand.exercise().start();
+        double velocity = demand.exercise()
+                .permitted()
+                .velocity()
+                .statedFraction()
+                .orElse(start.settings().velocityFraction());
+        LineMap.Stretch stretch =
+                demand.stretch(event.eventId(), event.best().end()).orElseThrow();
+        boolean edges = demand.extentOf(event.eventId()) == Extent.EDGES;
+        LineMap.Place first = edges ? stretch.nearer() : stretch.middle();
+        OptionalDouble second = edges
+                ? OptionalDouble.of(
+                        MarkingRules.metresThereAndBack(stretch.farther().seconds(), velocity))
+                : OptionalDouble.empty();
+        return new Flag(
+                letter,
+                event.best().end(),
+                MarkingRules.metresThereAndBack(first.seconds(), velocity),
+                second,
+                event.kind(),
+                event.truth(),
+                velocity);
+    }
+
+    private static String letter(int index) {
+        String last = String.valueOf((char) ('A' + index % LETTERS));
+        return index < LETTERS ? last : letter(index / LETTERS - 1) + last;
+    }
+}

@@ -1,0 +1,101 @@
+package cablewright.lessons.marking;
+
+import cablewright.lessons.exercise.Exercise;
+import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.FarEnd;
+import cablewright.simulator.material.PhysicalConstants;
+
+/** The figures of marking, all in one place. They are ours (common practice, no source). */
+public final class MarkingRules {
+
+    /** Marks for the place of an event. */
+    public static final double PLACE_MARKS = 4;
+
+    /** Marks for its kind. */
+    public static final double KIND_MARKS = 3;
+
+    /** Marks for its verdict. */
+    public static final double VERDICT_MARKS = 3;
+
+    /** Marks of one event. */
+    public static final double EVENT_MARKS = PLACE_MARKS + KIND_MARKS + VERDICT_MARKS;
+
+    /** Marks for a right prediction. */
+    public static final double PREDICTION_MARKS = 10;
+
+    /** What a needless dig costs. */
+    public static final double DIG_COST_MARKS = 5;
+
+    /** Tolerances at which a place earns nothing more, and beyond which a flag does not stand for an event. */
+    public static final double NO_MATCH_TOLERANCES = 3;
+
+    /** Least tolerance [m]. */
+    public static final double LEAST_TOLERANCE_METRES = 0.3;
+
+    /** Share of the distance that is tolerated. */
+    public static final double TOLERANCE_SHARE = 0.01;
+
+    private static final double[] KIND_SHARE_BY_AGREEMENT = {0, 0, 0, 1.0 / 3, 2.0 / 3};
+
+    private MarkingRules() {}
+
+    /**
+     * Returns how near a place must be to count in full: what the exercise says, or else the larger of half of the shortest
+     * permitted pulse (or rise), 1 % of the distance, 0.3 m.
+     *
+     * @param exercise the exercise
+     * @param velocityFraction velocity by which distances are told, over that of light
+     * @param metres the distance [m]
+     * @return tolerance [m]
+     */
+    public static double toleranceMetres(Exercise exercise, double velocityFraction, double metres) {
+        double pulse = exercise.permitted().narrowestStimulus().resolutionSeconds();
+        double usual = Math.max(
+                metresThereAndBack(pulse, velocityFraction),
+                Math.max(TOLERANCE_SHARE * metres, LEAST_TOLERANCE_METRES));
+        return exercise.toleranceMetres().orElse(usual);
+    }
+
+    /**
+     * Returns the share of a place's marks that is earned: all within one tolerance, none from three on, straight in between.
+     *
+     * @param errorMetres how far off it is [m]
+     * @param toleranceMetres tolerance [m]
+     * @return 0 to 1
+     */
+    public static double placeShare(double errorMetres, double toleranceMetres) {
+        double far = errorMetres / toleranceMetres;
+        return Math.max(0, Math.min(1, (NO_MATCH_TOLERANCES - far) / (NO_MATCH_TOLERANCES - 1)));
+    }
+
+    /**
+     * Returns the marks for a kind: all for the right one, two thirds for one of the same signature, a third where one mark
+     * of the signature differs.
+     *
+     * @param flagged the kind that was flagged
+     * @param truth the kind that it is
+     * @return marks
+     */
+    public static double kindMarks(EventKind flagged, EventKind truth) {
+        if (flagged == truth) {
+            return KIND_MARKS;
+        }
+        return KIND_MARKS * KIND_SHARE_BY_AGREEMENT[agreement(flagged, truth)];
+    }
+
+    /** For the end of the line, an open or short is as right a word as "end" where it is one. */
+    static double kindMarks(EventKind flagged, LineEvent event, FarEnd farEnd) {
+        boolean sayAsMuch = event.kind() == EventKind.END
+                && ((flagged == EventKind.OPEN && farEnd instanceof FarEnd.Open)
+                        || (flagged == EventKind.SHORT && farEnd instanceof FarEnd.Short));
+        return sayAsMuch ? KIND_MARKS : kindMarks(flagged, event.kind());
+    }
+
+    static int agreement(EventKind flagged, EventKind truth) {
+        return flagged.signature().agreementWith(truth.signature());
+    }
+
+    static double metresThereAndBack(double seconds, double velocityFraction) {
+        return seconds * velocityFraction * PhysicalConstants.SPEED_OF_LIGHT / 2;
+    }
+}

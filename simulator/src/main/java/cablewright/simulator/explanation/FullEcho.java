@@ -1,0 +1,97 @@
+package cablewright.simulator.explanation;
+
+import cablewright.simulator.cable.BrokenConductor;
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.Event;
+import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.cable.TouchingConductors;
+import cablewright.simulator.instrument.Instrument;
+import cablewright.simulator.instrument.Reflectometer;
+import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.network.CableProfile;
+import cablewright.simulator.network.LineMemory;
+import cablewright.simulator.network.SimulatedPort;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * How much of the outgoing wave comes back from a place where all of it is reflected: what an open there would show. It
+ * holds all that the wave loses on its way there and back, in the cable, in what it passes and at the port, for the pulse
+ * that is set.
+ *
+ * <p>With the traces r₊ of the line cut open at the place and r₋ of the same line shorted there, it is the largest
+ * |r₊ − r₋|/2 in the window of the pulse after its arrival: what comes back from before the place is in both and cancels.
+ * The event's own height over it is the reflection coefficient that a reader would tell for the event.
+ */
+public final class FullEcho {
+
+    private static final String PROBE = "probe-of-full-echo";
+
+    private final Instrument instrument;
+    private final Settings settings;
+    private final LineMemory memory = new LineMemory();
+
+    /**
+     * Makes it for an instrument and what is set on it.
+     *
+     * @param instrument the instrument
+     * @param settings the settings
+     */
+    public FullEcho(Instrument instrument, Settings settings) {
+        this.instrument = instrument;
+        this.settings = settings;
+    }
+
+    /**
+     * Looks at a place.
+     *
+     * @param cable the cable as it lies
+     * @param end the end tested
+     * @param metres the place, from the near end [m]
+     * @return height for an outgoing wave of 1 V [V]; empty where a full open or short lies before the place, or where the
+     *     place is beyond the range
+     */
+    public OptionalDouble volts(Cable cable, LineEnd end, double metres) {
+        Cable tested = end == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
+        double place = end == LineEnd.NEAR ? metres : Math.max(0, cable.lengthMetres() - metres);
+        List<Event> before = new ArrayList<>();
+        for (Event event : tested.events()) {
+            if (event.startMetres() < place) {
+                boolean full = event.kind() == EventKind.OPEN || event.kind() == EventKind.SHORT;
+                if (full) {
+                    return OptionalDouble.empty();
+                }
+                before.add(event);
+            }
+        }
+        Trace open = trace(tested, before, new BrokenConductor(PROBE, place, OptionalDouble.empty()));
+        Trace closed = trace(tested, before, new TouchingConductors(PROBE, place, OptionalDouble.empty()));
+        double arrival = 2
+                * CableProfile.of(
+                                tested.withEvents(before),
+                                1 / settings.stimulus().shortestEdgeSeconds())
+                        .secondsTo(place);
+        return largest(open, closed, arrival);
+    }
+
+    private Trace trace(Cable tested, List<Event> before, Event probe) {
+        List<Event> all = new ArrayList<>(before);
+        all.add(probe);
+        SimulatedPort port = new SimulatedPort(tested.withEvents(all), instrument.sourceOhms(), memory);
+        return new Reflectometer(instrument).withoutNoise(port, settings);
+    }
+
+    private OptionalDouble largest(Trace open, Trace closed, double arrival) {
+        double settled = settings.stimulus().settledSeconds() + 1 / instrument.bandwidthHertz();
+        int from = (int) Math.max(0, Math.floor(arrival / open.sampleSeconds()));
+        int to = (int) Math.min(open.count() - 1.0, Math.ceil((arrival + settled) / open.sampleSeconds()));
+        double most = 0;
+        for (int i = from; i <= to; i++) {
+            most = Math.max(most, Math.abs(open.volts(i) - closed.volts(i)) / 2);
+        }
+        return from > to ? OptionalDouble.empty() : OptionalDouble.of(most);
+    }
+}
