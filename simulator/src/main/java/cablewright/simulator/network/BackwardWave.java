@@ -20,7 +20,7 @@ import java.util.Arrays;
  * <p>Z is held as a fraction, so a value near infinity or zero loses nothing; an exact one decides Γ by itself. From Pozar, Microwave Engineering,
  * 4th ed., ch. 2 and 4 (from memory), rearranged.
  */
-final class BackwardWave implements ElementVisitor<Void> {
+class BackwardWave implements ElementVisitor<Void> {
 
     private final LineTable table;
     private final int count;
@@ -29,7 +29,7 @@ final class BackwardWave implements ElementVisitor<Void> {
     private final double[] zRe;
     private final double[] zIm;
 
-    private BackwardWave(LineTable table) {
+    BackwardWave(LineTable table) {
         this.table = table;
         this.count = table.frequencies().count();
         this.gRe = new double[count];
@@ -41,8 +41,7 @@ final class BackwardWave implements ElementVisitor<Void> {
     /** Starts at a circuit's load, on the impedance of the line before it or, without one, on a given impedance. */
     static BackwardWave atLoadOf(Network network, double otherwiseOhms, LineTable table) {
         BackwardWave wave = new BackwardWave(table);
-        wave.startOn(network, otherwiseOhms);
-        wave.meet(network.load());
+        wave.startAtLoadOf(network, otherwiseOhms);
         return wave;
     }
 
@@ -55,19 +54,32 @@ final class BackwardWave implements ElementVisitor<Void> {
         return wave;
     }
 
-    double gRe(int i) {
+    final void startAtLoadOf(Network network, double otherwiseOhms) {
+        startOn(network, otherwiseOhms);
+        meet(network.load());
+    }
+
+    final LineTable table() {
+        return table;
+    }
+
+    final int count() {
+        return count;
+    }
+
+    final double gRe(int i) {
         return gRe[i];
     }
 
-    double gIm(int i) {
+    final double gIm(int i) {
         return gIm[i];
     }
 
-    double zRe(int i) {
+    final double zRe(int i) {
         return zRe[i];
     }
 
-    double zIm(int i) {
+    final double zIm(int i) {
         return zIm[i];
     }
 
@@ -146,7 +158,7 @@ final class BackwardWave implements ElementVisitor<Void> {
         }
     }
 
-    private void onto(CrossSection section) {
+    void onto(CrossSection section) {
         ComplexArray impedance = table.wave(section).impedance();
         for (int i = 0; i < count; i++) {
             onto(i, impedance.re(i), impedance.im(i));
@@ -197,7 +209,7 @@ final class BackwardWave implements ElementVisitor<Void> {
         return null;
     }
 
-    private void shunt(Lumped part) {
+    void shunt(Lumped part) {
         ImpedanceFraction z = new ImpedanceFraction(part);
         for (int i = 0; i < count; i++) {
             z.at(table.sRe(i), table.sIm(i));
@@ -206,7 +218,7 @@ final class BackwardWave implements ElementVisitor<Void> {
     }
 
     /** Puts Y = n/d across: (2Γ d − n Zr(1 + Γ))/(2 d + n Zr(1 + Γ)). */
-    private void shuntAt(int i, double nRe, double nIm, double dRe, double dIm) {
+    final void shuntAt(int i, double nRe, double nIm, double dRe, double dIm) {
         if (dRe == 0 && dIm == 0) {
             gRe[i] = -1;
             gIm[i] = 0;

@@ -47,7 +47,7 @@ public final class Inversion {
         return new Waveform(grid.sampleSeconds(), kept);
     }
 
-    private static double taper(double share) {
+    static double taper(double share) {
         if (share <= 0.5) {
             return 1;
         }

@@ -1,0 +1,24 @@
+package cablewright.simulator.network;
+
+/** Says at which elements of a circuit the forward wave is wanted. */
+interface Wanted {
+
+    /** Wants nothing but the waves that leave on lines without end. */
+    Wanted ENDS_ONLY = new Wanted() {
+        @Override
+        public boolean onLine(int element) {
+            return false;
+        }
+
+        @Override
+        public Wanted onBranch(int element) {
+            return this;
+        }
+    };
+
+    /** Returns whether the wave is wanted on the line that is a given element. */
+    boolean onLine(int element);
+
+    /** Returns what is wanted on the branch that leaves at a given element; null for nothing. */
+    Wanted onBranch(int element);
+}
