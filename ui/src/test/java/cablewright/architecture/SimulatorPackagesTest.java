@@ -20,7 +20,8 @@ class SimulatorPackagesTest {
 
     /**
      * What each package knows beside itself and {@code notice}. From {@code wave} on nothing knows the cable, since a
-     * response may come from a measurement or a sealed paper; only {@code explanation} may look at what is really there.
+     * response may come from a measurement or a sealed paper; only {@code explanation} and {@code demonstration} may look at what is
+     * really there.
      */
     private static final Map<String, List<String>> KNOWS = Map.ofEntries(
             entry("notice", List.of()),
@@ -35,6 +36,18 @@ class SimulatorPackagesTest {
             entry(
                     "explanation",
                     List.of("material", "crosssection", "line", "cable", "network", "wave", "instrument", "reading")),
+            entry(
+                    "demonstration",
+                    List.of(
+                            "material",
+                            "crosssection",
+                            "line",
+                            "cable",
+                            "network",
+                            "wave",
+                            "instrument",
+                            "reading",
+                            "explanation")),
             entry("exchange", List.of("line", "network", "wave")));
 
     @ArchTest

@@ -25,7 +25,8 @@ import java.util.function.BooleanSupplier;
  *
  * <p>With r the noise-free trace, r₀ the same without the event (condition undone, element bridged, break replaced by the
  * cable that goes on), both as the converter clips them: contrast is max |r − r₀| in the event's window, from its arrival
- * to its end plus the pulse; clutter is how far r₀ swings there. {@link VisibilityRules} holds the thresholds.
+ * to its end plus the pulse and plus what loss makes its top late; clutter is how far r₀ swings there.
+ * {@link VisibilityRules} holds the thresholds.
  */
 public final class Sightings {
 
@@ -38,6 +39,7 @@ public final class Sightings {
     private final CableProfile profile;
     private final Trace trace;
     private final BlindZone blindZone;
+    private final Blunting blunting;
 
     private Sightings(Cable cable, Instrument instrument, Settings settings, LineEnd end, LineMemory memory) {
         this.asLaid = cable;
@@ -48,6 +50,7 @@ public final class Sightings {
         this.memory = memory;
         this.profile = CableProfile.of(tested, 1 / settings.stimulus().shortestEdgeSeconds());
         this.trace = traceOf(tested);
+        this.blunting = new Blunting(profile, 0.35 / settings.stimulus().shortestEdgeSeconds());
         this.blindZone = BlindZone.of(reflectometer, settings);
     }
 
@@ -115,16 +118,17 @@ public final class Sightings {
         double start = profile.secondsTo(event.startMetres()) * 2;
         double stop = profile.secondsTo(event.endMetres()) * 2;
         double tail = settings.stimulus().settledSeconds() + 8 * receiverSeconds();
+        double late = blunting.secondsThereAndBack(event.endMetres());
         boolean twoPlaces = event instanceof DoneToLine
                 && ((DoneToLine) event).longestStepMetres() == Double.POSITIVE_INFINITY
                 && stop - start > settings.stimulus().resolutionSeconds();
         if (twoPlaces) {
             return List.of(
-                    new Window(event.startMetres(), start, start + tail),
-                    new Window(event.endMetres(), stop, stop + tail));
+                    new Window(event.startMetres(), start, Math.max(start + tail, Math.min(stop, start + tail + late))),
+                    new Window(event.endMetres(), stop, stop + tail + late));
         }
         double middle = (event.startMetres() + event.endMetres()) / 2;
-        return List.of(new Window(middle, start, stop + tail));
+        return List.of(new Window(middle, start, stop + tail + late));
     }
 
     private double receiverSeconds() {

@@ -17,10 +17,13 @@ import cablewright.simulator.cable.TouchingConductors;
 import cablewright.simulator.cable.WaterIngress;
 import cablewright.simulator.crosssection.WaterPicture;
 import cablewright.simulator.instrument.Instrument;
+import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
 import cablewright.simulator.material.Water;
+import cablewright.simulator.network.SimulatedPort;
 import cablewright.simulator.wave.HalfSine;
 import java.util.List;
 import java.util.Optional;
@@ -76,6 +79,20 @@ class SightingsTest {
         EventSight more = Sightings.of(line, instrument, settings.withAverages(1024), LineEnd.NEAR)
                 .get(0);
         assertEquals(Visibility.CLEAR, more.visibility());
+    }
+
+    /** Loss makes a far echo late (τ₀ = (αl)²/(4πf)); its top must still be looked for where it comes. */
+    @Test
+    void bluntEchoFromFarAwayIsSeenAtItsTop() {
+        Cable line = cable(type, 700, FarEnd.Terminated.byOhms(75), partialShort("x", 500, 30));
+        Settings far = settings.withRangeMetres(700);
+        EventSight sight = Sightings.of(line, instrument, far, LineEnd.NEAR).get(0);
+        Trace with = new Reflectometer(instrument).withoutNoise(new SimulatedPort(line, 75), far);
+        double top = 0;
+        for (int i = with.indexNear(500); i < with.indexNear(520); i++) {
+            top = Math.max(top, Math.abs(with.volts(i) - with.voltsAt(499)));
+        }
+        assertEquals(top, sight.best().contrastVolts(), 0.03 * top);
     }
 
     @Test
