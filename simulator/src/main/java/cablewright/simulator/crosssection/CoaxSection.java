@@ -251,7 +251,6 @@ public record CoaxSection(
                 && surroundings.soaks().stream().anyMatch(s -> s.picture().isFilm())) {
             notices.add(new Notice(NoticeKind.FILM_ON_OFF_CENTRE_CORE, offset, 0));
         }
-        surroundings.addNotices(notices);
         return List.copyOf(notices);
     }
 }

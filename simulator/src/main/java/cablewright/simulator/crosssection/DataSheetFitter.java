@@ -16,18 +16,24 @@ import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
 
 /**
- * Fits an equivalent cross-section to a data sheet: the size by impedance and velocity, skin effect and loss tangent by
- * least squares of the relative error of the attenuation (Levenberg and Marquardt, every number kept from
- * going below 0 by fitting its root; with three points or more also the DC resistance, if the sheet gives none). Model: two {@link FittedSurface} and a {@link ConstantLossTangent} dielectric, so causal.
+ * Fits an equivalent cross-section to a data sheet: the size by impedance and velocity; skin effect, loss tangent and, if the
+ * sheet gives none but has three points or more, DC resistance by least squares of the relative error of the attenuation
+ * (Levenberg and Marquardt). Each is kept from going below 0; one that ends there is set to 0 and the others are fitted
+ * again. Model: {@link FittedSurface} and {@link ConstantLossTangent}, so causal.
  */
 final class DataSheetFitter {
 
     private static final double DEFAULT_INSULATION_METRES = 4.5e-3;
     private static final double POLYETHYLENE = 2.3;
-    private static final double ROOT_STEP = 1e-6;
-    private static final int MOST_STEPS = 500;
+    private static final double STEP = 1e-5;
+    private static final double GREATEST_TANGENT = 0.9;
+    private static final int MOST_STEPS = 1000;
     private static final int POINTS_FOR_RESISTANCE = 3;
     private static final double PULL = 0.003;
+
+    private static final int SKIN = 0;
+    private static final int TANGENT = 1;
+    private static final int RESISTANCE = 2;
 
     private final DataSheet sheet;
     private final double permittivity;
@@ -49,21 +55,53 @@ final class DataSheetFitter {
     }
 
     DatasheetSection fit() {
-        int unknowns = fitsResistance() ? 3 : 2;
-        double[] start = {1, Math.sqrt(startTangent), 1};
-        int residuals = sheet.attenuation().size() + unknowns - 2;
+        double[] all = {1, startTangent, 1};
+        int[] free = fitsResistance() ? new int[] {SKIN, TANGENT, RESISTANCE} : new int[] {SKIN, TANGENT};
+        all = optimum(all, free);
+        double[] found = all;
+        int[] left = Arrays.stream(free).filter(i -> found[i] > 1e-9).toArray();
+        if (left.length > 0 && left.length < free.length) {
+            for (int i : free) {
+                all[i] = all[i] > 1e-9 ? all[i] : 0;
+            }
+            all = optimum(all, left);
+        }
+        CrossSection section = sectionOf(all);
+        return new DatasheetSection(sheet, result(section, all), section, false);
+    }
+
+    /** Best values of the free numbers, the others kept. */
+    private double[] optimum(double[] all, int[] free) {
+        double[] start = new double[free.length];
+        for (int j = 0; j < free.length; j++) {
+            start[j] = all[free[j]];
+        }
         RealVector best = new LevenbergMarquardtOptimizer()
+                .withCostRelativeTolerance(1e-10)
+                .withParameterRelativeTolerance(1e-8)
                 .optimize(new LeastSquaresBuilder()
-                        .start(Arrays.copyOf(start, unknowns))
-                        .model(model())
-                        .target(new double[residuals])
+                        .start(start)
+                        .model(model(all, free))
+                        .target(new double[errors(all).length])
+                        .parameterValidator(DataSheetFitter::notNegative)
                         .maxEvaluations(MOST_STEPS)
                         .maxIterations(MOST_STEPS)
                         .lazyEvaluation(false)
                         .build())
                 .getPoint();
-        CrossSection section = sectionOf(best.toArray());
-        return new DatasheetSection(sheet, result(section, best.toArray()), section, false);
+        return with(all, free, best);
+    }
+
+    private static RealVector notNegative(RealVector point) {
+        return point.map(value -> Math.max(0, value));
+    }
+
+    private static double[] with(double[] all, int[] free, RealVector point) {
+        double[] changed = all.clone();
+        for (int j = 0; j < free.length; j++) {
+            changed[free[j]] = point.getEntry(j);
+        }
+        return changed;
     }
 
     private boolean fitsResistance() {
@@ -110,56 +148,54 @@ final class DataSheetFitter {
         return insulation / (sheet.layout() == ConductorLayout.COAX ? Math.exp(shape) : Math.cosh(shape));
     }
 
-    private double loopResistance(double[] roots) {
-        double radius = 0.5 * innerDiameter();
-        double wire = new RoundWire(radius, Conductor.COPPER).dcResistanceOhmsPerMetre();
+    private double loopResistance(double[] all) {
+        double wire = new RoundWire(0.5 * innerDiameter(), Conductor.COPPER).dcResistanceOhmsPerMetre();
         double copper = sheet.layout() == ConductorLayout.COAX ? wire : 2 * wire;
-        double growth = roots.length > 2 ? roots[2] * roots[2] : 1;
-        return sheet.loopResistanceOhmsPerMetre().orElse(growth * copper);
+        return sheet.loopResistanceOhmsPerMetre().orElse(all[RESISTANCE] * copper);
     }
 
-    private double skin(double[] roots) {
-        return startSkin * roots[0] * roots[0];
+    private double skin(double[] all) {
+        return startSkin * all[SKIN];
     }
 
-    private static double tangent(double[] roots) {
-        return Math.min(0.999, roots[1] * roots[1]);
+    private static double tangent(double[] all) {
+        return Math.min(GREATEST_TANGENT, all[TANGENT]);
     }
 
-    private CrossSection sectionOf(double[] roots) {
+    private CrossSection sectionOf(double[] all) {
         ConstantLossTangent dielectric =
-                new ConstantLossTangent(permittivity, tangent(roots), CrossSection.REFERENCE_FREQUENCY_HERTZ);
+                new ConstantLossTangent(permittivity, tangent(all), CrossSection.REFERENCE_FREQUENCY_HERTZ);
         double inner = innerDiameter();
         if (sheet.layout() == ConductorLayout.COAX) {
             double coreShare = insulation / (insulation + inner);
-            FittedSurface core = share(coreShare, roots);
-            return CoaxSection.of(core, inner, share(1 - coreShare, roots), insulation, dielectric);
+            FittedSurface core = share(coreShare, all);
+            return CoaxSection.of(core, inner, share(1 - coreShare, all), insulation, dielectric);
         }
         PairGeometry geometry = new PairGeometry(inner, insulation, insulation, insulation, 1, 1);
         double half = 0.5 / geometry.crowding();
-        FittedSurface wire =
-                new FittedSurface(0.5 * loopResistance(roots), half * skin(roots), temperatureCoefficient());
+        FittedSurface wire = new FittedSurface(0.5 * loopResistance(all), half * skin(all), temperatureCoefficient());
         double solid = Math.max(POLYETHYLENE, permittivity * 1.000001);
         return new PairSection(wire, dielectric, solid, geometry, Surroundings.DRY);
     }
 
-    private FittedSurface share(double part, double[] roots) {
-        return new FittedSurface(part * loopResistance(roots), part * skin(roots), temperatureCoefficient());
+    private FittedSurface share(double part, double[] all) {
+        return new FittedSurface(part * loopResistance(all), part * skin(all), temperatureCoefficient());
     }
 
     private static double temperatureCoefficient() {
         return Conductor.COPPER.temperatureCoefficientPerKelvin();
     }
 
-    private MultivariateJacobianFunction model() {
+    private MultivariateJacobianFunction model(double[] all, int[] free) {
+        double[] scale = {1, startTangent + 1e-4, 1};
         return point -> {
-            double[] roots = point.toArray();
-            double[] here = errors(roots);
-            RealMatrix slope = new Array2DRowRealMatrix(here.length, roots.length);
-            for (int j = 0; j < roots.length; j++) {
-                double[] moved = roots.clone();
-                double step = ROOT_STEP * Math.max(Math.abs(roots[j]), 1e-3);
-                moved[j] += step;
+            double[] at = with(all, free, point);
+            double[] here = errors(at);
+            RealMatrix slope = new Array2DRowRealMatrix(here.length, free.length);
+            for (int j = 0; j < free.length; j++) {
+                double[] moved = at.clone();
+                double step = STEP * scale[free[j]];
+                moved[free[j]] += step;
                 double[] there = errors(moved);
                 for (int i = 0; i < here.length; i++) {
                     slope.setEntry(i, j, (there[i] - here[i]) / step);
@@ -170,21 +206,21 @@ final class DataSheetFitter {
     }
 
     /** Relative errors; where the resistance is fitted too, a slight pull toward that of copper comes last. */
-    private double[] errors(double[] roots) {
-        CrossSection section = sectionOf(roots);
+    private double[] errors(double[] all) {
+        CrossSection section = sectionOf(all);
         List<AttenuationPoint> points = sheet.attenuation();
-        double[] errors = new double[points.size() + roots.length - 2];
+        double[] errors = new double[points.size() + (fitsResistance() ? 1 : 0)];
         for (int i = 0; i < points.size(); i++) {
             AttenuationPoint point = points.get(i);
             errors[i] = section.attenuationDecibelPerMetreAt(point.frequencyHertz()) / point.decibelPerMetre() - 1;
         }
-        if (roots.length > 2) {
-            errors[points.size()] = PULL * (roots[2] * roots[2] - 1);
+        if (fitsResistance()) {
+            errors[points.size()] = PULL * (all[RESISTANCE] - 1) / (all[RESISTANCE] + 1);
         }
         return errors;
     }
 
-    private DataSheetFit result(CrossSection section, double[] roots) {
+    private DataSheetFit result(CrossSection section, double[] all) {
         List<DataSheetFit.Point> points = new ArrayList<>();
         double sum = 0;
         for (AttenuationPoint point : sheet.attenuation()) {
@@ -194,12 +230,12 @@ final class DataSheetFitter {
             sum += pair.relativeResidual() * pair.relativeResidual();
         }
         return new DataSheetFit(
-                loopResistance(roots),
+                loopResistance(all),
                 sheet.loopResistanceOhmsPerMetre().isPresent()
                         ? DataSheetFit.Resistance.GIVEN
                         : fitsResistance() ? DataSheetFit.Resistance.FITTED : DataSheetFit.Resistance.COPPER,
-                skin(roots),
-                tangent(roots),
+                skin(all),
+                tangent(all),
                 points,
                 Math.sqrt(sum / points.size()));
     }

@@ -206,7 +206,6 @@ public record PairSection(
         if (crowding > STRONG_CROWDING) {
             notices.add(new Notice(NoticeKind.STRONG_CROWDING, crowding, STRONG_CROWDING));
         }
-        surroundings.addNotices(notices);
         return List.copyOf(notices);
     }
 }

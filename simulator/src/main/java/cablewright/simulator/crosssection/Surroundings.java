@@ -4,8 +4,6 @@ import cablewright.simulator.material.Conductor;
 import cablewright.simulator.material.Dielectric;
 import cablewright.simulator.material.Limits;
 import cablewright.simulator.material.MixingRule;
-import cablewright.simulator.notice.Notice;
-import cablewright.simulator.notice.NoticeKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -81,16 +79,5 @@ public record Surroundings(double celsius, List<Soak> soaks) {
             }
         }
         return wet;
-    }
-
-    void addNotices(List<Notice> notices) {
-        for (Soak soak : soaks) {
-            double t = soak.water().temperatureCelsius();
-            double low = soak.water().model().lowestCelsius();
-            double high = soak.water().model().highestCelsius();
-            if (t < low || t > high) {
-                notices.add(new Notice(NoticeKind.WATER_TEMPERATURE, t, t < low ? low : high));
-            }
-        }
     }
 }

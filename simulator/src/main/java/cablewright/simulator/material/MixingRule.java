@@ -165,8 +165,24 @@ public enum MixingRule {
         double minusIm = centreIm - rootIm;
         double plus = (plusRe * cos - plusIm * sin) / Math.hypot(plusRe, plusIm);
         double minus = (minusRe * cos - minusIm * sin) / Math.hypot(minusRe, minusIm);
-        boolean takePlus = !(minus > plus);
-        p[OUT] = takePlus ? plusRe : minusRe;
-        p[OUT + 1] = takePlus ? plusIm : minusIm;
+        if (minus > plus) {
+            settle(minusRe, minusIm, plusRe, plusIm, p);
+        } else {
+            settle(plusRe, plusIm, minusRe, minusIm, p);
+        }
+    }
+
+    /** Puts the chosen root; where it is the smaller one it comes from the product -eh ei/2 of both, free of cancellation. */
+    private static void settle(double re, double im, double otherRe, double otherIm, double[] p) {
+        double other = otherRe * otherRe + otherIm * otherIm;
+        if (re * re + im * im >= other) {
+            p[OUT] = re;
+            p[OUT + 1] = im;
+            return;
+        }
+        double productRe = -0.5 * (p[EH] * p[EI] - p[EH + 1] * p[EI + 1]);
+        double productIm = -0.5 * (p[EH] * p[EI + 1] + p[EH + 1] * p[EI]);
+        p[OUT] = (productRe * otherRe + productIm * otherIm) / other;
+        p[OUT + 1] = (productIm * otherRe - productRe * otherIm) / other;
     }
 }

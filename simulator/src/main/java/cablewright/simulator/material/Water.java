@@ -8,16 +8,17 @@ import java.util.Objects;
  * <p>Typical conductivity at 20 to 25 degrees Celsius (from memory): pure 5.5e-6 S/m, rain 0.001 to 0.01, tap 0.005 to
  * 0.05, sea 4.8. Below 1 GHz water is little more than a permittivity near 80 and a conductor.
  *
- * @param temperatureCelsius temperature, 0 to 60 degrees Celsius (ice and steam are other materials)
+ * @param temperatureCelsius temperature, from 0 degrees Celsius to where the law ends (40 or 60)
  * @param conductivitySiemensPerMetre conductivity at that temperature, 0 to 10 S/m
  * @param model law of relaxation
  */
 public record Water(double temperatureCelsius, double conductivitySiemensPerMetre, WaterModel model) {
 
     public Water {
-        Limits.within("temperatureCelsius", temperatureCelsius, 0, 60);
-        Limits.within("conductivitySiemensPerMetre", conductivitySiemensPerMetre, 0, 10);
         Objects.requireNonNull(model, "model");
+        double lowest = Math.max(0, model.lowestCelsius());
+        Limits.within("temperatureCelsius", temperatureCelsius, lowest, model.highestCelsius());
+        Limits.within("conductivitySiemensPerMetre", conductivitySiemensPerMetre, 0, 10);
     }
 
     /**

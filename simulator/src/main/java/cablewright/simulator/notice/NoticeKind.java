@@ -23,8 +23,6 @@ public enum NoticeKind {
      * there is no limit (limit, 0).
      */
     EQUIVALENT_GEOMETRY,
-    /** Water outside the temperatures its law was made for: temperature (value) and nearest bound (limit), degrees Celsius. */
-    WATER_TEMPERATURE,
     /**
      * Current crowds so strongly on one side of a conductor that the loss between DC and full skin effect is a few per
      * cent off: skin-effect factor of crowding (value), factor up to which it holds better (limit).
