@@ -64,7 +64,7 @@ public record Exercise(
         Require.present("permitted", permitted);
         if (!permitted.allows(start.settings(), start.end())) {
             throw new IllegalArgumentException(
-                    "start is " + start + "; each of its settings must be among those in permitted");
+                    "start is not permitted; each of its settings must be among the choices of permitted");
         }
         Require.present("toleranceMetres", toleranceMetres);
         toleranceMetres.ifPresent(metres -> Require.above("toleranceMetres", metres, 0, 10_000));

@@ -1,0 +1,42 @@
+package cablewright.lessons.format;
+
+import cablewright.simulator.line.CableType;
+import cablewright.simulator.line.Catalogue;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.util.Optional;
+
+/** A reference to a cable type by its id: one that the file brings along, or else one of the catalogue. */
+final class CableTypeCodec implements Codec {
+
+    @Override
+    public Optional<Object> read(JsonNode node, At at, Reading reading) {
+        if (!node.isTextual()) {
+            return Codec.refuse(node, at, reading, "the id of a cable type in quotation marks");
+        }
+        Optional<CableType> type = reading.type(node.textValue());
+        if (type.isEmpty()) {
+            reading.problem(
+                    at,
+                    "is " + Shown.value(node) + ", which neither the field \"types\" nor the catalogue has",
+                    nearest(node.textValue()));
+        }
+        return type.map(found -> found);
+    }
+
+    private static String nearest(String id) {
+        try {
+            return "use " + Catalogue.standard().type(id).id();
+        } catch (IllegalArgumentException e) {
+            String message = e.getMessage();
+            String nearest = message.substring(message.lastIndexOf(": ") + 2, message.length() - 1);
+            return "define it under \"types\", or use one such as " + nearest;
+        }
+    }
+
+    @Override
+    public void write(Object value, JsonGenerator out) throws IOException {
+        out.writeString(((CableType) value).id());
+    }
+}

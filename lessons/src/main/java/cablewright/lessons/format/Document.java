@@ -1,0 +1,92 @@
+package cablewright.lessons.format;
+
+import cablewright.lessons.exercise.AttemptSheet;
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Lesson;
+import cablewright.simulator.cable.Cable;
+
+/** What a file holds. */
+public sealed interface Document {
+
+    /**
+     * Returns which kind of file holds it.
+     *
+     * @return the kind
+     */
+    FileKind kind();
+
+    /**
+     * Returns what stands in the field of content.
+     *
+     * @return the cable, exercise, lesson or sheet
+     */
+    Object content();
+
+    /**
+     * A cable.
+     *
+     * @param cable the cable
+     */
+    record OfCable(Cable cable) implements Document {
+        @Override
+        public FileKind kind() {
+            return FileKind.CABLE;
+        }
+
+        @Override
+        public Object content() {
+            return cable;
+        }
+    }
+
+    /**
+     * An exercise.
+     *
+     * @param exercise the exercise
+     */
+    record OfExercise(Exercise exercise) implements Document {
+        @Override
+        public FileKind kind() {
+            return FileKind.EXERCISE;
+        }
+
+        @Override
+        public Object content() {
+            return exercise;
+        }
+    }
+
+    /**
+     * A lesson.
+     *
+     * @param lesson the lesson
+     */
+    record OfLesson(Lesson lesson) implements Document {
+        @Override
+        public FileKind kind() {
+            return FileKind.LESSON;
+        }
+
+        @Override
+        public Object content() {
+            return lesson;
+        }
+    }
+
+    /**
+     * Attempts of one person at one lesson.
+     *
+     * @param sheet the attempts
+     */
+    record OfAttempts(AttemptSheet sheet) implements Document {
+        @Override
+        public FileKind kind() {
+            return FileKind.ATTEMPTS;
+        }
+
+        @Override
+        public Object content() {
+            return sheet;
+        }
+    }
+}

@@ -1,0 +1,92 @@
+package cablewright.lessons.format;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/** The kinds of file, each with its name in the field "format", its field of content and its schema. */
+public enum FileKind {
+    /** A cable. */
+    CABLE("cablewright-cable", "cable", "cable"),
+    /** An exercise. */
+    EXERCISE("cablewright-exercise", "exercise", "exercise"),
+    /** A lesson with its exercises. */
+    LESSON("cablewright-lesson", "lesson", "lesson"),
+    /** Attempts of one person at one lesson. */
+    ATTEMPTS("cablewright-attempts", "attempts", "attempts sheet");
+
+    /** The version that is written; earlier ones, once there are any, stay readable. */
+    public static final int VERSION = 1;
+
+    private final String format;
+    private final String field;
+    private final String word;
+
+    FileKind(String format, String field, String word) {
+        this.format = format;
+        this.field = field;
+        this.word = word;
+    }
+
+    /**
+     * Returns the word of the field "format".
+     *
+     * @return such as "cablewright-cable"
+     */
+    public String format() {
+        return format;
+    }
+
+    /** Name of the field that holds the content. */
+    String field() {
+        return field;
+    }
+
+    /** What people call it. */
+    String word() {
+        return word;
+    }
+
+    /**
+     * Returns the published JSON Schema (draft 2020-12) of this kind of file.
+     *
+     * @return the schema's text
+     */
+    public String schema() {
+        return resource(format + ".schema.json");
+    }
+
+    /**
+     * Returns the definitions that the schemas share; they refer to it by its {@code $id}.
+     *
+     * @return the schema's text
+     */
+    public static String sharedSchema() {
+        return resource("cablewright-shared.schema.json");
+    }
+
+    private static String resource(String name) {
+        try (InputStream in = FileKind.class.getResourceAsStream(name)) {
+            if (in == null) {
+                throw new IllegalStateException("the resource " + name + " is not in the program; build it again");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    static Optional<FileKind> ofFormat(String format) {
+        return Arrays.stream(values())
+                .filter(kind -> kind.format.equals(format))
+                .findFirst();
+    }
+
+    static String allFormats() {
+        return Arrays.stream(values()).map(FileKind::format).collect(Collectors.joining(", "));
+    }
+}
