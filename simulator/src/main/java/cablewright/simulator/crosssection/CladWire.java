@@ -7,10 +7,10 @@ import java.util.Objects;
 /**
  * Round wire of two metals, such as copper-clad steel: a core of radius r1 and a skin out to r2.
  *
- * <p>In the skin {@code E = A I0(g r) + B K0(g r)}, {@code H = (sigma/g)(A I1(g r) - B K1(g r))}; E and H meet those of
- * the core at r1. With {@code r = (sigma2/g2) E/H} of the core at r1, p and q as in {@link TubeShield} at {@code x = g2
- * r1}, {@code rho = (r - p)/(r + q)}, T the way through the skin and p', q' at {@code y = g2 r2}: {@code Z = g2/(2 pi r2
- * sigma2) (p' + rho T q')/(1 - rho T)}.
+ * <p>In the skin {@code E = A I0(g r) + B K0(g r)}, {@code H = (sigma/g)(A I1(g r) - B K1(g r))}; E and H meet those
+ * of the core at r1. With {@code r = (sigma2/g2) E/H} of the core at r1, p and q as in {@link TubeShield} at
+ * {@code x = g2 r1}, {@code rho = (r - p)/(r + q)}, T the way through the skin and p', q' at {@code y = g2 r2}:
+ * {@code Z = g2/(2 pi r2 sigma2) (p' + rho T q')/(1 - rho T)}.
  *
  * <p>Limits: both metals in parallel at DC; the skin alone where it is several skin depths thick. Near one skin depth
  * the loss is slightly below that of solid copper: a true effect.

@@ -6,15 +6,16 @@ import cablewright.simulator.material.PhysicalConstants;
 /**
  * Two circles, one within the other, perhaps off centre and pressed.
  *
- * <p>d core diameter, D inner diameter of the outer conductor, c offset of the axes, {@code X = (D^2 + d^2 - 4 c^2)/(2 D
- * d)}: {@code L = (mu0/2pi) acosh X}, {@code C = 2 pi eps/acosh X}; exact, and ln(D/d) for c = 0. The surface current
- * crowds by {@code coth u1} on the core and {@code coth u2} on the outer conductor: {@code x1 = (r2^2 - r1^2 - c^2)/(2c)},
- * {@code x2 = x1 + c}, {@code A = sqrt(x2^2 - r2^2)}, {@code coth u1 = x1/A}, {@code coth u2 = x2/A}.
+ * <p>d core diameter, D inner diameter of the outer conductor, c offset of the axes,
+ * {@code X = (D^2 + d^2 - 4 c^2)/(2 D d)}: {@code L = (mu0/2pi) acosh X}, {@code C = 2 pi eps/acosh X}; exact, and
+ * ln(D/d) for c = 0. The surface current crowds by {@code coth u1} on the core and {@code coth u2} on the outer
+ * conductor: {@code x1 = (r2^2 - r1^2 - c^2)/(2c)}, {@code x2 = x1 + c}, {@code A = sqrt(x2^2 - r2^2)},
+ * {@code coth u1 = x1/A}, {@code coth u2 = x2/A}.
  *
  * <p>Pressed from one side, the outer conductor is taken as a smaller circle of diameter {@code D - delta} that still
- * touches its old place on the far side, {@code delta = depth (1 - e)(D - d)/2}, so the gap on the pressed side (the side
- * to which the core may already lie) shrinks to {@code (1 - depth)} of what it was: depth 1 is contact. The metal keeps
- * its DC resistance.
+ * touches its old place on the far side, {@code delta = depth (1 - e)(D - d)/2}, so the gap on the pressed side (the
+ * side to which the core may already lie) shrinks to {@code (1 - depth)} of what it was: depth 1 is contact. The
+ * metal keeps its DC resistance.
  *
  * <p>Source: B. C. Wadell, Transmission Line Design Handbook, sec. 3.2 (from memory); crowding derived in bipolar
  * coordinates and equal to H. A. Wheeler's rule, Proc. IRE 30 (1942) 412-424.
@@ -142,7 +143,10 @@ public record CoaxGeometry(
         return outerDiameterMetres / pressedDiameterMetres();
     }
 
-    /** How the excess DC inductance ln(D/d) - acosh X compares with its first-order value, half the crowding; 1 if none. */
+    /**
+     * How the excess DC inductance ln(D/d) - acosh X compares with its first-order value, half the crowding; 1 if
+     * none.
+     */
     double excessShare() {
         double half = 0.5 * (coreCrowding() + outerCrowding() - 2);
         double excess = Math.log(pressedDiameterMetres() / coreDiameterMetres) - bareShape();

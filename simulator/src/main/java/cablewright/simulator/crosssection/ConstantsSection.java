@@ -11,8 +11,8 @@ import java.util.List;
  * Line given by its constants: {@code z = R + s L + k sqrt(s)}, {@code y = G + s C + sum s dC/(1 + s tau)}.
  *
  * <p>Taken at its word to double precision; no geometry stands behind it, so only unevenness can be done to it.
- * Impedance and velocity without loss are {@code sqrt(L/C)} and {@code 1/sqrt(L C)}, relaxations counted where they have
- * not relaxed at the reference frequency.
+ * Impedance and velocity without loss are {@code sqrt(L/C)} and {@code 1/sqrt(L C)}, relaxations counted where they
+ * have not relaxed at the reference frequency.
  *
  * <p>Validity: causal and passive for all s in the right half plane.
  *

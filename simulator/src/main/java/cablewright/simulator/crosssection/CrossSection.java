@@ -9,9 +9,10 @@ import java.util.List;
  * What a cut across a cable shows, and what follows from it for a wave: series impedance z(s) and shunt admittance y(s)
  * per metre.
  *
- * <p>All kinds are immutable records: two of equal parts are equal. Every condition gives a new cross-section and rejects
- * what can't be, naming field, value and limit. Conditions compose in any order of calling, and always act in this
- * order: core off centre, then outer conductor pressed (or wires moved), then unevenness, then temperature, then water.
+ * <p>All kinds are immutable records: two of equal parts are equal. Every condition gives a new cross-section and
+ * rejects what can't be, naming field, value and limit. Conditions compose in any order of calling, and always act in
+ * this order: core off centre, then outer conductor pressed (or wires moved), then unevenness, then temperature, then
+ * water.
  */
 public sealed interface CrossSection permits CoaxSection, PairSection, ConstantsSection, DatasheetSection {
 
@@ -74,8 +75,8 @@ public sealed interface CrossSection permits CoaxSection, PairSection, Constants
     }
 
     /**
-     * Pressed from one side. Coax: see {@link CoaxSection}. Pair: the wires move together, {@code s' = s - depth (s - d)}.
-     * Pressing twice presses the gap that is left.
+     * Pressed from one side. Coax: see {@link CoaxSection}. Pair: the wires move together,
+     * {@code s' = s - depth (s - d)}. Pressing twice presses the gap that is left.
      *
      * @param depthFraction share of the gap between the conductors, 0 to less than 1 (1 would be contact)
      * @return the pressed cross-section

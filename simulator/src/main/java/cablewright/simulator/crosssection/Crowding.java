@@ -6,24 +6,24 @@ import cablewright.simulator.material.PhysicalConstants;
  * How unevenly current lies around a round conductor because of its neighbours (proximity effect), as a causal addition
  * to its {@link SurfaceImpedance} Zi that is exact at both ends of the frequency axis.
  *
- * <p>The transverse field of the neighbour drives modes of the wire. Its first mode (a current to and fro) adds {@code s
- * L1 (1 - I2(z)/I0(z))}, its second {@code s L2 (1 - I3(z)/I1(z))}, z the Bessel argument of the wire. By the
- * recurrences of I these are {@code s L1 Rdc/Zi} and {@code (L2/Li)(Zi - Rdc)}, with Li the wire's DC inductance. So with k1
- * = L1/(2 Li), k2 = L2/Li:
+ * <p>The transverse field of the neighbour drives modes of the wire. Its first mode (a current to and fro) adds
+ * {@code s L1 (1 - I2(z)/I0(z))}, its second {@code s L2 (1 - I3(z)/I1(z))}, z the Bessel argument of the wire. By
+ * the recurrences of I these are {@code s L1 Rdc/Zi} and {@code (L2/Li)(Zi - Rdc)}, with Li the wire's DC inductance.
+ * So with k1 = L1/(2 Li), k2 = L2/Li:
  *
  * <p>{@code Z = Zi + 2 k1 Li s Rdc/Zi + k2 (Zi - Rdc)}.
  *
- * <p>At DC the resistance is Rdc and the inductance {@code Li (1 + 2 k1 + k2)}; high up {@code Z = (1 + k1 + k2) Zi}. The
- * two numbers follow from the known skin-effect factor F and the known excess X of DC over high-frequency inductance
- * (unit: mu0/(2 pi)): {@code k1 + k2 = F - 1}, {@code 2 k1 + k2 = 4 X}.
+ * <p>At DC the resistance is Rdc and the inductance {@code Li (1 + 2 k1 + k2)}; high up {@code Z = (1 + k1 + k2) Zi}.
+ * The two numbers follow from the known skin-effect factor F and the known excess X of DC over high-frequency
+ * inductance (unit: mu0/(2 pi)): {@code k1 + k2 = F - 1}, {@code 2 k1 + k2 = 4 X}.
  *
  * <p>For a tube around its core the same two modes of the current sheet even out below {@code s1 = 4 pi Rdc/mu0} and
  * {@code 2 s1}: {@code Z = Zaa (1 + k1 s/(s + s1) + k2 s/(s + 2 s1))}, with k1 and k2 from the same two equations.
  *
- * <p>Validity: exact at DC and at full skin effect, and to first order in (radius/distance)^2 everywhere. Against full
- * multipole solutions the resistance of two copper wires is within 0.2 % at s/d = 1.8, 0.5 % at 1.5, 4 % at 1.2; that of
- * an off-centre coax within 0.4 % at e = 0.5, 6 % at 0.8 (tested). Where current crowds extremely (F above about 3) the
- * excess of DC inductance is not kept, only both resistances.
+ * <p>Validity: exact at DC and at full skin effect, and to first order in (radius/distance)^2 everywhere. Against
+ * full multipole solutions the resistance of two copper wires is within 0.2 % at s/d = 1.8, 0.5 % at 1.5, 4 % at 1.2;
+ * that of an off-centre coax within 0.5 % at e = 0.5, 6 % at 0.8 (tested). Where current crowds extremely (F above
+ * about 3) the excess of DC inductance is not kept, only both resistances.
  *
  * <p>Source: mode fields of a wire in a transverse field as in J. R. Carson, "Wave propagation over parallel wires: the
  * proximity effect", Phil. Mag. 41 (1921) 607-633 (from memory); the join of the limits is derived here.

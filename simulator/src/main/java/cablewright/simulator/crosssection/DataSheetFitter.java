@@ -16,10 +16,10 @@ import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
 
 /**
- * Fits an equivalent cross-section to a data sheet: the size by impedance and velocity; skin effect, loss tangent and, if the
- * sheet gives none but has three points or more, DC resistance by least squares of the relative error of the attenuation
- * (Levenberg and Marquardt). Each is kept from going below 0; one that ends there is set to 0 and the others are fitted
- * again. Model: {@link FittedSurface} and {@link ConstantLossTangent}, so causal.
+ * Fits an equivalent cross-section to a data sheet: the size by impedance and velocity; skin effect, loss tangent
+ * and, if the sheet gives none but has three points or more, DC resistance by least squares of the relative error of
+ * the attenuation (Levenberg and Marquardt). Each is kept from going below 0; one that ends there is set to 0 and the
+ * others are fitted again. Model: {@link FittedSurface} and {@link ConstantLossTangent}, so causal.
  */
 final class DataSheetFitter {
 

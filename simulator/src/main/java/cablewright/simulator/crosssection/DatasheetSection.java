@@ -8,13 +8,13 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * Cable known by its data sheet, as an equivalent coax or pair: {@code z = s L + sqrt(R^2 + k^2 s)}, {@code y = s C (s/w0)^(-2
- * d/pi)} up to a factor, that is a causal skin effect and a causal constant loss tangent.
+ * Cable known by its data sheet, as an equivalent coax or pair: {@code z = s L + sqrt(R^2 + k^2 s)},
+ * {@code y = s C (s/w0)^(-2 d/pi)} up to a factor, that is a causal skin effect and a causal constant loss tangent.
  *
- * <p>L and C follow from impedance and velocity, R from the sheet (or a solid copper core), k and the loss tangent from
- * the attenuation by least squares; the {@link DataSheetFit} keeps every residual. The equivalent section has the diameter
- * ratio of impedance and velocity and the size given, or else the size at which smooth copper would have that k, so that a
- * pinch or water can be done to it; a notice then says that the geometry is an equivalent one.
+ * <p>L and C follow from impedance and velocity, R from the sheet (or a solid copper core), k and the loss tangent
+ * from the attenuation by least squares; the {@link DataSheetFit} keeps every residual. The equivalent section has
+ * the diameter ratio of impedance and velocity and the size given, or else the size at which smooth copper would have
+ * that k, so that a pinch or water can be done to it; a notice then says that the geometry is an equivalent one.
  *
  * @param sheet what the maker says
  * @param fit how well it is met

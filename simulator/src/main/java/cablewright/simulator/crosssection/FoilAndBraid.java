@@ -6,10 +6,10 @@ import java.util.Objects;
 /**
  * Shield of a drop coax: a thin foil with a braid over it, side by side: {@code 1/Z = 1/Zfoil + 1/(R + s L)}.
  *
- * <p>Zfoil is the {@link TubeShield} of the foil, R the braid's resistance at DC, L the inductance of the gap between foil
- * and braid (plastic film and the braid's waves; some nH/m). At DC both share the current, from about 1 MHz the braid is
- * left out and the loss is that of the foil, thinner than the skin depth until some tens of MHz: why drop cable loses more
- * at 5 MHz than a solid tube would.
+ * <p>Zfoil is the {@link TubeShield} of the foil, R the braid's resistance at DC, L the inductance of the gap between
+ * foil and braid (plastic film and the braid's waves; some nH/m). At DC both share the current, from about 1 MHz the
+ * braid is left out and the loss is that of the foil, thinner than the skin depth until some tens of MHz: why drop
+ * cable loses more at 5 MHz than a solid tube would.
  *
  * <p>Validity: leakage through the shield is not in it. Causal and passive as a parallel circuit of such.
  *

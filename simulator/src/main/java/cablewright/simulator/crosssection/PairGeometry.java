@@ -6,9 +6,10 @@ import cablewright.simulator.material.PhysicalConstants;
 /**
  * Two equal round wires side by side, twisted.
  *
- * <p>d wire diameter, s distance of centres, {@code x = s/d}: {@code L = (mu0/pi) acosh x}, {@code C = pi eps/acosh x} per
- * metre of wire, exact. The current crowds by {@code F = x/sqrt(x^2 - 1)} at skin effect; the DC inductance exceeds the
- * even-current one by {@code (mu0/pi)(ln 2x - acosh x)}. Twist makes each metre of cable hold k metres of wire.
+ * <p>d wire diameter, s distance of centres, {@code x = s/d}: {@code L = (mu0/pi) acosh x},
+ * {@code C = pi eps/acosh x} per metre of wire, exact. The current crowds by {@code F = x/sqrt(x^2 - 1)} at skin
+ * effect; the DC inductance exceeds the even-current one by {@code (mu0/pi)(ln 2x - acosh x)}. Twist makes each metre
+ * of cable hold k metres of wire.
  *
  * <p>Validity: wires far from other conductors (what neighbours and a shield do is in the fitted permittivity).
  *

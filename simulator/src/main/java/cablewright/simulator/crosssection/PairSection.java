@@ -14,17 +14,19 @@ import java.util.Objects;
 /**
  * Pair of wires: {@code z = k (s L + 2 Zw)}, {@code y = k s C eps(s)}, k metres of wire per metre of cable.
  *
- * <p>L and C come from {@link PairGeometry}, the wires from {@link SurfaceImpedance} with the proximity effect added so
- * that resistance and inductance are exact at DC, resistance exact at skin effect, and all causal. The permittivity is an
- * effective one, of insulation and air together, fitted to the velocity.
+ * <p>L and C come from {@link PairGeometry}, the wires from {@link SurfaceImpedance} with the proximity effect added
+ * so that resistance and inductance are exact at DC, resistance exact at skin effect, and all causal. The
+ * permittivity is an effective one, of insulation and air together, fitted to the velocity.
  *
- * <p>Spread: the wires stand apart in air, each in its coat. With A(s) = acosh(s/d), the effective permittivity goes as
- * {@code 1/eps = 1 + (phi/A)(1/ei - 1)}, where phi is the share of the way between the wires that lies in plastic:
- * phi0 as made, from {@code eps(s0)}; ln(D/d) of the coat alone when far apart (exact for thin wires); in between {@code
- * phi = ln(D/d) + (phi0 - ln(D/d)) (s0/s)^3}. So impedance and velocity both rise. Pressed closer, phi/A stays.
+ * <p>Spread: the wires stand apart in air, each in its coat. With A(s) = acosh(s/d), the effective permittivity goes
+ * as {@code 1/eps = 1 + (phi/A)(1/ei - 1)}, where phi is the share of the way between the wires that lies in plastic:
+ * phi0 as made, from {@code eps(s0)}; ln(D/d) of the coat alone when far apart (exact for thin wires); in between
+ * {@code phi = ln(D/d) + (phi0 - ln(D/d)) (s0/s)^3}. So impedance and velocity both rise. Pressed closer, phi/A
+ * stays.
  *
- * <p>Source: D. M. Pozar, Microwave Engineering, 4th ed., table 2.1 (from memory); the spread law is derived here from its
- * two limits, the cube chosen by a field solution of two coated wires (the impedance is then within 2 %, tested).
+ * <p>Source: D. M. Pozar, Microwave Engineering, 4th ed., table 2.1 (from memory); the spread law is derived here
+ * from its two limits, the cube chosen by a field solution of two coated wires (the impedance is then within 2 %,
+ * tested).
  *
  * @param wire impedance of one wire
  * @param effectiveDielectric insulation and air together, at 20 degrees Celsius

@@ -10,8 +10,8 @@ package cablewright.simulator.crosssection;
  * <p>The last result stays in the fields, so that loops over thousands of points create no objects: make one per loop,
  * never share one between threads.
  *
- * <p>Source: Abramowitz and Stegun, Handbook of Mathematical Functions, 9.6 and 9.7 (from memory); I. J. Thompson and A.
- * R. Barnett, J. Comput. Phys. 64 (1986) 490-509, for the continued fraction (from memory).
+ * <p>Source: Abramowitz and Stegun, Handbook of Mathematical Functions, 9.6 and 9.7 (from memory); I. J. Thompson and
+ * A. R. Barnett, J. Comput. Phys. 64 (1986) 490-509, for the continued fraction (from memory).
  */
 final class RoundBessel {
 

@@ -1,6 +1,8 @@
 package cablewright.simulator.crosssection;
 
-/** Values of one function on one set of complex frequencies, shared: nobody writes to the arrays once they are filled. */
+/**
+ * Values of one function on one set of complex frequencies, shared: nobody writes to the arrays once they are filled.
+ */
 final class Samples {
 
     final double[] re;

@@ -29,7 +29,10 @@ public record Surroundings(double celsius, List<Soak> soaks) {
         return new Surroundings(newCelsius, soaks);
     }
 
-    /** Adds water. Where water of the same picture is already, the share left dry shrinks again and the new water counts. */
+    /**
+     * Adds water. Where water of the same picture is already, the share left dry shrinks again and the new water
+     * counts.
+     */
     Surroundings with(Soak soak) {
         if (soak.volumeFraction() == 0) {
             return this;

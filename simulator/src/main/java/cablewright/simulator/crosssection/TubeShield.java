@@ -15,8 +15,8 @@ import java.util.Objects;
  * <p>Limits: {@code 1/(pi sigma (b^2 - a^2))} at DC, {@code (1 + j) Rs/(2 pi a)} high up. The resistance dips a little
  * below Rs/(2 pi a) where the wall is 1.5 to 2 skin depths: a true effect.
  *
- * <p>Validity: closed tube, even around. A braid or a foil with overlap enters as a tube of lower apparent conductivity;
- * leakage through its openings is not in it.
+ * <p>Validity: closed tube, even around. A braid or a foil with overlap enters as a tube of lower apparent
+ * conductivity; leakage through its openings is not in it.
  *
  * <p>Source: S. A. Schelkunoff, Bell System Technical Journal 13 (1934) 532-579, eqs. 75 and 82 (numbers from memory).
  *
@@ -41,8 +41,8 @@ public record TubeShield(double innerRadiusMetres, double wallMetres, Conductor 
     }
 
     /**
-     * The tube that stands for a braid: its metal's apparent conductivity gives the loss at radio frequency, its wall the
-     * resistance at DC.
+     * The tube that stands for a braid: its metal's apparent conductivity gives the loss at radio frequency, its wall
+     * the resistance at DC.
      *
      * @param innerRadiusMetres a
      * @param dcResistanceOhmsPerMetre resistance of the braid at DC

@@ -11,8 +11,8 @@ import java.util.List;
 /**
  * Twisted pairs of premises data cabling, 100 ohm, solid copper, unshielded.
  *
- * <p>Spacing from impedance and velocity, loss from first principles. The published figures are the limits of TIA-568 for
- * 100 m of horizontal cable: a good cable stays 5 to 20 % below them.
+ * <p>Spacing from impedance and velocity, loss from first principles. The published figures are the limits of TIA-568
+ * for 100 m of horizontal cable: a good cable stays 5 to 20 % below them.
  */
 final class DataPairTypes {
 

@@ -12,10 +12,10 @@ import java.util.List;
 /**
  * Foam drop coax: copper-clad steel centre, gas-injected polyethylene of 85 % velocity, foil and braid of aluminium.
  *
- * <p>Centre: steel of 5.8e6 S/m and mu_r 100, copper skin 2.4 to 4 % of the diameter (assumptions; series 6 then has the
- * published 28 to 31 ohm per 1000 ft). Outer diameter: 75 ohm exactly. Foil thickness and gap to the braid: fitted to the
- * published attenuation within 6 %; aluminium of the foil at half conductivity for folds and glue. Braid resistance:
- * usual for 60 % cover, from memory.
+ * <p>Centre: steel of 5.8e6 S/m and mu_r 100, copper skin 2.4 to 4 % of the diameter (assumptions; series 6 then has
+ * the published 28 to 31 ohm per 1000 ft). Outer diameter: 75 ohm exactly. Foil thickness and gap to the braid:
+ * fitted to the published attenuation within 6 %; aluminium of the foil at half conductivity for folds and glue.
+ * Braid resistance: usual for 60 % cover, from memory.
  */
 final class DropCoaxTypes {
 

@@ -8,9 +8,9 @@ import cablewright.simulator.material.ConstantLossTangent;
 import java.util.List;
 
 /**
- * Hardline of the cable plant: copper-clad aluminium centre (skin 2.5 % of the diameter, 10 % of the section), foam of 87 %
- * velocity and loss tangent 1e-4, seamless aluminium tube. Centre and wall as usual for each size, from memory; inner
- * diameter of the tube for 75 ohm exactly.
+ * Hardline of the cable plant: copper-clad aluminium centre (skin 2.5 % of the diameter, 10 % of the section), foam
+ * of 87 % velocity and loss tangent 1e-4, seamless aluminium tube. Centre and wall as usual for each size, from
+ * memory; inner diameter of the tube for 75 ohm exactly.
  */
 final class PlantCoaxTypes {
 

@@ -12,10 +12,10 @@ import java.util.List;
 /**
  * Coax with solid polyethylene of 65.9 % velocity and a copper braid, as in MIL-DTL-17.
  *
- * <p>Diameter over the dielectric from the standard (from memory); the core's electrical diameter follows from the nominal
- * impedance (a strand is a few per cent larger). The braid is a tube whose apparent conductivity, together with the
- * apparent loss tangent, is fitted to the nominal attenuation, and whose wall gives the braid's usual DC resistance (from
- * memory).
+ * <p>Diameter over the dielectric from the standard (from memory); the core's electrical diameter follows from the
+ * nominal impedance (a strand is a few per cent larger). The braid is a tube whose apparent conductivity, together
+ * with the apparent loss tangent, is fitted to the nominal attenuation, and whose wall gives the braid's usual DC
+ * resistance (from memory).
  */
 final class SolidCoaxTypes {
 

@@ -14,7 +14,10 @@ package cablewright.simulator.material;
  * Wiener's (1912).
  */
 public enum MixingRule {
-    /** Separate round drops in a matrix: {@code eh + 3 f eh (ei-eh)/(ei+2eh-f(ei-eh))}. Lowest of all isotropic mixtures. */
+    /**
+     * Separate round drops in a matrix: {@code eh + 3 f eh (ei-eh)/(ei+2eh-f(ei-eh))}. Lowest of all isotropic
+     * mixtures.
+     */
     MAXWELL_GARNETT {
         @Override
         void mixOne(double f, double[] p) {
@@ -29,7 +32,10 @@ public enum MixingRule {
             p[OUT + 1] = p[EH + 1] + qRe * p[EH + 1] + qIm * p[EH];
         }
     },
-    /** Drops and plastic on equal terms, which join up from a third on: {@code [b + sqrt(b^2 + 8 eh ei)]/4, b = (3f-1)ei + (2-3f)eh}. */
+    /**
+     * Drops and plastic on equal terms, which join up from a third on:
+     * {@code [b + sqrt(b^2 + 8 eh ei)]/4, b = (3f-1)ei + (2-3f)eh}.
+     */
     BRUGGEMAN {
         @Override
         void mixOne(double f, double[] p) {
@@ -37,7 +43,7 @@ public enum MixingRule {
             double bIm = (3 * f - 1) * p[EI + 1] + (2 - 3 * f) * p[EH + 1];
             double rRe = bRe * bRe - bIm * bIm + 8 * (p[EH] * p[EI] - p[EH + 1] * p[EI + 1]);
             double rIm = 2 * bRe * bIm + 8 * (p[EH] * p[EI + 1] + p[EH + 1] * p[EI]);
-            double magnitude = Math.hypot(rRe, rIm);
+            double magnitude = Math.sqrt(rRe * rRe + rIm * rIm);
             double rootRe = Math.sqrt(0.5 * (magnitude + Math.abs(rRe)));
             double rootIm = rootRe == 0 ? 0 : 0.5 * rIm / rootRe;
             if (rRe < 0) {
@@ -52,8 +58,8 @@ public enum MixingRule {
     LOOYENGA {
         @Override
         void mixOne(double f, double[] p) {
-            power(p, EI, 1.0 / 3);
-            power(p, EH, 1.0 / 3);
+            cubeRoot(p, EI);
+            cubeRoot(p, EH);
             blend(f, p);
             double squareRe = p[OUT] * p[OUT] - p[OUT + 1] * p[OUT + 1];
             double squareIm = 2 * p[OUT] * p[OUT + 1];
@@ -66,8 +72,8 @@ public enum MixingRule {
     CRIM {
         @Override
         void mixOne(double f, double[] p) {
-            power(p, EI, 0.5);
-            power(p, EH, 0.5);
+            root(p, EI);
+            root(p, EH);
             blend(f, p);
             double re = p[OUT] * p[OUT] - p[OUT + 1] * p[OUT + 1];
             p[OUT + 1] = 2 * p[OUT] * p[OUT + 1];
@@ -100,7 +106,10 @@ public enum MixingRule {
     private static final int OUT = 4;
     private static final int S = 6;
 
-    /** Mixes at one point: host in p[0..1], inclusion in p[2..3] (both may be spoilt), result to p[4..5], s in p[6..7]. */
+    /**
+     * Mixes at one point: host in p[0..1], inclusion in p[2..3] (both may be spoilt), result to p[4..5], s in
+     * p[6..7].
+     */
     abstract void mixOne(double f, double[] p);
 
     /**
@@ -143,11 +152,19 @@ public enum MixingRule {
         p[OUT + 1] = f * p[EI + 1] + (1 - f) * p[EH + 1];
     }
 
-    private static void power(double[] p, int at, double exponent) {
-        double magnitude = Math.pow(p[at] * p[at] + p[at + 1] * p[at + 1], 0.5 * exponent);
-        double angle = exponent * Math.atan2(p[at + 1], p[at]);
-        p[at] = magnitude * Math.cos(angle);
-        p[at + 1] = magnitude * Math.sin(angle);
+    /** Root in the right half plane of a number that lies there. */
+    private static void root(double[] p, int at) {
+        double size = Math.sqrt(p[at] * p[at] + p[at + 1] * p[at + 1]);
+        double re = Math.sqrt(0.5 * (size + p[at]));
+        p[at + 1] = 0.5 * p[at + 1] / re;
+        p[at] = re;
+    }
+
+    private static void cubeRoot(double[] p, int at) {
+        double size = Math.cbrt(Math.sqrt(p[at] * p[at] + p[at + 1] * p[at + 1]));
+        double angle = Math.atan2(p[at + 1], p[at]) / 3;
+        p[at] = size * Math.cos(angle);
+        p[at + 1] = size * Math.sin(angle);
     }
 
     /**
@@ -156,15 +173,15 @@ public enum MixingRule {
      * the other root does not.
      */
     private static void chooseRoot(double centreRe, double centreIm, double rootRe, double rootIm, double[] p) {
-        double half = 0.5 * Math.atan2(p[S + 1], p[S]);
-        double cos = Math.cos(half);
-        double sin = Math.sin(half);
+        double size = Math.sqrt(p[S] * p[S] + p[S + 1] * p[S + 1]);
+        double cos = Math.sqrt(0.5 * (size + p[S]) / size);
+        double sin = 0.5 * p[S + 1] / (size * cos);
         double plusRe = centreRe + rootRe;
         double plusIm = centreIm + rootIm;
         double minusRe = centreRe - rootRe;
         double minusIm = centreIm - rootIm;
-        double plus = (plusRe * cos - plusIm * sin) / Math.hypot(plusRe, plusIm);
-        double minus = (minusRe * cos - minusIm * sin) / Math.hypot(minusRe, minusIm);
+        double plus = (plusRe * cos - plusIm * sin) / Math.sqrt(plusRe * plusRe + plusIm * plusIm);
+        double minus = (minusRe * cos - minusIm * sin) / Math.sqrt(minusRe * minusRe + minusIm * minusIm);
         if (minus > plus) {
             settle(minusRe, minusIm, plusRe, plusIm, p);
         } else {
@@ -172,7 +189,10 @@ public enum MixingRule {
         }
     }
 
-    /** Puts the chosen root; where it is the smaller one it comes from the product -eh ei/2 of both, free of cancellation. */
+    /**
+     * Puts the chosen root; where it is the smaller one it comes from the product -eh ei/2 of both, free of
+     * cancellation.
+     */
     private static void settle(double re, double im, double otherRe, double otherIm, double[] p) {
         double other = otherRe * otherRe + otherIm * otherIm;
         if (re * re + im * im >= other) {

@@ -35,8 +35,8 @@ public record Water(double temperatureCelsius, double conductivitySiemensPerMetr
      * Salt water by its salinity. Only the conduction of the salt counts; the few per cent by which salt lowers the
      * permittivity are left out.
      *
-     * <p>{@code sigma(t, S) = sigma(t, 35) R15(S) RT/R15}: the form of A. Stogryn et al. as used by T. Meissner and F. J.
-     * Wentz, IEEE Trans. Geosci. Remote Sens. 42 (2004) 1836-1849 (from memory).
+     * <p>{@code sigma(t, S) = sigma(t, 35) R15(S) RT/R15}: the form of A. Stogryn et al. as used by T. Meissner and
+     * F. J. Wentz, IEEE Trans. Geosci. Remote Sens. 42 (2004) 1836-1849 (from memory).
      *
      * @param temperatureCelsius temperature, 0 to 40 degrees Celsius
      * @param salinityPsu salinity, 0 to 40 psu (about grams of salt per kilogram)

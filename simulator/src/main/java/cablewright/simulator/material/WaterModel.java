@@ -21,8 +21,9 @@ public enum WaterModel {
         }
     },
     /**
-     * Two relaxations. {@code TH = 300/T - 1}, {@code es = 77.66 + 103.3 TH}, {@code e1 = 0.0671 es}, {@code einf = 3.52 -
-     * 7.52 TH}, {@code f1 = 20.20 - 146.4 TH + 316 TH^2} GHz, {@code f2 = 39.8 f1}; -20 to 60 degrees Celsius, up to 1 THz.
+     * Two relaxations. {@code TH = 300/T - 1}, {@code es = 77.66 + 103.3 TH}, {@code e1 = 0.0671 es},
+     * {@code einf = 3.52 - 7.52 TH}, {@code f1 = 20.20 - 146.4 TH + 316 TH^2} GHz, {@code f2 = 39.8 f1}; -20 to 60
+     * degrees Celsius, up to 1 THz.
      *
      * <p>Source: H. J. Liebe, G. A. Hufford, T. Manabe, Int. J. Infrared and Millimeter Waves 12 (1991) 659-675; the
      * pure-water form of Recommendation ITU-R P.527.
@@ -39,8 +40,8 @@ public enum WaterModel {
         }
     },
     /**
-     * Two relaxations fitted to measurements from space as well. {@code es = (37088.6 - 82.168 t)/(421.854 + t)}; -20 to 40
-     * degrees Celsius, up to 500 GHz.
+     * Two relaxations fitted to measurements from space as well. {@code es = (37088.6 - 82.168 t)/(421.854 + t)}; -20
+     * to 40 degrees Celsius, up to 500 GHz.
      *
      * <p>Source: T. Meissner, F. J. Wentz, IEEE Trans. Geosci. Remote Sens. 42 (2004) 1836-1849 (from memory).
      */
