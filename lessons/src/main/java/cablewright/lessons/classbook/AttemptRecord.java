@@ -1,0 +1,150 @@
+package cablewright.lessons.classbook;
+
+import cablewright.lessons.exercise.Attempt;
+import cablewright.lessons.marking.Finding;
+import cablewright.lessons.marking.MarkSheet;
+import cablewright.lessons.marking.PlaceMark;
+import cablewright.lessons.marking.Standing;
+import cablewright.simulator.cable.EventKind;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One marked attempt as a log keeps it.
+ *
+ * @param trainee who
+ * @param lessonId the lesson, or {@code practice} where exercises were made as they went
+ * @param exerciseId the exercise
+ * @param committedAt when it was handed in
+ * @param secondsTaken time from opening to handing in [s]; absent where it was not taken
+ * @param marks marks earned
+ * @param maximum most that could be earned
+ * @param hintsTaken how many hints
+ * @param needlessDigs how many flags would open the ground for nothing
+ * @param damageLeft how many pieces of damage were called something that belongs
+ * @param damageMissed how many pieces of damage that could be seen were not flagged
+ * @param outcomes how each event that could be asked for was answered
+ * @param strayKinds what was flagged where nothing is
+ */
+public record AttemptRecord(
+        String trainee,
+        String lessonId,
+        String exerciseId,
+        Instant committedAt,
+        OptionalDouble secondsTaken,
+        double marks,
+        double maximum,
+        int hintsTaken,
+        int needlessDigs,
+        int damageLeft,
+        int damageMissed,
+        List<Outcome> outcomes,
+        List<EventKind> strayKinds) {
+
+    /** Copies the lists and refuses values that can't be. */
+    public AttemptRecord {
+        outcomes = List.copyOf(outcomes);
+        strayKinds = List.copyOf(strayKinds);
+        if (!(maximum >= 0) || !(marks >= 0 && marks <= maximum)) {
+            throw new IllegalArgumentException(
+                    "marks is " + marks + " of " + maximum + "; marks lie between 0 and the maximum");
+        }
+        if (hintsTaken < 0 || needlessDigs < 0 || damageLeft < 0 || damageMissed < 0) {
+            throw new IllegalArgumentException("hintsTaken is " + hintsTaken + ", needlessDigs " + needlessDigs
+                    + ", damageLeft " + damageLeft + ", damageMissed " + damageMissed + "; each must be 0 or more");
+        }
+    }
+
+    /**
+     * Makes the record of a marked attempt.
+     *
+     * @param sheet the marks
+     * @param lessonId the lesson
+     * @param now when it was handed in, where the attempt itself does not say
+     * @return the record
+     */
+    public static AttemptRecord of(MarkSheet sheet, String lessonId, Instant now) {
+        Attempt attempt = sheet.attempt();
+        Instant committed = attempt.committedAt().orElse(now);
+        List<Outcome> outcomes = new ArrayList<>();
+        List<EventKind> strays = new ArrayList<>();
+        for (Finding finding : sheet.findings()) {
+            if (finding instanceof Finding.Matched) {
+                matched((Finding.Matched) finding).ifPresent(outcomes::add);
+            } else if (finding instanceof Finding.Missed) {
+                missed((Finding.Missed) finding).ifPresent(outcomes::add);
+            } else if (finding instanceof Finding.NothingThere) {
+                strays.add(((Finding.NothingThere) finding).flag().kind());
+            } else if (finding instanceof Finding.GhostTakenForEvent) {
+                strays.add(((Finding.GhostTakenForEvent) finding).flag().kind());
+            }
+        }
+        return new AttemptRecord(
+                attempt.trainee(),
+                lessonId,
+                sheet.exerciseId(),
+                committed,
+                seconds(attempt, committed),
+                sheet.marks(),
+                sheet.maximum(),
+                attempt.hintsTaken(),
+                sheet.needlessDigs(),
+                sheet.damageLeft(),
+                sheet.damageMissed(),
+                outcomes,
+                strays);
+    }
+
+    private static OptionalDouble seconds(Attempt attempt, Instant committed) {
+        return attempt.startedAt()
+                .map(start -> Duration.between(start, committed).toMillis() / 1000.0)
+                .filter(seconds -> seconds >= 0)
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
+    }
+
+    private static Optional<Outcome> matched(Finding.Matched found) {
+        if (found.event().standing() == Standing.HIDDEN) {
+            return Optional.empty();
+        }
+        PlaceMark place = found.places().isEmpty() ? null : found.places().get(0);
+        return Optional.of(new Outcome(
+                found.event().kind(),
+                found.event().truth(),
+                Optional.of(found.flag().kind()),
+                Optional.of(found.flag().verdict()),
+                place == null
+                        ? OptionalDouble.empty()
+                        : OptionalDouble.of(place.flaggedMetres() - place.expectedMetres()),
+                Math.max(0, found.marks())));
+    }
+
+    private static Optional<Outcome> missed(Finding.Missed missed) {
+        if (missed.event().standing() != Standing.DEMANDED) {
+            return Optional.empty();
+        }
+        return Optional.of(new Outcome(
+                missed.event().kind(),
+                missed.event().truth(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty(),
+                0));
+    }
+
+    /**
+     * Returns the share of the marks that was earned.
+     *
+     * @return 0 to 1; where there was nothing to earn, 1 without a needless dig and 0 with one
+     */
+    public double fraction() {
+        if (maximum > 0) {
+            return marks / maximum;
+        }
+        return needlessDigs == 0 ? 1 : 0;
+    }
+}

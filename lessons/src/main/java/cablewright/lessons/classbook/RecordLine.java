@@ -1,0 +1,192 @@
+package cablewright.lessons.classbook;
+
+import cablewright.lessons.exercise.Verdict;
+import cablewright.simulator.cable.EventKind;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.DateTimeException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** One record as one line of JSON, fields in a fixed order. */
+final class RecordLine {
+
+    static final int MOST_CHARACTERS = 200_000;
+    private static final int VERSION = 1;
+    private static final int MOST_OUTCOMES = 1000;
+
+    private final ObjectMapper json;
+
+    RecordLine() {
+        JsonFactory factory = JsonFactory.builder()
+                .streamReadConstraints(StreamReadConstraints.builder()
+                        .maxNestingDepth(8)
+                        .maxStringLength(2000)
+                        .maxNumberLength(40)
+                        .build())
+                .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                .build();
+        json = new ObjectMapper(factory);
+    }
+
+    String write(AttemptRecord record) {
+        ObjectNode line = json.createObjectNode();
+        line.put("version", VERSION);
+        line.put("trainee", record.trainee());
+        line.put("lessonId", record.lessonId());
+        line.put("exerciseId", record.exerciseId());
+        line.put("committedAt", record.committedAt().toString());
+        record.secondsTaken().ifPresent(seconds -> line.put("secondsTaken", seconds));
+        line.put("marks", record.marks());
+        line.put("maximum", record.maximum());
+        line.put("hintsTaken", record.hintsTaken());
+        line.put("needlessDigs", record.needlessDigs());
+        line.put("damageLeft", record.damageLeft());
+        line.put("damageMissed", record.damageMissed());
+        ArrayNode outcomes = line.putArray("outcomes");
+        for (Outcome outcome : record.outcomes()) {
+            ObjectNode node = outcomes.addObject();
+            node.put("kind", outcome.kind().id());
+            node.put("truth", word(outcome.truth()));
+            outcome.flaggedKind().ifPresent(kind -> node.put("flaggedKind", kind.id()));
+            outcome.flaggedVerdict().ifPresent(verdict -> node.put("flaggedVerdict", word(verdict)));
+            outcome.placeErrorMetres().ifPresent(error -> node.put("placeErrorMetres", error));
+            node.put("marks", outcome.marks());
+        }
+        ArrayNode strays = line.putArray("strayKinds");
+        record.strayKinds().forEach(kind -> strays.add(kind.id()));
+        try {
+            return json.writeValueAsString(line);
+        } catch (JsonProcessingException e) {
+            throw new IllegalStateException("a record could not be written as JSON", e);
+        }
+    }
+
+    /** Refuses anything but a sound record, in words that name the field. */
+    AttemptRecord read(String text) {
+        JsonNode line;
+        try {
+            line = json.readTree(text);
+        } catch (JsonProcessingException e) {
+            throw new IllegalArgumentException("it is not sound JSON", e);
+        }
+        if (line == null || !line.isObject()) {
+            throw new IllegalArgumentException("it is no JSON object");
+        }
+        int version = whole(line, "version");
+        if (version > VERSION) {
+            throw new IllegalArgumentException(
+                    "version is " + version + "; this program reads version " + VERSION + " and needs an update");
+        }
+        List<Outcome> outcomes = new ArrayList<>();
+        for (JsonNode node : list(line, "outcomes")) {
+            outcomes.add(outcome(node));
+        }
+        List<EventKind> strays = new ArrayList<>();
+        list(line, "strayKinds").forEach(node -> strays.add(EventKind.ofId(node.asText())));
+        return new AttemptRecord(
+                text(line, "trainee"),
+                text(line, "lessonId"),
+                text(line, "exerciseId"),
+                instant(text(line, "committedAt")),
+                optional(line, "secondsTaken"),
+                number(line, "marks"),
+                number(line, "maximum"),
+                whole(line, "hintsTaken"),
+                whole(line, "needlessDigs"),
+                whole(line, "damageLeft"),
+                whole(line, "damageMissed"),
+                outcomes,
+                strays);
+    }
+
+    private static Outcome outcome(JsonNode node) {
+        Optional<EventKind> flagged =
+                node.has("flaggedKind") ? Optional.of(EventKind.ofId(text(node, "flaggedKind"))) : Optional.empty();
+        Optional<Verdict> verdict =
+                node.has("flaggedVerdict") ? Optional.of(verdict(text(node, "flaggedVerdict"))) : Optional.empty();
+        return new Outcome(
+                EventKind.ofId(text(node, "kind")),
+                verdict(text(node, "truth")),
+                flagged,
+                verdict,
+                optional(node, "placeErrorMetres"),
+                number(node, "marks"));
+    }
+
+    private static String word(Verdict verdict) {
+        return verdict.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static Verdict verdict(String word) {
+        for (Verdict verdict : Verdict.values()) {
+            if (word(verdict).equals(word)) {
+                return verdict;
+            }
+        }
+        throw new IllegalArgumentException("verdict is \"" + word + "\"; allowed are belongs and damage");
+    }
+
+    private static Instant instant(String text) {
+        try {
+            return Instant.parse(text);
+        } catch (DateTimeException e) {
+            throw new IllegalArgumentException(
+                    "committedAt is \"" + text + "\"; write a time such as 2031-03-01T08:00:00Z", e);
+        }
+    }
+
+    private static JsonNode field(JsonNode node, String name) {
+        JsonNode value = node.get(name);
+        if (value == null || value.isNull()) {
+            throw new IllegalArgumentException(name + " is missing");
+        }
+        return value;
+    }
+
+    private static String text(JsonNode node, String name) {
+        JsonNode value = field(node, name);
+        if (!value.isTextual() || value.asText().length() > 200) {
+            throw new IllegalArgumentException(name + " must be text of at most 200 characters");
+        }
+        return value.asText();
+    }
+
+    private static double number(JsonNode node, String name) {
+        JsonNode value = field(node, name);
+        if (!value.isNumber() || !Double.isFinite(value.asDouble())) {
+            throw new IllegalArgumentException(name + " is " + value + "; it must be a number");
+        }
+        return value.asDouble();
+    }
+
+    private static OptionalDouble optional(JsonNode node, String name) {
+        return node.has(name) ? OptionalDouble.of(number(node, name)) : OptionalDouble.empty();
+    }
+
+    private static int whole(JsonNode node, String name) {
+        JsonNode value = field(node, name);
+        if (!value.isInt()) {
+            throw new IllegalArgumentException(name + " is " + value + "; it must be a whole number");
+        }
+        return value.asInt();
+    }
+
+    private static JsonNode list(JsonNode node, String name) {
+        JsonNode value = field(node, name);
+        if (!value.isArray() || value.size() > MOST_OUTCOMES) {
+            throw new IllegalArgumentException(name + " must be a list of at most " + MOST_OUTCOMES + " entries");
+        }
+        return value;
+    }
+}
