@@ -119,6 +119,13 @@ public record CladWire(double coreRadiusMetres, double radiusMetres, Conductor c
         return area * cladding.conductivitySiemensPerMetre();
     }
 
+    /** That of the cladding alone: far up no current reaches the core. */
+    @Override
+    public double skinSlopeSquared() {
+        double around = 2 * Math.PI * radiusMetres;
+        return cladding.permeability() / (cladding.conductivitySiemensPerMetre() * around * around);
+    }
+
     @Override
     public double dcInductanceHenriesPerMetre() {
         double r1 = coreRadiusMetres * coreRadiusMetres;

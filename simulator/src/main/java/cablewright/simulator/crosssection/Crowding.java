@@ -20,6 +20,9 @@ import cablewright.simulator.material.PhysicalConstants;
  * <p>For a tube around its core the same two modes of the current sheet even out below {@code s1 = 4 pi Rdc/mu0} and
  * {@code 2 s1}: {@code Z = Zaa (1 + k1 s/(s + s1) + k2 s/(s + 2 s1))}, with k1 and k2 from the same two equations.
  *
+ * <p>{@code 2 Li Rdc} is the square of the slope of the skin effect, and is taken as that of the skin of a clad wire: far up
+ * the cladding alone carries both current and modes. Its resistance at DC stays exact, its excess of DC inductance does not.
+ *
  * <p>Validity: exact at DC and at full skin effect, and to first order in (radius/distance)^2 everywhere. Against
  * full multipole solutions the resistance of two copper wires is within 0.2 % at s/d = 1.8, 0.5 % at 1.5, 4 % at 1.2;
  * that of an off-centre coax within 0.5 % at e = 0.5, 6 % at 0.8 (tested). Where current crowds extremely (F above
@@ -56,7 +59,7 @@ final class Crowding {
         }
         double first = firstMode(factor, excess);
         double second = k - first;
-        double dipole = wires * 2 * first * wire.dcInductanceHenriesPerMetre() * rdc;
+        double dipole = wires * first * wire.skinSlopeSquared();
         double own = wires * (1 + second);
         double level = wires * second * rdc;
         double[] sRe = contour.sRe();

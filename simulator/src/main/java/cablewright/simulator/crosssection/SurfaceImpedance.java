@@ -34,6 +34,16 @@ public sealed interface SurfaceImpedance permits RoundWire, CladWire, TubeShield
     double dcInductanceHenriesPerMetre();
 
     /**
+     * Square of the slope k of the skin effect: far up {@code Z = k sqrt(s)}.
+     *
+     * @return k squared, ohm^2 s/(m^2 rad); {@code 2 L R} with L and R at DC unless the conductor says otherwise, which is
+     *     exact for one metal
+     */
+    default double skinSlopeSquared() {
+        return 2 * dcInductanceHenriesPerMetre() * dcResistanceOhmsPerMetre();
+    }
+
+    /**
      * The same conductor at another temperature.
      *
      * @param celsius temperature, -80 to 150 degrees Celsius; the conductor as built is at 20
