@@ -11,7 +11,8 @@ import cablewright.simulator.network.PortResponse;
  * <p>Held against the lattice of a lossless line with a mismatched source, the error is at most 2e-9 of the outgoing wave,
  * for every stimulus, with the {@value #FINE_SAMPLES_PER_EDGE} or more samples across the shortest edge that are taken
  * wherever they fit. Only within some samples of a corner of an echo is it larger, and only on a line without loss, which
- * leaves corners sharp: at the very corner at most 3e-4 of that echo for the half-sine and 1e-6 for raised-cosine edges.
+ * leaves corners sharp: at most 1e-6 of that echo with 500 samples or more across the edge, where corners are set right
+ * ({@link Corners}), and up to 3e-4 of it for the half-sine with 128.
  * The launch, what comes back at once, is exact at its corners too.
  *
  * @param outgoing the outgoing wave [V] at the chosen times
@@ -61,13 +62,17 @@ public record EvenTimes(Waveform outgoing, Waveform reflected, double samplesPer
         ContourGrid grid = new ContourGrid(ContourGrid.DAMPING_TIMES_PERIOD / period, period, (int) samples);
         double launch = launch(port, stimulus);
         Waveform later = later(grid, port, stimulus, launch);
+        double samplesPerEdge = edge / grid.sampleSeconds();
+        Corners corners = new Corners(later);
+        boolean fine = samplesPerEdge >= Corners.LEAST_SAMPLES_PER_EDGE;
         double[] outgoing = new double[count];
         double[] reflected = new double[count];
         for (int i = 0; i < count; i++) {
             outgoing[i] = stimulus.at(i * step);
-            reflected[i] = launch * outgoing[i] + later.sample(i * (int) stride);
+            int at = i * (int) stride;
+            reflected[i] = launch * outgoing[i] + (fine ? corners.at(at) : later.sample(at));
         }
-        return new EvenTimes(new Waveform(step, outgoing), new Waveform(step, reflected), edge / grid.sampleSeconds());
+        return new EvenTimes(new Waveform(step, outgoing), new Waveform(step, reflected), samplesPerEdge);
     }
 
     /**

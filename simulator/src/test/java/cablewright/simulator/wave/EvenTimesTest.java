@@ -36,7 +36,7 @@ class EvenTimesTest {
         return List.of(
                 new Stated(new RaisedCosineStep(2e-9), 2e-9, 1e-7),
                 new Stated(new RectangularPulse(20e-9, 2e-9), 2e-9, 1e-7),
-                new Stated(new HalfSine(5e-9), 2e-9, 3e-5),
+                new Stated(new HalfSine(5e-9), 2e-9, 3e-7),
                 new Stated(new GaussianPulse(5e-9), 2e-9, 2e-9),
                 new Stated(new GaussianStep(2e-9), 2e-9, 2e-9));
     }
