@@ -3,6 +3,7 @@ package cablewright.simulator.exchange;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.network.CableCompiler;
 import cablewright.simulator.network.Network;
+import cablewright.simulator.network.ProfileSteps;
 import java.util.List;
 
 /**
@@ -45,6 +46,9 @@ public record Netlist(String text, List<String> notices) {
      * @throws IllegalArgumentException if the cable can't be, or would have too many elements
      */
     public static Netlist of(Cable cable, NetlistSetup setup) {
-        return of(CableCompiler.compile(cable, 2 / setup.stimulus().shortestEdgeSeconds()), setup);
+        return of(
+                CableCompiler.compile(
+                        cable, ProfileSteps.forEdge(setup.stimulus().shortestEdgeSeconds())),
+                setup);
     }
 }

@@ -69,11 +69,7 @@ public final class FullEcho {
         }
         Trace open = trace(tested, before, new BrokenConductor(PROBE, place, OptionalDouble.empty()));
         Trace closed = trace(tested, before, new TouchingConductors(PROBE, place, OptionalDouble.empty()));
-        double arrival = 2
-                * CableProfile.of(
-                                tested.withEvents(before),
-                                1 / settings.stimulus().shortestEdgeSeconds())
-                        .secondsTo(place);
+        double arrival = 2 * CableProfile.of(tested.withEvents(before)).secondsTo(place);
         return largest(open, closed, arrival);
     }
 

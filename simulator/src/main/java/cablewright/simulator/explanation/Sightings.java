@@ -48,7 +48,7 @@ public final class Sightings {
         this.settings = settings;
         this.reflectometer = new Reflectometer(instrument);
         this.memory = memory;
-        this.profile = CableProfile.of(tested, 1 / settings.stimulus().shortestEdgeSeconds());
+        this.profile = CableProfile.of(tested);
         this.trace = traceOf(tested);
         this.blunting = new Blunting(profile, 0.35 / settings.stimulus().shortestEdgeSeconds());
         this.blindZone = BlindZone.of(reflectometer, settings);

@@ -115,7 +115,8 @@ public final class Reflectometer {
         ComplexArray sent = received(grid, settings.stimulus());
         Waveform outgoing = Inversion.invert(grid, sent);
         int known = Math.min(sent.count(), own.frequencies());
-        Waveform reflected = Inversion.invert(grid, product(sent, port.reflection(own, known)));
+        Waveform reflected = Inversion.invert(
+                grid, product(sent, port.reflection(own, known, effectiveEdgeSeconds(settings.stimulus()))));
         int shown = (int) Math.min(outgoing.count(), Math.max(2, Math.rint(record / grid.sampleSeconds())));
         return new Received(
                 thinned(outgoing, reflected, shown, settings),

@@ -7,7 +7,6 @@ import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.PutInLine;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.crosssection.CrossSection;
-import cablewright.simulator.material.PhysicalConstants;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
@@ -19,10 +18,7 @@ import java.util.TreeSet;
  * Makes the circuit of a cable: cuts at every boundary, takes profiles in steps, applies the conditions that overlap in
  * their order, merges equal neighbours, and keeps for each piece which events made it.
  *
- * <p>Steps of a profile are at most half a wavelength at the top of the band, taken at their middles. The small
- * reflections of such a staircase add up only at v/(2 · step), which is then the top of the band itself, where the
- * inversion's taper has let nothing through; what is left is the second-order error of the midpoint rule. The tests
- * measure it by halving the step.
+ * <p>A profile is taken in steps at their middles; {@link ProfileSteps} tells how many keep the error small.
  */
 public final class CableCompiler {
 
@@ -33,30 +29,42 @@ public final class CableCompiler {
     public static final String TEST_LEAD = "test lead";
 
     private static final double SAME_PLACE_METRES = 1e-9;
-    private static final double WAVELENGTHS_PER_STEP = 0.5;
+    private static final int PROBES = 24;
 
     private final Cable cable;
-    private final double topHertz;
+    private final ProfileSteps steps;
     private final double length;
     private final List<Element> elements = new ArrayList<>();
 
-    private CableCompiler(Cable cable, double topHertz) {
+    private CableCompiler(Cable cable, ProfileSteps steps) {
         this.cable = cable;
-        this.topHertz = topHertz;
+        this.steps = steps;
         this.length = cable.lengthMetres();
+    }
+
+    /**
+     * Makes the circuit of a cable as seen from its near end, for a sweep.
+     *
+     * @param cable the cable
+     * @param topHertz highest frequency at which the circuit is to serve [Hz]; finer steps serve higher
+     * @return the circuit
+     * @throws IllegalArgumentException as the other one
+     */
+    public static Network compile(Cable cable, double topHertz) {
+        return compile(cable, ProfileSteps.forSweepTo(topHertz));
     }
 
     /**
      * Makes the circuit of a cable as seen from its near end.
      *
      * @param cable the cable
-     * @param topHertz highest frequency at which the circuit is to serve [Hz]; finer steps serve higher
+     * @param steps how finely its profiles are taken
      * @return the circuit
      * @throws IllegalArgumentException if a condition can't be done to the cable where it lies, or the circuit would have
      *     more than {@value #MOST_PIECES} pieces
      */
-    public static Network compile(Cable cable, double topHertz) {
-        return new CableCompiler(cable, topHertz).run();
+    public static Network compile(Cable cable, ProfileSteps steps) {
+        return new CableCompiler(cable, steps).run();
     }
 
     private Network run() {
@@ -66,7 +74,7 @@ public final class CableCompiler {
         List<DoneToLine> conditions = sorted(DoneToLine.class);
         List<PutInLine> things = sorted(PutInLine.class);
         List<Double> cuts = cuts(conditions);
-        HardwareElements hardware = new HardwareElements(cable.celsius(), topHertz);
+        HardwareElements hardware = new HardwareElements(cable.celsius(), steps);
         List<DoneToLine> active = new ArrayList<>();
         int nextThing = 0;
         int nextCondition = 0;
@@ -127,23 +135,43 @@ public final class CableCompiler {
 
     private void addSteps(TreeSet<Double> places, DoneToLine condition) {
         double step = condition.longestStepMetres();
-        int steps = 1;
+        int count = 1;
         if (Double.isFinite(step)) {
-            CrossSection section = cable.runAt(condition.startMetres()).type().section();
-            double wavelength = section.velocityFraction() * PhysicalConstants.SPEED_OF_LIGHT / topHertz;
-            step = Math.min(step, WAVELENGTHS_PER_STEP * wavelength);
-            double wanted = Math.ceil(condition.lengthMetres() / step);
+            CrossSection section =
+                    at(cable.runAt(condition.startMetres()).type().section());
+            double metres = condition.lengthMetres();
+            double needed = steps.longestMetres(metres, variation(condition, section), section.velocityFraction());
+            double wanted = Math.ceil(metres / Math.min(step, needed));
             if (wanted + places.size() > MOST_PIECES) {
                 throw new IllegalArgumentException("event \"" + condition.id() + "\" over " + condition.lengthMetres()
                         + " m would take " + (long) wanted + " pieces at this pulse width; at most " + MOST_PIECES
                         + " are allowed: use a wider pulse, a longer pitch or a shorter stretch");
             }
-            steps = (int) wanted;
+            count = (int) wanted;
         }
-        for (int i = 1; i <= steps; i++) {
-            double place = condition.startMetres() + condition.lengthMetres() * i / steps;
+        for (int i = 1; i <= count; i++) {
+            double place = condition.startMetres() + condition.lengthMetres() * i / count;
             places.add(Math.min(place, length));
         }
+    }
+
+    /**
+     * Half of the total variation of ln Z that a condition makes by itself, from a few places along it; next to none for one
+     * that swings faster than that, whose own step then decides.
+     */
+    private static double variation(DoneToLine condition, CrossSection section) {
+        if (condition.longestStepMetres() < condition.lengthMetres() / PROBES) {
+            return Double.MIN_NORMAL;
+        }
+        double sum = 0;
+        double before = Math.log(section.impedanceOhms());
+        for (int i = 0; i <= PROBES; i++) {
+            double depth = condition.depthAt((double) i / PROBES);
+            double here = Math.log(applied(condition, section, depth).impedanceOhms());
+            sum += Math.abs(here - before) / 2;
+            before = here;
+        }
+        return sum + Math.abs(Math.log(section.impedanceOhms()) - before) / 2;
     }
 
     private void addPiece(Run run, List<DoneToLine> active, double from, double to) {

@@ -13,6 +13,8 @@ import java.util.List;
  */
 public final class CableNotices {
 
+    private static final double REFERENCE_OHMS = 75;
+
     private CableNotices() {}
 
     /**
@@ -33,7 +35,7 @@ public final class CableNotices {
      */
     public static List<Placed> of(Cable cable, double topHertz) {
         List<Placed> placed = new ArrayList<>();
-        for (CableProfile.Piece piece : CableProfile.of(cable, topHertz).pieces()) {
+        for (CableProfile.Piece piece : CableProfile.of(cable).pieces()) {
             for (Notice notice : piece.section().notices(topHertz)) {
                 add(placed, new Placed(piece.startMetres(), piece.endMetres(), notice));
             }
@@ -54,17 +56,17 @@ public final class CableNotices {
     }
 
     /**
-     * Bounds what the steps of profiles do to the reflection, by taking steps half as long.
+     * Bounds what the steps of profiles do to the reflection, by taking steps half as long or shorter.
      *
      * @param cable the cable
-     * @param topHertz top of the band by which the steps are chosen [Hz]
-     * @param hertz frequencies at which to compare [Hz], none above {@code topHertz}
-     * @return largest |Γ − Γ of half the steps|; the error of a midpoint rule is about 4/3 of it
+     * @param steps the steps in question
+     * @param hertz frequencies at which to compare [Hz]
+     * @return largest |Γ − Γ of the halved steps|; the error of the steps themselves is about 4/3 of it
      */
-    public static double profileStepError(Cable cable, double topHertz, double... hertz) {
+    public static double profileStepError(Cable cable, ProfileSteps steps, double... hertz) {
         LineTables tables = new LineTables(Frequencies.ofSweep(hertz));
-        ComplexArray coarse = tables.reflection(CableCompiler.compile(cable, topHertz), 75);
-        ComplexArray fine = tables.reflection(CableCompiler.compile(cable, 2 * topHertz), 75);
+        ComplexArray coarse = tables.reflection(CableCompiler.compile(cable, steps), REFERENCE_OHMS);
+        ComplexArray fine = tables.reflection(CableCompiler.compile(cable, steps.halved()), REFERENCE_OHMS);
         double most = 0;
         for (int k = 0; k < hertz.length; k++) {
             most = Math.max(most, Math.hypot(coarse.re(k) - fine.re(k), coarse.im(k) - fine.im(k)));

@@ -50,13 +50,27 @@ public final class CableProfile {
      * @return its pieces
      */
     public static CableProfile of(Cable cable, double topHertz) {
+        return of(cable, ProfileSteps.forSweepTo(topHertz));
+    }
+
+    /**
+     * Takes a cable to pieces as finely as a drawing and delays need.
+     *
+     * @param cable the cable
+     * @return its pieces
+     */
+    public static CableProfile of(Cable cable) {
+        return of(cable, ProfileSteps.forDrawing());
+    }
+
+    private static CableProfile of(Cable cable, ProfileSteps steps) {
         Set<String> things = new HashSet<>();
         things.add(CableCompiler.TEST_LEAD);
         cable.events().stream().filter(PutInLine.class::isInstance).forEach(event -> things.add(event.id()));
         List<Piece> pieces = new ArrayList<>();
         double metres = 0;
         double seconds = 0;
-        for (Element element : CableCompiler.compile(cable, topHertz).elements()) {
+        for (Element element : CableCompiler.compile(cable, steps).elements()) {
             if (element instanceof Element.Line) {
                 Element.Line line = (Element.Line) element;
                 boolean ofNoLength = line.madeBy().stream().anyMatch(things::contains);

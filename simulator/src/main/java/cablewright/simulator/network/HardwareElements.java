@@ -32,11 +32,11 @@ import java.util.Set;
 final class HardwareElements implements EventVisitor<List<Element>> {
 
     private final double celsius;
-    private final double topHertz;
+    private final ProfileSteps steps;
 
-    HardwareElements(double celsius, double topHertz) {
+    HardwareElements(double celsius, ProfileSteps steps) {
         this.celsius = celsius;
-        this.topHertz = topHertz;
+        this.steps = steps;
     }
 
     List<Element> of(PutInLine thing) {
@@ -46,7 +46,7 @@ final class HardwareElements implements EventVisitor<List<Element>> {
     private Network branch(Cable cable) {
         Cable atHand =
                 new Cable(cable.title(), cable.runs(), cable.events(), cable.farEnd(), celsius, cable.testLead());
-        return CableCompiler.compile(atHand, topHertz);
+        return CableCompiler.compile(atHand, steps);
     }
 
     private static Lumped parallel(OptionalDouble r, OptionalDouble l, OptionalDouble c) {

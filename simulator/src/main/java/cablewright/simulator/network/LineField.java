@@ -36,7 +36,7 @@ public final class LineField {
             throw new IllegalArgumentException(
                     "tracks have " + places() + " places; at most " + Track.MOST_PLACES + " are allowed");
         }
-        PlaceMap.of(cable, CableCompiler.compile(cable, 1), this.tracks);
+        PlaceMap.of(cable, CableCompiler.compile(cable, ProfileSteps.forDrawing()), this.tracks);
     }
 
     /**
@@ -69,11 +69,11 @@ public final class LineField {
     /**
      * Makes the circuit for a band.
      *
-     * @param topHertz highest frequency at which it is to serve [Hz]
+     * @param topHertz top of the band [Hz]; profiles are taken as for an edge of six half periods of it
      * @return what solves for the places at any list of frequencies up to there
      */
     public Solver upTo(double topHertz) {
-        return new Solver(CableCompiler.compile(cable, topHertz));
+        return new Solver(CableCompiler.compile(cable, ProfileSteps.forEdge(6 / topHertz)));
     }
 
     /** Solves for all places, a list of frequencies at a time; safe for use by several threads. */

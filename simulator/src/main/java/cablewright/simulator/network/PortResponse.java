@@ -36,4 +36,18 @@ public interface PortResponse {
      * @throws IllegalArgumentException if the response is known on another grid only
      */
     ComplexArray reflection(ContourGrid grid, int count);
+
+    /**
+     * Returns the reflection coefficient on a grid, to serve a known stimulus.
+     *
+     * @param grid the grid
+     * @param count how many frequencies are wanted, from the lowest
+     * @param edgeSeconds duration of the shortest edge that will be sent [s]; a simulated cable takes its profiles in steps
+     *     that serve it
+     * @return Γ at the first {@code count} frequencies of the grid
+     * @throws IllegalArgumentException if the response is known on another grid only
+     */
+    default ComplexArray reflection(ContourGrid grid, int count, double edgeSeconds) {
+        return reflection(grid, count);
+    }
 }

@@ -9,6 +9,8 @@ import java.util.Optional;
 /** The port of a simulated cable, at its near end. For the other end, make one of {@code cable.seenFromFarEnd()}. */
 public final class SimulatedPort implements PortResponse {
 
+    private static final int USUAL_SAMPLES_PER_EDGE = 12;
+
     private final Cable cable;
     private final double referenceOhms;
     private final LineMemory memory;
@@ -51,7 +53,12 @@ public final class SimulatedPort implements PortResponse {
 
     @Override
     public ComplexArray reflection(ContourGrid grid, int count) {
-        Network network = CableCompiler.compile(cable, grid.topHertz());
+        return reflection(grid, count, USUAL_SAMPLES_PER_EDGE * grid.sampleSeconds());
+    }
+
+    @Override
+    public ComplexArray reflection(ContourGrid grid, int count, double edgeSeconds) {
+        Network network = CableCompiler.compile(cable, ProfileSteps.forEdge(edgeSeconds));
         return memory.tables(grid, count).reflection(network, referenceOhms);
     }
 

@@ -90,7 +90,7 @@ public record EvenTimes(Waveform outgoing, Waveform reflected, double samplesPer
 
     private static Waveform later(ContourGrid grid, PortResponse port, Stimulus stimulus, double launch) {
         ComplexArray sent = PortVoltage.spectrum(grid, stimulus);
-        ComplexArray back = port.reflection(grid, sent.count());
+        ComplexArray back = port.reflection(grid, sent.count(), stimulus.shortestEdgeSeconds());
         double[] re = new double[sent.count()];
         double[] im = new double[sent.count()];
         for (int k = 0; k < re.length; k++) {

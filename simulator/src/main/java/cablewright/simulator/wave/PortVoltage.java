@@ -45,7 +45,7 @@ public record PortVoltage(Waveform outgoing, Waveform reflected) {
      */
     public static PortVoltage on(ContourGrid grid, PortResponse port, Stimulus stimulus) {
         ComplexArray sent = spectrum(grid, stimulus);
-        ComplexArray back = port.reflection(grid, sent.count());
+        ComplexArray back = port.reflection(grid, sent.count(), stimulus.shortestEdgeSeconds());
         Waveform reflected = Inversion.invert(grid, product(sent, back));
         double[] outgoing = new double[reflected.count()];
         for (int m = 0; m < outgoing.length; m++) {

@@ -45,7 +45,7 @@ class SuggestionsTest {
     void longerPulseIsSuggestedForGradualDamage() {
         Suggestion suggestion = suggested(pulse(2e-9), new GradualDamage("g", 90, 40, 0.97, Profile.RAISED_COSINE))
                 .get("g");
-        assertTrue(suggestion.settings().stimulus().resolutionSeconds() > 10e-9, suggestion.toString());
+        assertTrue(suggestion.settings().stimulus().resolutionSeconds() > 2e-9, suggestion.toString());
         assertEquals(Visibility.CLEAR, suggestion.visibility());
     }
 
