@@ -108,7 +108,11 @@ final class FlagMarking {
                 && flag.places().get(0).edge() != edge;
     }
 
+    /** What nobody can see, a flag stands for only where it names the very kind: otherwise it would excuse any dig there. */
     private Optional<Pairing> pairing(Flag flag, LineEvent event) {
+        if (event.standing() == Standing.HIDDEN && flag.kind() != event.kind()) {
+            return Optional.empty();
+        }
         return places.judge(flag, event)
                 .map(found -> new Pairing(
                         flag,

@@ -382,6 +382,15 @@ class MarkerTest {
     }
 
     @Test
+    void damageThatNobodySeesDoesNotExcuseADigForSomethingElse() {
+        CorrodedJoint hidden = new CorrodedJoint("tiny", 70, 1e-4, OptionalDouble.empty());
+        MarkSheet sheet = mark(SampleExercises.with(SPLICE_31, hidden), flag("A", 70, WATER, DAMAGE));
+
+        assertEquals(1, sheet.needlessDigs());
+        only(sheet, Finding.NothingThere.class);
+    }
+
+    @Test
     void whatIsMarginalEarnsMarksWhenFoundAndCostsNothingWhenMissed() {
         Exercise exercise =
                 SampleExercises.with(SPLICE_31, new CorrodedJoint("faint", 70, 0.65, OptionalDouble.empty()));
