@@ -1,17 +1,14 @@
 package cablewright.ui.desktop;
 
-import atlantafx.base.theme.PrimerLight;
+import cablewright.ui.desktop.task.Threads;
+import java.nio.file.Path;
+import java.util.Locale;
 import java.util.logging.Logger;
 import javafx.application.Application;
-import javafx.scene.Scene;
-import javafx.scene.control.Label;
-import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
 
 /** The desktop program: opens the window in which people work. */
 public final class Desktop extends Application {
-    private static final double WIDTH_PIXELS = 1280;
-    private static final double HEIGHT_PIXELS = 800;
 
     private static final Logger JAVAFX_LOG = Logger.getLogger("javafx");
 
@@ -31,11 +28,28 @@ public final class Desktop extends Application {
         launch(Desktop.class, arguments);
     }
 
+    /**
+     * Tells whether there is a display to open a window on.
+     *
+     * @return false on a Unix machine without X or Wayland, unless windows are to be drawn in memory
+     */
+    public static boolean displayAvailable() {
+        String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
+        boolean hasItsOwn = system.contains("windows") || system.contains("mac");
+        boolean inMemory = "Monocle".equals(System.getProperty("glass.platform"));
+        return hasItsOwn || inMemory || isSet("DISPLAY") || isSet("WAYLAND_DISPLAY");
+    }
+
+    private static boolean isSet(String variable) {
+        String value = System.getenv(variable);
+        return value != null && !value.isBlank();
+    }
+
     @Override
     public void start(Stage stage) {
-        Application.setUserAgentStylesheet(new PrimerLight().getUserAgentStylesheet());
-        stage.setTitle("Cablewright");
-        stage.setScene(new Scene(new StackPane(new Label("Cablewright")), WIDTH_PIXELS, HEIGHT_PIXELS));
-        stage.show();
+        DesktopWindow window =
+                new DesktopWindow(stage, WindowMemory.ofThisUser(), Threads.besideTheScreen("cablewright-work"));
+        window.showOpening();
+        window.openFirst(getParameters().getUnnamed().stream().findFirst().map(Path::of));
     }
 }

@@ -1,0 +1,163 @@
+package cablewright.ui.desktop;
+
+import atlantafx.base.theme.PrimerDark;
+import atlantafx.base.theme.PrimerLight;
+import cablewright.lessons.content.BuiltInLessons;
+import cablewright.lessons.exercise.Lesson;
+import cablewright.ui.desktop.practice.PracticeView;
+import cablewright.ui.desktop.practice.PracticeViewModel;
+import cablewright.ui.desktop.task.LatestRun;
+import cablewright.ui.desktop.task.Threads;
+import cablewright.ui.words.Texts;
+import cablewright.ui.words.Words;
+import java.io.File;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.Optional;
+import javafx.application.Application;
+import javafx.geometry.Rectangle2D;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
+import javafx.scene.input.TransferMode;
+import javafx.scene.layout.StackPane;
+import javafx.stage.FileChooser;
+import javafx.stage.Screen;
+import javafx.stage.Stage;
+
+/** One window of the desktop: a stage with a lesson in it. */
+final class DesktopWindow {
+
+    private static final String BUNDLE = "cablewright.ui.desktop.desktop";
+    private static final String STYLE = "desktop.css";
+    private static final double WIDTH_PIXELS = 1440;
+    private static final double HEIGHT_PIXELS = 900;
+
+    private static final double LEAST_WIDTH_PIXELS = 800;
+    private static final double LEAST_HEIGHT_PIXELS = 560;
+
+    private final Stage stage;
+    private final WindowMemory memory;
+    private final Threads threads;
+    private final LatestRun files;
+    private final WindowViewModel model = new WindowViewModel();
+    private final Texts texts = new Texts(BUNDLE);
+    private WindowView view;
+    private PracticeViewModel practice;
+
+    DesktopWindow(Stage stage, WindowMemory memory, Threads threads) {
+        this.stage = stage;
+        this.memory = memory;
+        this.threads = threads;
+        this.files = new LatestRun(threads);
+        model.darkProperty().addListener((o, before, now) -> useTheme(now));
+    }
+
+    /** Opens the window before there is a lesson to show in it. */
+    void showOpening() {
+        Label opening = new Label(texts.say("window.opening"));
+        opening.getStyleClass().add("quiet");
+        StackPane page = new StackPane(opening);
+        page.getStyleClass().add("window");
+        content(page);
+    }
+
+    /** Shows a lesson, in place of what was shown. */
+    void show(Lesson lesson) {
+        practice = new PracticeViewModel(lesson, model.unitProperty(), threads, texts, Clock.systemUTC());
+        Words words = Words.in(model.unitProperty().get());
+        view = new WindowView(model, new PracticeView(practice, texts, words), lesson.title(), this::choose, texts);
+        content(view);
+        view.start();
+    }
+
+    /**
+     * Opens a file, or the built-in lesson where none was named. If the file can't be used, the built-in lesson is there
+     * all the same, and says why.
+     */
+    void openFirst(Optional<Path> file) {
+        files.ask(
+                () -> BuiltInLessons.first(),
+                lesson -> {
+                    show(lesson);
+                    file.ifPresent(this::open);
+                },
+                this::tell);
+    }
+
+    /** Opens a lesson from a file; if it can't be used, what was open stays, and says why. */
+    void open(Path file) {
+        files.ask(() -> LessonFiles.read(file), this::show, this::tell);
+    }
+
+    private void tell(Exception what) {
+        view.tell(texts.say("window.notOpened", String.valueOf(what.getMessage())));
+    }
+
+    private void acceptFiles(Scene scene) {
+        scene.setOnDragOver(event -> {
+            if (event.getDragboard().hasFiles()) {
+                event.acceptTransferModes(TransferMode.COPY);
+                event.consume();
+            }
+        });
+        scene.setOnDragDropped(event -> {
+            event.getDragboard().getFiles().stream()
+                    .findFirst()
+                    .map(File::toPath)
+                    .ifPresent(this::open);
+            event.setDropCompleted(true);
+            event.consume();
+        });
+    }
+
+    /** Asks for a file and opens it. */
+    private void choose() {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(texts.say("window.open"));
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(texts.say("window.lessons"), "*.json"));
+        Optional.ofNullable(chooser.showOpenDialog(stage)).map(File::toPath).ifPresent(this::open);
+    }
+
+    private void content(Node page) {
+        if (stage.getScene() == null) {
+            prepareStage();
+            Scene scene = new Scene(new StackPane(page));
+            scene.getStylesheets().add(DesktopWindow.class.getResource(STYLE).toExternalForm());
+            acceptFiles(scene);
+            stage.setScene(scene);
+        } else {
+            ((StackPane) stage.getScene().getRoot()).getChildren().setAll(page);
+        }
+        stage.show();
+    }
+
+    private void prepareStage() {
+        Rectangle2D screen = Screen.getPrimary().getVisualBounds();
+        stage.setTitle("Cablewright");
+        stage.setWidth(Math.min(WIDTH_PIXELS, screen.getWidth()));
+        stage.setHeight(Math.min(HEIGHT_PIXELS, screen.getHeight()));
+        stage.setMinWidth(LEAST_WIDTH_PIXELS);
+        stage.setMinHeight(LEAST_HEIGHT_PIXELS);
+        memory.restore(stage, model);
+        useTheme(model.darkProperty().get());
+        stage.setOnHiding(event -> memory.keep(stage, model));
+    }
+
+    private static void useTheme(boolean dark) {
+        Application.setUserAgentStylesheet(
+                dark ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet());
+    }
+
+    WindowViewModel model() {
+        return model;
+    }
+
+    PracticeViewModel practice() {
+        return practice;
+    }
+
+    WindowView view() {
+        return view;
+    }
+}

@@ -1,0 +1,51 @@
+package cablewright.ui.desktop.practice;
+
+import cablewright.lessons.exercise.Exercise;
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.explanation.EventSight;
+import cablewright.simulator.explanation.Sightings;
+import cablewright.simulator.instrument.Reflectometer;
+import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.network.LineMemory;
+import cablewright.simulator.network.SimulatedPort;
+import cablewright.ui.chart.CableDrawing;
+import java.util.List;
+
+/**
+ * The instrument joined to the exercise's cable. Used from threads that work, never from the screen's: one trace at a time
+ * and one look at a time, each with a memory of its own.
+ */
+final class Bench {
+
+    private final Exercise exercise;
+    private final Reflectometer reflectometer;
+    private final LineMemory traceMemory = new LineMemory();
+    private final LineMemory lookMemory = new LineMemory();
+
+    Bench(Exercise exercise) {
+        this.exercise = exercise;
+        this.reflectometer = new Reflectometer(exercise.instrument());
+    }
+
+    /** The cable under its trace, and how each event shows. */
+    record LookAtCable(CableDrawing drawing, List<EventSight> sights) {}
+
+    Trace trace(Settings settings, LineEnd end) {
+        return trace(exercise.cable(), settings, end);
+    }
+
+    private Trace trace(Cable cable, Settings settings, LineEnd end) {
+        Cable tested = end == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
+        SimulatedPort port = new SimulatedPort(tested, exercise.instrument().sourceOhms(), traceMemory);
+        return reflectometer.measure(port, settings, exercise.noiseSeed());
+    }
+
+    LookAtCable look(Settings settings, LineEnd end) {
+        double top = 1 / settings.stimulus().shortestEdgeSeconds();
+        return new LookAtCable(
+                CableDrawing.of(exercise.cable(), end, settings.velocityFraction(), top),
+                Sightings.of(exercise.cable(), exercise.instrument(), settings, end, lookMemory, () -> false));
+    }
+}

@@ -1,0 +1,123 @@
+package cablewright.ui.desktop.practice;
+
+import cablewright.lessons.exercise.Caution;
+import cablewright.ui.words.FindingWords;
+import cablewright.ui.words.Texts;
+import cablewright.ui.words.Words;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
+import org.kordamp.ikonli.feather.Feather;
+import org.kordamp.ikonli.javafx.FontIcon;
+
+/** What is known before reading: who called, what they saw, what can hurt; and the row of exercises. */
+final class BriefCard extends VBox {
+
+    private final PracticeViewModel practice;
+    private final Texts texts;
+
+    BriefCard(PracticeViewModel practice, ExerciseViewModel model, Texts texts, Words words) {
+        this.practice = practice;
+        this.texts = texts;
+        getStyleClass().addAll("card", "brief-card");
+        setId("brief");
+        MarkdownText brief = new MarkdownText(model.exercise().brief());
+        ScrollPane scroll = new ScrollPane(brief);
+        scroll.setFitToWidth(true);
+        scroll.getStyleClass().add("brief-scroll");
+        scroll.setAccessibleText(texts.say("brief.name") + ": " + brief.getAccessibleText());
+        getChildren().addAll(head(model), scroll, cautions(model, words));
+        setMinHeight(Region.USE_PREF_SIZE);
+    }
+
+    /** All cautions in one running text: none may be hidden behind a scroll bar. */
+    private TextFlow cautions(ExerciseViewModel model, Words words) {
+        TextFlow flow = new TextFlow();
+        flow.getStyleClass().add("cautions");
+        flow.setMinHeight(Region.USE_PREF_SIZE);
+        FontIcon icon = new FontIcon(Feather.ALERT_TRIANGLE);
+        icon.getStyleClass().add("caution-icon");
+        flow.getChildren().add(icon);
+        StringBuilder all = new StringBuilder();
+        for (Caution caution : model.exercise().cautions()) {
+            all.append("  ").append(words.caution(caution));
+        }
+        Text text = new Text(all.toString());
+        text.getStyleClass().add("caution");
+        flow.getChildren().add(text);
+        flow.setAccessibleText(texts.say("brief.cautions") + ":" + all);
+        return flow;
+    }
+
+    private HBox head(ExerciseViewModel model) {
+        Label title = new Label(model.exercise().title());
+        title.getStyleClass().add("card-title");
+        Region space = new Region();
+        HBox.setHgrow(space, Priority.ALWAYS);
+        HBox head = new HBox(
+                title,
+                space,
+                step("previous", Feather.CHEVRON_LEFT, practice::previous),
+                chooser(),
+                step("next", Feather.CHEVRON_RIGHT, practice::next));
+        head.setAlignment(Pos.CENTER_LEFT);
+        head.getStyleClass().add("brief-head");
+        return head;
+    }
+
+    private Button step(String which, Feather icon, Runnable action) {
+        Button button = new Button("", new FontIcon(icon));
+        button.setId("exercise-" + which);
+        button.getStyleClass().addAll("flat", "small-button");
+        button.setAccessibleText(texts.say("exercise." + which));
+        button.setOnAction(event -> action.run());
+        boolean enabled = which.equals("next")
+                ? practice.hasNext()
+                : practice.indexProperty().get() > 0;
+        button.setDisable(!enabled);
+        return button;
+    }
+
+    private MenuButton chooser() {
+        int number = practice.indexProperty().get() + 1;
+        MenuButton chooser = new MenuButton(
+                texts.say("exercise.number", number, practice.exercises().size()));
+        chooser.setId("exercise-chooser");
+        chooser.getStyleClass().addAll("flat", "small-button");
+        chooser.setAccessibleText(
+                texts.say("exercise.choose", number, practice.exercises().size()));
+        chooser.setOnShowing(event -> fill(chooser));
+        fill(chooser);
+        return chooser;
+    }
+
+    private void fill(MenuButton chooser) {
+        chooser.getItems().clear();
+        for (int i = 0; i < practice.exercises().size(); i++) {
+            int chosen = i;
+            ExerciseViewModel exercise = practice.exercises().get(i);
+            String text = exercise.sheetProperty()
+                    .get()
+                    .map(sheet -> texts.say(
+                            "exercise.done",
+                            chosen + 1,
+                            exercise.exercise().title(),
+                            FindingWords.marks(sheet.marks()),
+                            FindingWords.marks(sheet.maximum())))
+                    .orElse(texts.say(
+                            "exercise.open", chosen + 1, exercise.exercise().title()));
+            MenuItem item = new MenuItem(text);
+            item.setOnAction(event -> practice.select(chosen));
+            chooser.getItems().add(item);
+        }
+    }
+}

@@ -1,0 +1,334 @@
+package cablewright.ui.desktop.practice;
+
+import cablewright.lessons.exercise.Attempt;
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Flag;
+import cablewright.lessons.marking.MarkSheet;
+import cablewright.lessons.marking.Marker;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.instrument.Trace;
+import cablewright.ui.desktop.task.LatestRun;
+import cablewright.ui.desktop.task.Threads;
+import cablewright.ui.desktop.track.AxisViewModel;
+import cablewright.ui.desktop.track.CableTrackViewModel;
+import cablewright.ui.desktop.track.TraceTrackViewModel;
+import cablewright.ui.words.Texts;
+import java.time.Clock;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+
+/** One exercise being done: settings, trace, flags, hints, the question before it, commit and what comes of it. */
+public final class ExerciseViewModel {
+
+    private final Exercise exercise;
+    private final Marker marker;
+    private final Texts texts;
+    private final Clock clock;
+    private final Bench bench;
+    private final LatestRun traces;
+    private final LatestRun sights;
+    private final LatestRun marking;
+    private final AxisViewModel axis = new AxisViewModel();
+    private final SettingsViewModel settings;
+    private final FlagsViewModel flags;
+    private final TraceTrackViewModel traceTrack;
+    private final CableTrackViewModel cableTrack = new CableTrackViewModel();
+    private final ReadOnlyObjectWrapper<Phase> phase;
+    private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper advice = new ReadOnlyStringWrapper("");
+    private final ReadOnlyIntegerWrapper hintsTaken = new ReadOnlyIntegerWrapper();
+    private final ReadOnlyObjectWrapper<Optional<MarkSheet>> sheet = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<String>> chosen = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private Optional<Instant> openedAt = Optional.empty();
+
+    /**
+     * Makes the model of an exercise that nobody opened yet.
+     *
+     * @param exercise the exercise
+     * @param marker who marks it
+     * @param threads where to work and where to show
+     * @param texts texts of the desktop
+     * @param clock tells when it was opened and committed
+     */
+    public ExerciseViewModel(Exercise exercise, Marker marker, Threads threads, Texts texts, Clock clock) {
+        this.exercise = exercise;
+        this.marker = marker;
+        this.texts = texts;
+        this.clock = clock;
+        this.bench = new Bench(exercise);
+        this.traces = new LatestRun(threads);
+        this.sights = new LatestRun(threads);
+        this.marking = new LatestRun(threads);
+        this.settings = new SettingsViewModel(exercise.permitted(), exercise.start());
+        this.flags = new FlagsViewModel(settings);
+        this.traceTrack = new TraceTrackViewModel(axis, exercise.instrument().sourceOhms(), texts);
+        this.phase = new ReadOnlyObjectWrapper<>(exercise.prediction().isPresent() ? Phase.ASKED : Phase.READING);
+        axis.setRange(exercise.start().settings().rangeMetres());
+        listen();
+    }
+
+    private void listen() {
+        settings.endProperty().addListener((o, before, now) -> settingsChanged());
+        settings.stimulusProperty().addListener((o, before, now) -> settingsChanged());
+        settings.velocityProperty().addListener((o, before, now) -> settingsChanged());
+        settings.rangeMetresProperty().addListener((o, before, now) -> settingsChanged());
+        settings.gainDecibelsProperty().addListener((o, before, now) -> settingsChanged());
+        settings.averagesProperty().addListener((o, before, now) -> settingsChanged());
+        flags.draftsProperty().addListener((o, before, now) -> {
+            advice.set("");
+            showPennants();
+        });
+        flags.selectedProperty().addListener((o, before, now) -> showPennants());
+    }
+
+    /** Opens the exercise: the first trace is taken, unless a question comes first. */
+    public void open() {
+        if (openedAt.isEmpty()) {
+            openedAt = Optional.of(clock.instant());
+            if (phase.get() != Phase.ASKED) {
+                takeTrace();
+            }
+            // What the exercise asks for takes a while to work out; with it at hand, marking is quick.
+            marking.ask(() -> marker.demand(exercise), demand -> {}, this::showProblem);
+        }
+    }
+
+    private void settingsChanged() {
+        if (phase.get() != Phase.ASKED && openedAt.isPresent()) {
+            takeTrace();
+        }
+        if (phase.get() == Phase.COMMITTED) {
+            lookAgain();
+        }
+    }
+
+    private void takeTrace() {
+        Settings wanted = settings.settings();
+        LineEnd end = settings.endProperty().get();
+        working.set(true);
+        traces.ask(() -> bench.trace(wanted, end), trace -> showTrace(trace, end), this::showProblem);
+    }
+
+    private void showTrace(Trace trace, LineEnd end) {
+        boolean isLatest = trace.settings().equals(settings.settings())
+                && end == settings.endProperty().get();
+        working.set(!isLatest);
+        problem.set("");
+        axis.setRange(trace.settings().rangeMetres());
+        traceTrack.traceProperty().set(trace);
+        showPennants();
+    }
+
+    private void showProblem(Exception what) {
+        working.set(false);
+        problem.set(texts.say("problem.trace", String.valueOf(what.getMessage())));
+    }
+
+    private void showPennants() {
+        traceTrack.pennantsProperty().set(flags.pennants());
+    }
+
+    /**
+     * Answers the question that comes before the trace.
+     *
+     * @param choiceId the answer
+     */
+    public void predict(String choiceId) {
+        if (phase.get() == Phase.ASKED
+                && exercise.prediction()
+                        .flatMap(asked -> asked.choice(choiceId))
+                        .isPresent()) {
+            chosen.set(Optional.of(choiceId));
+            phase.set(Phase.READING);
+            takeTrace();
+        }
+    }
+
+    /** Takes the next hint; it costs what it says. */
+    public void takeHint() {
+        if (phase.get() == Phase.READING && hintsTaken.get() < exercise.hints().size()) {
+            hintsTaken.set(hintsTaken.get() + 1);
+        }
+    }
+
+    /** Hands the flags in, if each says what it is; otherwise says which one does not, and selects it. */
+    public void commit() {
+        if (phase.get() != Phase.READING) {
+            return;
+        }
+        Optional<FlagDraft> incomplete = flags.firstIncomplete();
+        if (incomplete.isPresent()) {
+            flags.select(incomplete.get().letter());
+            advice.set(texts.say("commit.incomplete", incomplete.get().letter()));
+            return;
+        }
+        phase.set(Phase.MARKING);
+        Attempt attempt = attempt(flags.freeze());
+        marking.ask(() -> marker.mark(exercise, attempt), this::showMarks, this::showMarkingProblem);
+    }
+
+    private Attempt attempt(List<Flag> handedIn) {
+        return new Attempt(
+                exercise.id(),
+                texts.say("trainee"),
+                handedIn,
+                settings.settings(),
+                hintsTaken.get(),
+                chosen.get(),
+                openedAt,
+                Optional.of(clock.instant()));
+    }
+
+    private void showMarks(MarkSheet marked) {
+        sheet.set(Optional.of(marked));
+        phase.set(Phase.COMMITTED);
+        lookAgain();
+    }
+
+    private void showMarkingProblem(Exception what) {
+        flags.thaw();
+        phase.set(Phase.READING);
+        advice.set(texts.say("problem.marking", String.valueOf(what.getMessage())));
+    }
+
+    /** Lays the cable out anew under the trace, and works out what can be seen of it at these settings. */
+    private void lookAgain() {
+        Settings wanted = settings.settings();
+        LineEnd end = settings.endProperty().get();
+        sights.ask(
+                () -> bench.look(wanted, end),
+                look -> {
+                    cableTrack.drawingProperty().set(Optional.of(look.drawing()));
+                    cableTrack.sightsProperty().set(look.sights());
+                },
+                this::showProblem);
+    }
+
+    /**
+     * Returns the exercise.
+     *
+     * @return the exercise
+     */
+    public Exercise exercise() {
+        return exercise;
+    }
+
+    /**
+     * Returns the axis of its tracks.
+     *
+     * @return the axis
+     */
+    public AxisViewModel axis() {
+        return axis;
+    }
+
+    /**
+     * Returns what is set.
+     *
+     * @return the settings
+     */
+    public SettingsViewModel settings() {
+        return settings;
+    }
+
+    /**
+     * Returns its flags.
+     *
+     * @return the flags
+     */
+    public FlagsViewModel flags() {
+        return flags;
+    }
+
+    /**
+     * Returns its trace track.
+     *
+     * @return the model of the track
+     */
+    public TraceTrackViewModel traceTrack() {
+        return traceTrack;
+    }
+
+    /**
+     * Returns its cable track.
+     *
+     * @return the model of the track
+     */
+    public CableTrackViewModel cableTrack() {
+        return cableTrack;
+    }
+
+    /**
+     * Returns how far it has come.
+     *
+     * @return the phase
+     */
+    public ReadOnlyObjectProperty<Phase> phaseProperty() {
+        return phase.getReadOnlyProperty();
+    }
+
+    /**
+     * Returns whether a trace is being taken.
+     *
+     * @return true while the shown trace is older than the settings
+     */
+    public ReadOnlyBooleanProperty workingProperty() {
+        return working.getReadOnlyProperty();
+    }
+
+    /**
+     * Returns why no trace could be taken.
+     *
+     * @return a sentence, or nothing
+     */
+    public ReadOnlyStringProperty problemProperty() {
+        return problem.getReadOnlyProperty();
+    }
+
+    /**
+     * Returns what is still to be done before commit.
+     *
+     * @return a sentence, or nothing
+     */
+    public ReadOnlyStringProperty adviceProperty() {
+        return advice.getReadOnlyProperty();
+    }
+
+    /**
+     * Returns how many hints were taken.
+     *
+     * @return number of hints
+     */
+    public ReadOnlyIntegerProperty hintsTakenProperty() {
+        return hintsTaken.getReadOnlyProperty();
+    }
+
+    /**
+     * Returns the marks.
+     *
+     * @return the marked attempt; empty before commit
+     */
+    public ReadOnlyObjectProperty<Optional<MarkSheet>> sheetProperty() {
+        return sheet.getReadOnlyProperty();
+    }
+
+    /**
+     * Returns the answer that was chosen before the trace.
+     *
+     * @return id of the choice; empty before
+     */
+    public ReadOnlyObjectProperty<Optional<String>> chosenProperty() {
+        return chosen.getReadOnlyProperty();
+    }
+}

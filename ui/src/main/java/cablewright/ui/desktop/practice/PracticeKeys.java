@@ -1,0 +1,185 @@
+package cablewright.ui.desktop.practice;
+
+import cablewright.ui.desktop.track.AxisViewModel;
+import cablewright.ui.desktop.track.AxisViewModel.Stride;
+import java.util.Map;
+import javafx.scene.control.ComboBoxBase;
+import javafx.scene.control.Slider;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+
+/** The keys of Practice. Letters never clash: settings have theirs, flags have theirs, and the hair line has the arrows. */
+final class PracticeKeys {
+
+    private static final Map<KeyCode, Setting> SETTINGS = Map.of(
+            KeyCode.E, Setting.END,
+            KeyCode.S, Setting.SHAPE,
+            KeyCode.P, Setting.WIDTH,
+            KeyCode.V, Setting.VELOCITY,
+            KeyCode.R, Setting.RANGE,
+            KeyCode.G, Setting.GAIN,
+            KeyCode.A, Setting.AVERAGES);
+
+    private final ExerciseViewModel model;
+    private final Runnable openKinds;
+
+    PracticeKeys(ExerciseViewModel model, Runnable openKinds) {
+        this.model = model;
+        this.openKinds = openKinds;
+    }
+
+    /** Acts on a key; one that means something is used up. */
+    void pressed(KeyEvent event) {
+        if (isForTheControl(event)) {
+            return;
+        }
+        boolean used = event.isShortcutDown() ? withShortcut(event) : plain(event);
+        if (used) {
+            event.consume();
+        }
+    }
+
+    private static boolean isForTheControl(KeyEvent event) {
+        Object target = event.getTarget();
+        boolean listIsOpen = target instanceof ComboBoxBase && ((ComboBoxBase<?>) target).isShowing();
+        boolean sliderMoves = target instanceof Slider && event.getCode().isArrowKey();
+        return target instanceof TextInputControl || listIsOpen || sliderMoves;
+    }
+
+    private boolean withShortcut(KeyEvent event) {
+        switch (event.getCode()) {
+            case Z:
+                if (event.isShiftDown()) {
+                    model.flags().redo();
+                } else {
+                    model.flags().undo();
+                }
+                return true;
+            case Y:
+                model.flags().redo();
+                return true;
+            case ENTER:
+                model.commit();
+                return true;
+            case LEFT:
+            case RIGHT:
+                return hair(event);
+            default:
+                return false;
+        }
+    }
+
+    private boolean plain(KeyEvent event) {
+        if (SETTINGS.containsKey(event.getCode()) && !event.isAltDown()) {
+            Setting setting = SETTINGS.get(event.getCode());
+            if (model.settings().isFree(setting)) {
+                model.settings().step(setting, event.isShiftDown() ? -1 : 1);
+            }
+            return true;
+        }
+        return axis(event) || flags(event);
+    }
+
+    private boolean hair(KeyEvent event) {
+        Stride stride = event.isShiftDown() ? Stride.FINE : event.isShortcutDown() ? Stride.COARSE : Stride.USUAL;
+        int direction = event.getCode() == KeyCode.RIGHT ? 1 : -1;
+        model.axis().stepHair(direction, stride, model.traceTrack().sampleMetres());
+        return true;
+    }
+
+    private boolean axis(KeyEvent event) {
+        AxisViewModel axis = model.axis();
+        double hair = axis.hairMetresProperty().get();
+        switch (event.getCode()) {
+            case LEFT:
+            case RIGHT:
+                return hair(event);
+            case HOME:
+                axis.showHairAt(0);
+                return true;
+            case END:
+                axis.showHairAt(axis.extent().toMetres());
+                return true;
+            case PLUS:
+            case ADD:
+            case EQUALS:
+                axis.zoomIn(hair);
+                return true;
+            case MINUS:
+            case SUBTRACT:
+                axis.zoomOut(hair);
+                return true;
+            case DIGIT0:
+            case NUMPAD0:
+                axis.showAll();
+                return true;
+            case PAGE_UP:
+                axis.panByShare(-0.5);
+                return true;
+            case PAGE_DOWN:
+                axis.panByShare(0.5);
+                return true;
+            case U:
+                model.traceTrack()
+                        .noiseShownProperty()
+                        .set(!model.traceTrack().noiseShownProperty().get());
+                return true;
+            default:
+                return false;
+        }
+    }
+
+    private boolean flags(KeyEvent event) {
+        FlagsViewModel flags = model.flags();
+        double hair = model.axis().hairMetresProperty().get();
+        switch (event.getCode()) {
+            case F:
+            case INSERT:
+                if (model.phaseProperty().get() == Phase.READING) {
+                    flags.place(hair);
+                }
+                return true;
+            case N:
+                flags.selectNeighbour(1);
+                showSelected();
+                return true;
+            case B:
+                flags.selectNeighbour(-1);
+                showSelected();
+                return true;
+            case M:
+                flags.moveSelected(hair);
+                return true;
+            case W:
+                if (event.isShiftDown()) {
+                    flags.unstretchSelected();
+                } else {
+                    flags.stretchSelected(hair);
+                }
+                return true;
+            case D:
+                flags.turnVerdict();
+                return true;
+            case K:
+                openKinds.run();
+                return true;
+            case DELETE:
+            case BACK_SPACE:
+                flags.removeSelected();
+                return true;
+            case H:
+                model.takeHint();
+                return true;
+            default:
+                return false;
+        }
+    }
+
+    private void showSelected() {
+        model.flags()
+                .selectedDraft()
+                .filter(draft -> draft.end() == model.settings().endProperty().get())
+                .ifPresent(draft -> model.axis().showHairAt(draft.startMetres()));
+    }
+}

@@ -1,0 +1,60 @@
+package cablewright.ui.desktop.practice;
+
+import cablewright.ui.words.Texts;
+import cablewright.ui.words.Words;
+import javafx.scene.Node;
+import javafx.scene.layout.StackPane;
+
+/** Practice on the screen: the open exercise of a lesson. */
+public final class PracticeView extends StackPane {
+
+    private final PracticeViewModel model;
+    private final Texts texts;
+    private final Words words;
+    private ExerciseView shown;
+
+    /**
+     * Shows a lesson.
+     *
+     * @param model the lesson being done
+     * @param texts texts of the desktop
+     * @param words words for events and findings
+     */
+    public PracticeView(PracticeViewModel model, Texts texts, Words words) {
+        this.model = model;
+        this.texts = texts;
+        this.words = words;
+        getStyleClass().add("practice");
+        model.indexProperty().addListener((o, before, now) -> show());
+        show();
+    }
+
+    /** Lays the open exercise out anew, as for another scale; what was done in it stays. */
+    public void refresh() {
+        show();
+    }
+
+    private void show() {
+        shown = new ExerciseView(model, model.current(), texts, words);
+        getChildren().setAll(shown);
+        if (getScene() != null) {
+            // Only with its style does a scroll pane take up its content, which can have no focus before.
+            shown.applyCss();
+            shown.start();
+        }
+    }
+
+    /** Puts the focus where work begins. */
+    public void start() {
+        shown.start();
+    }
+
+    /**
+     * Returns what a picture of the work shows.
+     *
+     * @return the three tracks
+     */
+    public Node tracks() {
+        return shown.tracks();
+    }
+}

@@ -1,0 +1,161 @@
+package cablewright.ui.desktop.practice;
+
+import cablewright.lessons.marking.MarkSheet;
+import cablewright.ui.words.FindingWords;
+import cablewright.ui.words.Texts;
+import cablewright.ui.words.ToldFinding;
+import cablewright.ui.words.Words;
+import java.util.Locale;
+import java.util.Optional;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+
+/** The right column after commit: marks, each flag's result with its reason, what was missed or hidden, and what to do next. */
+final class ResultPane extends VBox {
+
+    private final PracticeViewModel practice;
+    private final ExerciseViewModel model;
+    private final MarkSheet sheet;
+    private final Texts texts;
+    private final Words words;
+    private final VBox list = new VBox();
+    private final Button next;
+
+    ResultPane(PracticeViewModel practice, ExerciseViewModel model, MarkSheet sheet, Texts texts, Words words) {
+        this.practice = practice;
+        this.model = model;
+        this.sheet = sheet;
+        this.texts = texts;
+        this.words = words;
+        this.next = nextButton();
+        getStyleClass().addAll("card", "flags");
+        setId("result");
+        list.getStyleClass().add("flag-list");
+        ScrollPane scroll = new ScrollPane(list);
+        scroll.setFitToWidth(true);
+        scroll.getStyleClass().add("flag-scroll");
+        scroll.setAccessibleText(texts.say("result.title"));
+        VBox.setVgrow(scroll, Priority.ALWAYS);
+        Label title = new Label(texts.say("result.title"));
+        title.getStyleClass().add("card-title");
+        getChildren().addAll(title, figures(), scroll, next);
+        model.axis().unitProperty().addListener((o, before, now) -> fill());
+        fill();
+    }
+
+    private HBox figures() {
+        HBox figures = new HBox(figure(
+                texts.say("result.marks", FindingWords.marks(sheet.marks()), FindingWords.marks(sheet.maximum())),
+                texts.say("result.marks.name")));
+        count(figures, sheet.needlessDigs(), "needlessDigs");
+        count(figures, sheet.damageLeft(), "damageLeft");
+        count(figures, sheet.damageMissed(), "damageMissed");
+        if (sheet.hintCostMarks() > 0) {
+            figures.getChildren()
+                    .add(figure("−" + FindingWords.marks(sheet.hintCostMarks()), texts.say("result.hints.name")));
+        }
+        figures.getStyleClass().add("figures");
+        figures.setId("figures");
+        return figures;
+    }
+
+    private void count(HBox figures, int count, String key) {
+        if (count > 0) {
+            figures.getChildren().add(figure(String.valueOf(count), texts.say("result." + key + ".name")));
+        }
+    }
+
+    private static VBox figure(String number, String name) {
+        Label large = new Label(number);
+        large.getStyleClass().add("figure-number");
+        large.setMinWidth(Region.USE_PREF_SIZE);
+        Label small = new Label(name);
+        small.getStyleClass().add("quiet");
+        small.setWrapText(true);
+        VBox figure = new VBox(large, small);
+        figure.setAccessibleText(number + " " + name);
+        HBox.setHgrow(figure, Priority.SOMETIMES);
+        return figure;
+    }
+
+    private Button nextButton() {
+        Button button = new Button(texts.say(practice.hasNext() ? "result.next" : "result.last"));
+        button.setId("next-exercise");
+        button.getStyleClass().addAll("accent", "main-button");
+        button.setMaxWidth(Double.MAX_VALUE);
+        button.setAccessibleText(button.getText());
+        button.setOnAction(event -> practice.next());
+        button.setDisable(!practice.hasNext());
+        return button;
+    }
+
+    private void fill() {
+        list.getChildren().clear();
+        FindingWords told =
+                new FindingWords(words.with(model.axis().unitProperty().get()), model.exercise());
+        for (ToldFinding finding : told.tell(sheet)) {
+            list.getChildren().add(row(finding));
+        }
+        MarkdownText explanation = new MarkdownText(model.exercise().explanation());
+        explanation.getStyleClass().add("explanation");
+        list.getChildren().add(explanation);
+        model.exercise().prediction().ifPresent(asked -> {
+            MarkdownText why = new MarkdownText(asked.explanation());
+            why.getStyleClass().add("explanation");
+            list.getChildren().add(why);
+        });
+    }
+
+    private VBox row(ToldFinding finding) {
+        Label title = new Label(finding.title());
+        title.getStyleClass().add("finding-title");
+        title.setWrapText(true);
+        title.setMinHeight(Region.USE_PREF_SIZE);
+        HBox.setHgrow(title, Priority.ALWAYS);
+        title.setMaxWidth(Double.MAX_VALUE);
+        Label marks = new Label(finding.marks());
+        marks.getStyleClass().add("finding-marks");
+        marks.setMinWidth(Region.USE_PREF_SIZE);
+        HBox head = new HBox();
+        finding.letter().ifPresent(letter -> head.getChildren().add(badge(letter)));
+        head.getChildren().addAll(outcome(finding.outcome()), title, marks);
+        head.setAlignment(Pos.TOP_LEFT);
+        head.getStyleClass().add("flag-head");
+        Label why = new Label(finding.why());
+        why.setWrapText(true);
+        why.setMinHeight(Region.USE_PREF_SIZE);
+        why.getStyleClass().add("finding-why");
+        VBox row = new VBox(head, why);
+        row.getStyleClass().add("finding-row");
+        row.setAccessibleText(finding.title() + ". " + finding.marks() + ". " + finding.why());
+        return row;
+    }
+
+    private FlagBadge badge(String letter) {
+        FlagBadge badge = new FlagBadge(letter);
+        Optional<FlagDraft> flag = model.flags().draftsProperty().get().stream()
+                .filter(draft -> draft.letter().equals(letter))
+                .findFirst();
+        flag.ifPresent(draft -> badge.show(draft.verdict()));
+        return badge;
+    }
+
+    private Label outcome(ToldFinding.Outcome outcome) {
+        String word = outcome.name().toLowerCase(Locale.ROOT);
+        Label sign = new Label(texts.say("outcome." + word + ".sign"));
+        sign.setAccessibleText(texts.say("outcome." + word + ".name"));
+        sign.getStyleClass().addAll("outcome", "outcome-" + word);
+        sign.setMinWidth(Region.USE_PREF_SIZE);
+        return sign;
+    }
+
+    Button next() {
+        return next;
+    }
+}

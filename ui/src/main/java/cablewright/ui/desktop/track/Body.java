@@ -1,0 +1,18 @@
+package cablewright.ui.desktop.track;
+
+/**
+ * Where the cable lies on its track, seen from the side.
+ *
+ * @param top upper edge of the shield [pixels]
+ * @param bottom lower edge of the shield [pixels]
+ */
+record Body(double top, double bottom) {
+
+    double middle() {
+        return (top + bottom) / 2;
+    }
+
+    double height() {
+        return bottom - top;
+    }
+}

@@ -1,0 +1,233 @@
+package cablewright.ui.desktop.track;
+
+import cablewright.simulator.cable.Event;
+import cablewright.simulator.explanation.EventSight;
+import cablewright.simulator.explanation.Visibility;
+import cablewright.ui.chart.CableDrawing;
+import cablewright.ui.chart.LabelRows;
+import cablewright.ui.words.EventWords;
+import cablewright.ui.words.Texts;
+import cablewright.ui.words.Words;
+import java.util.Optional;
+import javafx.geometry.VPos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.text.TextAlignment;
+
+/** What is there: shut until commit, then the cable to scale, with its impedance, its events and cuts across it. */
+public final class CableTrack extends Track {
+
+    private static final double SHUT_HEIGHT = 28;
+    private static final double OPEN_HEIGHT = 200;
+    private static final double OPEN_HEIGHT_WITHOUT_CUTS = 146;
+
+    private final CableTrackViewModel model;
+    private final Words words;
+    private final Texts texts;
+    private final ImpedancePainter impedance = new ImpedancePainter(this);
+    private final CableBodyPainter bodyPainter = new CableBodyPainter(this);
+    private final EventSymbols symbols = new EventSymbols(this);
+    private final EndSymbol endSymbol = new EndSymbol(this);
+    private final CutsPainter cuts;
+    private final WavePainter wave = new WavePainter(this);
+
+    /**
+     * Makes a shut track.
+     *
+     * @param axis the shared axis
+     * @param model what it shows
+     * @param words names of events
+     * @param texts texts of the desktop
+     */
+    public CableTrack(AxisViewModel axis, CableTrackViewModel model, Words words, Texts texts) {
+        super(axis);
+        this.model = model;
+        this.words = words;
+        this.texts = texts;
+        this.cuts = new CutsPainter(this, texts);
+        setId("cable-track");
+        getStyleClass().add("cable-track");
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        redrawOn(model.drawingProperty(), model.sightsProperty());
+        redrawOverlayOn(model.waveProperty());
+        model.drawingProperty().addListener((o, before, now) -> speak());
+        model.sightsProperty().addListener((o, before, now) -> speak());
+        axis.unitProperty().addListener((o, before, now) -> speak());
+        speak();
+        TrackPointer.on(this);
+    }
+
+    Words words() {
+        return words.with(axis().unitProperty().get());
+    }
+
+    private void speak() {
+        Optional<CableDrawing> drawing = model.drawingProperty().get();
+        if (drawing.isEmpty()) {
+            setAccessibleText(texts.say("cable.shut"));
+            return;
+        }
+        StringBuilder said = new StringBuilder(texts.say("cable.open"));
+        EventWords details = new EventWords(words());
+        for (CableDrawing.Mark mark : drawing.get().marks()) {
+            said.append(". ")
+                    .append(texts.say(
+                            "cable.event",
+                            words().quantities().length(mark.shownFromMetres()),
+                            words().kind(mark.event().kind()),
+                            details.detail(mark.event()),
+                            visibilityOf(mark.event()).map(this::name).orElse("")));
+        }
+        setAccessibleText(said.toString());
+    }
+
+    private String name(Visibility visibility) {
+        return texts.say("visibility." + visibility.name().toLowerCase(java.util.Locale.ROOT));
+    }
+
+    private Optional<Visibility> visibilityOf(Event event) {
+        return model.sightsProperty().get().stream()
+                .filter(sight -> sight.eventId().equals(event.id()))
+                .map(EventSight::visibility)
+                .findFirst();
+    }
+
+    private boolean isOpen() {
+        return model.drawingProperty().get().isPresent();
+    }
+
+    private Body body() {
+        return new Body(84 * scale(), 108 * scale());
+    }
+
+    @Override
+    void draw(GraphicsContext g) {
+        drawDistanceGrid(g, 0, getHeight());
+        if (isOpen()) {
+            drawOpen(g, model.drawingProperty().get().orElseThrow());
+        }
+        drawCaption(g);
+    }
+
+    private void drawCaption(GraphicsContext g) {
+        g.setFont(smallFont());
+        g.setFill(ink(Ink.FAINT));
+        if (isOpen()) {
+            g.setTextAlign(TextAlignment.RIGHT);
+            g.setTextBaseline(VPos.TOP);
+            g.fillText(texts.say("cable.open"), getWidth() - rightMargin() - 4 * scale(), 3 * scale());
+            drawLegend(g);
+        } else {
+            g.setTextAlign(TextAlignment.CENTER);
+            g.setTextBaseline(VPos.CENTER);
+            g.fillText(texts.say("cable.shut"), gutter() + view().widthPixels() / 2, getHeight() / 2);
+        }
+    }
+
+    private void drawOpen(GraphicsContext g, CableDrawing drawing) {
+        impedance.draw(g, drawing, 27 * scale(), 62 * scale());
+        bodyPainter.draw(g, drawing, body());
+        g.save();
+        g.beginPath();
+        g.rect(gutter() - 12 * scale(), 0, getWidth() - gutter() - rightMargin() + 24 * scale(), getHeight());
+        g.clip();
+        endSymbol.draw(g, drawing, body(), words());
+        for (CableDrawing.Mark mark : drawing.marks()) {
+            symbols.draw(
+                    g, mark.event(), view().pixel(mark.shownFromMetres()), view().pixel(mark.shownToMetres()), body());
+        }
+        g.restore();
+        drawNames(g, drawing);
+        if (getHeight() >= (OPEN_HEIGHT - 8) * scale()) {
+            cuts.draw(g, drawing, getHeight() - 24 * scale());
+        }
+    }
+
+    private boolean isShown(double x) {
+        return x >= gutter() - 1 && x <= getWidth() - rightMargin() + 1;
+    }
+
+    private void drawNames(GraphicsContext g, CableDrawing drawing) {
+        LabelRows rows = new LabelRows(gutter() - 20 * scale(), getWidth() - 8 * scale(), 8 * scale(), 2);
+        for (CableDrawing.Mark mark : drawing.marks()) {
+            double from = Math.max(gutter(), view().pixel(mark.shownFromMetres()));
+            double to = Math.min(getWidth() - rightMargin(), view().pixel(mark.shownToMetres()));
+            double x = (from + to) / 2;
+            if (to >= from && isShown(x)) {
+                drawName(g, mark.event(), x, rows);
+            }
+        }
+    }
+
+    private void drawName(GraphicsContext g, Event event, double x, LabelRows rows) {
+        String name = words().kind(event.kind());
+        double dot = 9 * scale();
+        double width = TextSize.width(name, smallFont()) + dot + 4 * scale();
+        rows.next(x, width).ifPresent(place -> {
+            double y = body().bottom() + (20 + 14 * place.row()) * scale();
+            visibilityOf(event).ifPresent(seen -> drawDot(g, seen, place.leftPixels() + dot / 2, y));
+            g.setFont(smallFont());
+            g.setFill(ink(Ink.TEXT));
+            g.setTextAlign(TextAlignment.LEFT);
+            g.setTextBaseline(VPos.CENTER);
+            g.fillText(name, place.leftPixels() + dot + 4 * scale(), y);
+        });
+    }
+
+    /** Full, half or hollow: seen, doubtful, hidden. */
+    private void drawDot(GraphicsContext g, Visibility visibility, double x, double y) {
+        double r = 4 * scale();
+        g.setStroke(ink(Ink.TEXT));
+        g.setFill(ink(Ink.TEXT));
+        g.setLineWidth(1.3 * scale());
+        if (visibility == Visibility.CLEAR) {
+            g.fillOval(x - r, y - r, 2 * r, 2 * r);
+        } else if (visibility == Visibility.MARGINAL) {
+            g.fillArc(x - r, y - r, 2 * r, 2 * r, 90, 180, javafx.scene.shape.ArcType.CHORD);
+        }
+        g.strokeOval(x - r, y - r, 2 * r, 2 * r);
+    }
+
+    private void drawLegend(GraphicsContext g) {
+        double x = gutter() + 4 * scale();
+        double y = 11 * scale();
+        g.setTextAlign(TextAlignment.LEFT);
+        g.setTextBaseline(VPos.CENTER);
+        for (Visibility visibility : Visibility.values()) {
+            drawDot(g, visibility, x + 4 * scale(), y);
+            g.setFill(ink(Ink.FAINT));
+            g.setFont(smallFont());
+            String text = name(visibility);
+            g.fillText(text, x + 13 * scale(), y);
+            x += 24 * scale() + TextSize.width(text, smallFont());
+        }
+        double caption = TextSize.width(texts.say("cable.open"), smallFont()) + rightMargin() + 14 * scale();
+        if (x + TextSize.width(texts.say("cable.legend"), smallFont()) < getWidth() - caption) {
+            g.setFill(ink(Ink.FAINT));
+            g.fillText(texts.say("cable.legend"), x, y);
+        }
+    }
+
+    @Override
+    void drawOverlay(GraphicsContext g) {
+        drawHair(g, 0, getHeight());
+        model.waveProperty()
+                .get()
+                .ifPresent(front -> wave.draw(
+                        g,
+                        front,
+                        model.drawingProperty().get().orElseThrow(),
+                        model.sightsProperty().get(),
+                        74 * scale()));
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return (isOpen() ? OPEN_HEIGHT_WITHOUT_CUTS : SHUT_HEIGHT) * scale();
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        return (isOpen() ? OPEN_HEIGHT : SHUT_HEIGHT) * scale();
+    }
+}

@@ -1,0 +1,144 @@
+package cablewright.ui.desktop.track;
+
+import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.reading.Cursor;
+import cablewright.ui.words.Quantities;
+import cablewright.ui.words.Texts;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.property.SimpleObjectProperty;
+
+/** What the trace track shows: a trace, perhaps another one to compare, flags, and what the hair line reads. */
+public final class TraceTrackViewModel {
+
+    private final AxisViewModel axis;
+    private final double referenceOhms;
+    private final Texts texts;
+    private final ObjectProperty<Trace> trace = new SimpleObjectProperty<>();
+    private final ObjectProperty<Trace> comparison = new SimpleObjectProperty<>();
+    private final ObjectProperty<List<Pennant>> pennants = new SimpleObjectProperty<>(List.of());
+    private final BooleanProperty noiseShown = new SimpleBooleanProperty(false);
+
+    /**
+     * What the hair line reads.
+     *
+     * @param place distance and time
+     * @param height reflection in percent and decibels
+     * @param impedance apparent impedance, or what to say where there is none
+     */
+    public record Reading(String place, String height, String impedance) {
+
+        /**
+         * Says all in one line, for a screen reader.
+         *
+         * @return the three parts, with commas
+         */
+        public String spoken() {
+            return place + ", " + height + ", " + impedance;
+        }
+    }
+
+    /**
+     * Makes the model of a track with no trace yet.
+     *
+     * @param axis the shared axis
+     * @param referenceOhms resistance of the instrument's source, on which reflections are told [Ω]
+     * @param texts texts of the desktop
+     */
+    public TraceTrackViewModel(AxisViewModel axis, double referenceOhms, Texts texts) {
+        this.axis = axis;
+        this.referenceOhms = referenceOhms;
+        this.texts = texts;
+    }
+
+    /**
+     * Returns the shared axis.
+     *
+     * @return the axis
+     */
+    public AxisViewModel axis() {
+        return axis;
+    }
+
+    /**
+     * Returns the trace.
+     *
+     * @return the trace; null until the first is there
+     */
+    public ObjectProperty<Trace> traceProperty() {
+        return trace;
+    }
+
+    /**
+     * Returns the trace that is laid over for comparison.
+     *
+     * @return the other trace, or null
+     */
+    public ObjectProperty<Trace> comparisonProperty() {
+        return comparison;
+    }
+
+    /**
+     * Returns the flags.
+     *
+     * @return the flags in the order in which they are drawn
+     */
+    public ObjectProperty<List<Pennant>> pennantsProperty() {
+        return pennants;
+    }
+
+    /**
+     * Returns whether the band of the noise is shown.
+     *
+     * @return true to show three times the noise's root mean square either way
+     */
+    public BooleanProperty noiseShownProperty() {
+        return noiseShown;
+    }
+
+    /**
+     * Reads the trace at the hair line.
+     *
+     * @return the reading; empty while there is no trace
+     */
+    public Optional<Reading> reading() {
+        Trace shown = trace.get();
+        if (shown == null) {
+            return Optional.empty();
+        }
+        Quantities quantities = new Quantities(axis.unitProperty().get());
+        Cursor cursor = Cursor.on(shown, axis.hairMetresProperty().get());
+        double share = cursor.volts();
+        int digits = sampleMetres() < 0.02 ? 2 : 1;
+        String place =
+                texts.say("hair.place", quantities.length(cursor.metres(), digits), quantities.time(cursor.seconds()));
+        if (Math.abs(share) >= shown.clipVolts() * (1 - 1e-9)) {
+            return Optional.of(new Reading(
+                    place, texts.say("hair.clipped", quantities.percent(share)), texts.say("hair.clipped.next")));
+        }
+        return Optional.of(new Reading(
+                place,
+                texts.say("hair.height", quantities.percent(share), quantities.decibels(share)),
+                impedance(quantities, cursor.apparentOhms(referenceOhms))));
+    }
+
+    private String impedance(Quantities quantities, OptionalDouble ohms) {
+        return ohms.isPresent()
+                ? texts.say("hair.impedance", quantities.ohms(ohms.getAsDouble()))
+                : texts.say("hair.noImpedance");
+    }
+
+    /**
+     * Returns the distance of two samples.
+     *
+     * @return distance at the set velocity [m]
+     */
+    public double sampleMetres() {
+        Trace shown = trace.get();
+        return shown == null ? 0.1 : shown.settings().metresThereAndBack(shown.sampleSeconds());
+    }
+}

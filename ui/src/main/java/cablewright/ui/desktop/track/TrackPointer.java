@@ -1,0 +1,100 @@
+package cablewright.ui.desktop.track;
+
+import java.util.Optional;
+import javafx.scene.Cursor;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
+
+/** The pointer on the tracks: it carries the hair line, drags flags and the axis, and the wheel zooms. */
+public final class TrackPointer {
+
+    private static final double WHEEL_NOTCH = 40;
+    private static final double ZOOM_OF_NOTCH = 1.2;
+
+    private final Track track;
+    private final Optional<PennantActions> actions;
+    private Optional<PennantPainter.Staff> dragged = Optional.empty();
+    private double lastX;
+
+    private TrackPointer(Track track, Optional<PennantActions> actions) {
+        this.track = track;
+        this.actions = actions;
+        track.setOnMouseMoved(this::moved);
+        track.setOnMousePressed(this::pressed);
+        track.setOnMouseDragged(this::draggedTo);
+        track.setOnMouseReleased(this::released);
+        track.setOnMouseClicked(this::clicked);
+        track.setOnScroll(this::scrolled);
+    }
+
+    /**
+     * Lets the pointer work on the trace track.
+     *
+     * @param track the track
+     * @param actions what becomes of flags
+     */
+    public static void on(TraceTrack track, PennantActions actions) {
+        new TrackPointer(track, Optional.of(actions));
+    }
+
+    static void on(Track track) {
+        new TrackPointer(track, Optional.empty());
+    }
+
+    private Optional<PennantPainter.Staff> staffAt(MouseEvent event) {
+        return actions.isPresent() ? ((TraceTrack) track).pennants().at(event.getX(), event.getY()) : Optional.empty();
+    }
+
+    private void moved(MouseEvent event) {
+        track.axis().moveHairTo(track.view().metres(event.getX()));
+        track.setCursor(staffAt(event).isPresent() ? Cursor.H_RESIZE : Cursor.DEFAULT);
+    }
+
+    private void pressed(MouseEvent event) {
+        if (track.isFocusTraversable()) {
+            track.requestFocus();
+        }
+        lastX = event.getX();
+        track.axis().moveHairTo(track.view().metres(event.getX()));
+        dragged = event.getButton() == MouseButton.PRIMARY ? staffAt(event) : Optional.empty();
+        dragged.ifPresent(staff -> actions.orElseThrow().select(staff.pennant().letter()));
+    }
+
+    private void draggedTo(MouseEvent event) {
+        double metres = track.view().metres(event.getX());
+        if (dragged.isPresent()) {
+            PennantPainter.Staff staff = dragged.get();
+            actions.orElseThrow().drag(staff.pennant().letter(), staff.second(), metres);
+            track.axis().moveHairTo(metres);
+        } else {
+            track.axis().pan((lastX - event.getX()) * track.view().metresPerPixel());
+        }
+        lastX = event.getX();
+    }
+
+    private void released(MouseEvent event) {
+        if (dragged.isPresent()) {
+            dragged = Optional.empty();
+            actions.orElseThrow().drop();
+        }
+    }
+
+    private void clicked(MouseEvent event) {
+        boolean twice = event.getButton() == MouseButton.PRIMARY && event.getClickCount() == 2;
+        if (twice && staffAt(event).isEmpty()) {
+            actions.ifPresent(them -> them.place(track.view().metres(event.getX())));
+        }
+    }
+
+    private void scrolled(ScrollEvent event) {
+        if (event.isShiftDown() || event.getDeltaX() != 0) {
+            double delta = event.getDeltaX() != 0 ? event.getDeltaX() : event.getDeltaY();
+            track.axis().pan(-delta * track.view().metresPerPixel());
+        } else {
+            double factor = Math.pow(ZOOM_OF_NOTCH, event.getDeltaY() / WHEEL_NOTCH);
+            track.axis().zoomBy(factor, track.view().metres(event.getX()));
+        }
+        event.consume();
+    }
+}

@@ -1,0 +1,296 @@
+package cablewright.ui.words;
+
+import cablewright.lessons.exercise.Choice;
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Flag;
+import cablewright.lessons.marking.Finding;
+import cablewright.lessons.marking.FindingVisitor;
+import cablewright.lessons.marking.LineEvent;
+import cablewright.lessons.marking.MarkSheet;
+import cablewright.lessons.marking.MarkingRules;
+import cablewright.lessons.marking.PlaceMark;
+import cablewright.lessons.marking.Standing;
+import cablewright.simulator.cable.Nature;
+import cablewright.ui.words.ToldFinding.Outcome;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/** Turns the findings of marking into sentences. Each sentence takes its numbers from its finding. */
+public final class FindingWords implements FindingVisitor<ToldFinding> {
+
+    /** What the path of a ghost calls the instrument. */
+    private static final String PORT = "port";
+
+    /** An error under this is written as none. */
+    private static final double EXACT_METRES = 0.05;
+
+    private final Words words;
+    private final Exercise exercise;
+    private final SightWords sights;
+    private final RemarkWords remarks;
+
+    /**
+     * Tells the findings of one exercise.
+     *
+     * @param words the words
+     * @param exercise the exercise
+     */
+    public FindingWords(Words words, Exercise exercise) {
+        this.words = words;
+        this.exercise = exercise;
+        this.sights = new SightWords(words, exercise.cable());
+        this.remarks = new RemarkWords(words, sights);
+    }
+
+    /**
+     * Tells all findings of a sheet.
+     *
+     * @param sheet the sheet
+     * @return the findings in its order
+     */
+    public List<ToldFinding> tell(MarkSheet sheet) {
+        return sheet.findings().stream().map(finding -> finding.accept(this)).toList();
+    }
+
+    /**
+     * Writes marks.
+     *
+     * @param marks the marks
+     * @return without needless digits: "34", "3.5"
+     */
+    public static String marks(double marks) {
+        return Quantities.significant(Math.rint(marks * 10) / 10);
+    }
+
+    private String say(String key, Object... arguments) {
+        return words.texts().say(key, arguments);
+    }
+
+    private String outOf(double marks, LineEvent event) {
+        boolean worthNothing = event.standing() == Standing.HIDDEN;
+        return worthNothing ? "" : say("marks.of", marks(marks), marks(MarkingRules.EVENT_MARKS));
+    }
+
+    private String title(Flag flag) {
+        String place = flag.endMetres().isPresent()
+                ? words.quantities()
+                        .stretch(flag.startMetres(), flag.endMetres().getAsDouble())
+                : words.quantities().length(flag.startMetres());
+        return say("title.flag", place, words.kind(flag.kind()));
+    }
+
+    private String title(LineEvent event) {
+        boolean stretch = event.trueEndMetres() - event.trueStartMetres() >= 0.1;
+        String place = stretch
+                ? words.quantities().stretch(event.trueStartMetres(), event.trueEndMetres())
+                : words.quantities().length(event.trueStartMetres());
+        return say("title.flag", place, words.kind(event.kind()));
+    }
+
+    private static String joined(List<String> sentences) {
+        return sentences.stream().filter(one -> !one.isEmpty()).collect(Collectors.joining(" "));
+    }
+
+    @Override
+    public ToldFinding matched(Finding.Matched finding) {
+        List<String> why = new ArrayList<>();
+        boolean kindIsRight = finding.kindMarks() >= MarkingRules.KIND_MARKS
+                || finding.flag().kind() == finding.event().kind();
+        remarks(finding, child -> child instanceof Finding.WrongKind, why);
+        finding.places().stream().filter(place -> !isTold(place, finding)).forEach(place -> why.add(place(place)));
+        why.add(record(finding.event()));
+        if (kindIsRight) {
+            why.add(say("why.sendsBack", height(finding.event()), looks(finding.event())));
+        }
+        remarks(finding, child -> !(child instanceof Finding.WrongKind), why);
+        return new ToldFinding(
+                Optional.of(finding.flag().letter()),
+                outcome(finding),
+                title(finding.flag()),
+                outOf(finding.marks(), finding.event()),
+                joined(why));
+    }
+
+    private void remarks(Finding.Matched finding, Predicate<Finding> which, List<String> why) {
+        finding.children().stream().filter(which).forEach(child -> why.add(child.accept(remarks)));
+    }
+
+    private static Outcome outcome(Finding.Matched finding) {
+        boolean dig = finding.children().stream().anyMatch(child -> child instanceof Finding.NeedlessDig);
+        if (finding.event().standing() == Standing.HIDDEN) {
+            return dig ? Outcome.WRONG : Outcome.TOLD;
+        }
+        if (finding.marks() >= MarkingRules.EVENT_MARKS - 1e-9 && !dig) {
+            return Outcome.RIGHT;
+        }
+        return finding.marks() > 0 && !dig ? Outcome.PARTLY : Outcome.WRONG;
+    }
+
+    /** A remark on a place says all about it. */
+    private static boolean isTold(PlaceMark place, Finding.Matched finding) {
+        return finding.children().stream()
+                .anyMatch(child -> child instanceof Finding.WrongPlace
+                                && ((Finding.WrongPlace) child).place().equals(place)
+                        || child instanceof Finding.WrongPlaceByVelocity
+                                && ((Finding.WrongPlaceByVelocity) child)
+                                        .place()
+                                        .equals(place));
+    }
+
+    private String place(PlaceMark place) {
+        String key = "place." + Words.word(place.edge());
+        return place.errorMetres() < EXACT_METRES
+                ? say(key + ".exact")
+                : say(key, words.quantities().length(place.errorMetres()));
+    }
+
+    private String record(LineEvent event) {
+        if (event.kind().nature() != Nature.HARDWARE) {
+            return "";
+        }
+        return say(exercise.record().shows(event.eventId()) ? "why.inRecord" : "why.notInRecord");
+    }
+
+    private String height(LineEvent event) {
+        return words.quantities().percent(event.best().expectedVolts());
+    }
+
+    private String looks(LineEvent event) {
+        return sights.looks(event.kind(), event.best().expectedVolts());
+    }
+
+    private ToldFinding aboutFlag(Flag flag, List<Finding> children, String why) {
+        boolean dig = children.stream().anyMatch(child -> child instanceof Finding.NeedlessDig);
+        List<String> all = new ArrayList<>(List.of(why));
+        children.forEach(child -> all.add(child.accept(remarks)));
+        double cost = children.stream().mapToDouble(Finding::marks).sum();
+        return new ToldFinding(
+                Optional.of(flag.letter()),
+                dig ? Outcome.WRONG : Outcome.TOLD,
+                title(flag),
+                cost == 0 ? "" : marks(cost),
+                joined(all));
+    }
+
+    @Override
+    public ToldFinding repeated(Finding.Repeated finding) {
+        return aboutFlag(
+                finding.flag(),
+                finding.children(),
+                say("why.repeated", sights.name(finding.event().eventId())));
+    }
+
+    @Override
+    public ToldFinding ghostTakenForEvent(Finding.GhostTakenForEvent finding) {
+        String path = finding.path().stream()
+                .map(name -> name.equals(PORT) ? say("sight.port") : sights.name(name))
+                .collect(Collectors.joining(", "));
+        String shown = words.quantities().length(finding.shownMetres());
+        String height = words.quantities().percent(finding.heightVolts());
+        return aboutFlag(finding.flag(), finding.children(), say("why.ghost", path, shown, height));
+    }
+
+    @Override
+    public ToldFinding nothingThere(Finding.NothingThere finding) {
+        return aboutFlag(finding.flag(), finding.children(), say("why.nothing"));
+    }
+
+    @Override
+    public ToldFinding endFlagged(Finding.EndFlagged finding) {
+        return aboutFlag(
+                finding.flag(),
+                List.of(),
+                say("why.endFlagged", words.quantities().length(finding.shownMetres())));
+    }
+
+    @Override
+    public ToldFinding jointFlagged(Finding.JointFlagged finding) {
+        return aboutFlag(
+                finding.flag(),
+                finding.children(),
+                say("why.jointFlagged", words.quantities().length(finding.shownMetres())));
+    }
+
+    @Override
+    public ToldFinding missed(Finding.Missed finding) {
+        LineEvent event = finding.event();
+        boolean lost = event.standing() == Standing.DEMANDED;
+        String seen = say(
+                "why.seenWith",
+                height(event),
+                looks(event),
+                words.stimulus(event.best().settings().stimulus()));
+        return new ToldFinding(
+                Optional.empty(),
+                lost ? Outcome.WRONG : Outcome.TOLD,
+                title(event),
+                lost ? outOf(0, event) : "",
+                joined(List.of(
+                        say(lost ? "why.missed" : "why.missedMarginal"),
+                        seen,
+                        sights.whyNotClear(event).orElse(""))));
+    }
+
+    @Override
+    public ToldFinding hiddenEvent(Finding.HiddenEvent finding) {
+        String why = sights.whyNotClear(finding.event()).orElse("");
+        return new ToldFinding(
+                Optional.empty(), Outcome.TOLD, title(finding.event()), "", joined(List.of(say("why.hidden"), why)));
+    }
+
+    @Override
+    public ToldFinding predictionResult(Finding.PredictionResult finding) {
+        String chosen =
+                finding.chosenId().flatMap(this::choice).map(Choice::text).orElse(say("prediction.none"));
+        String reason =
+                finding.chosenId().flatMap(this::choice).map(Choice::reason).orElse("");
+        String right = choice(finding.correctId()).map(Choice::text).orElse("");
+        return new ToldFinding(
+                Optional.empty(),
+                finding.isRight() ? Outcome.RIGHT : Outcome.WRONG,
+                say("prediction.title", chosen),
+                say("marks.of", marks(finding.marks()), marks(MarkingRules.PREDICTION_MARKS)),
+                joined(List.of(reason, finding.isRight() ? "" : say("prediction.right", right))));
+    }
+
+    private Optional<Choice> choice(String id) {
+        return exercise.prediction().flatMap(asked -> asked.choice(id));
+    }
+
+    private ToldFinding remark(Finding finding) {
+        return new ToldFinding(Optional.empty(), Outcome.TOLD, "", "", finding.accept(remarks));
+    }
+
+    @Override
+    public ToldFinding wrongPlace(Finding.WrongPlace finding) {
+        return remark(finding);
+    }
+
+    @Override
+    public ToldFinding wrongPlaceByVelocity(Finding.WrongPlaceByVelocity finding) {
+        return remark(finding);
+    }
+
+    @Override
+    public ToldFinding wrongKind(Finding.WrongKind finding) {
+        return remark(finding);
+    }
+
+    @Override
+    public ToldFinding needlessDig(Finding.NeedlessDig finding) {
+        return remark(finding);
+    }
+
+    @Override
+    public ToldFinding damageLeft(Finding.DamageLeft finding) {
+        return remark(finding);
+    }
+
+    @Override
+    public ToldFinding marginalFound(Finding.MarginalFound finding) {
+        return remark(finding);
+    }
+}

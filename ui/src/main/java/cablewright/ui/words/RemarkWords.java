@@ -1,0 +1,129 @@
+package cablewright.ui.words;
+
+import cablewright.lessons.marking.Finding;
+import cablewright.lessons.marking.FindingVisitor;
+import cablewright.lessons.marking.LineEvent;
+
+/** Tells the remarks that stand under a flag's finding, each as one or two sentences. */
+final class RemarkWords implements FindingVisitor<String> {
+
+    private final Words words;
+    private final SightWords sights;
+
+    RemarkWords(Words words, SightWords sights) {
+        this.words = words;
+        this.sights = sights;
+    }
+
+    private String say(String key, Object... arguments) {
+        return words.texts().say(key, arguments);
+    }
+
+    private String length(double metres) {
+        return words.quantities().length(metres);
+    }
+
+    @Override
+    public String wrongPlace(Finding.WrongPlace finding) {
+        return say(
+                "remark.wrongPlace",
+                length(finding.place().flaggedMetres()),
+                length(finding.place().expectedMetres()),
+                length(finding.place().toleranceMetres()));
+    }
+
+    @Override
+    public String wrongPlaceByVelocity(Finding.WrongPlaceByVelocity finding) {
+        String key = finding.stated() ? "remark.byStatedVelocity" : "remark.byVelocity";
+        return say(
+                key,
+                Quantities.number(finding.setFraction(), 3),
+                length(finding.place().readMetres()),
+                Quantities.number(finding.rightFraction(), 3),
+                length(finding.place().trueMetres()));
+    }
+
+    @Override
+    public String wrongKind(Finding.WrongKind finding) {
+        String key = finding.agreement() == 4 ? "remark.lookAlike" : "remark.wrongKind";
+        return say(
+                key,
+                words.aKind(finding.truth()),
+                sights.looks(finding.truth()),
+                upper(words.aKind(finding.flagged())),
+                sights.looks(finding.flagged()));
+    }
+
+    private static String upper(String text) {
+        return Character.toUpperCase(text.charAt(0)) + text.substring(1);
+    }
+
+    @Override
+    public String needlessDig(Finding.NeedlessDig finding) {
+        String cost = FindingWords.marks(Math.abs(finding.marks()));
+        return finding.belonging()
+                .map(LineEvent::kind)
+                .map(kind -> say("remark.digOverBelonging", words.aKind(kind), cost))
+                .orElseGet(() -> say("remark.digOverNothing", cost));
+    }
+
+    @Override
+    public String damageLeft(Finding.DamageLeft finding) {
+        return say("remark.damageLeft", words.aKind(finding.event().kind()));
+    }
+
+    @Override
+    public String marginalFound(Finding.MarginalFound finding) {
+        return say("remark.marginalFound", sights.whyNotClear(finding.event()).orElse(""));
+    }
+
+    private static String notARemark(Finding finding) {
+        throw new IllegalArgumentException(
+                "\"" + finding + "\" stands by itself and is no remark under another finding");
+    }
+
+    @Override
+    public String matched(Finding.Matched finding) {
+        return notARemark(finding);
+    }
+
+    @Override
+    public String repeated(Finding.Repeated finding) {
+        return notARemark(finding);
+    }
+
+    @Override
+    public String ghostTakenForEvent(Finding.GhostTakenForEvent finding) {
+        return notARemark(finding);
+    }
+
+    @Override
+    public String nothingThere(Finding.NothingThere finding) {
+        return notARemark(finding);
+    }
+
+    @Override
+    public String endFlagged(Finding.EndFlagged finding) {
+        return notARemark(finding);
+    }
+
+    @Override
+    public String jointFlagged(Finding.JointFlagged finding) {
+        return notARemark(finding);
+    }
+
+    @Override
+    public String missed(Finding.Missed finding) {
+        return notARemark(finding);
+    }
+
+    @Override
+    public String hiddenEvent(Finding.HiddenEvent finding) {
+        return notARemark(finding);
+    }
+
+    @Override
+    public String predictionResult(Finding.PredictionResult finding) {
+        return notARemark(finding);
+    }
+}

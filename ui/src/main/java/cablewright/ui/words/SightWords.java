@@ -1,0 +1,117 @@
+package cablewright.ui.words;
+
+import cablewright.lessons.marking.BestSight;
+import cablewright.lessons.marking.LineEvent;
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.Event;
+import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.Signature;
+import cablewright.simulator.explanation.EventSight;
+import cablewright.simulator.explanation.HiddenReason;
+import cablewright.simulator.explanation.PlaceSight;
+import cablewright.simulator.explanation.Sightings;
+import java.util.Optional;
+
+/** Tells how events show on a trace, and why some do not. */
+public final class SightWords {
+
+    private final Words words;
+    private final Cable cable;
+
+    /**
+     * Tells the events of a cable.
+     *
+     * @param words the words
+     * @param cable the cable, which knows the events by their names
+     */
+    public SightWords(Words words, Cable cable) {
+        this.words = words;
+        this.cable = cable;
+    }
+
+    private String say(String key, Object... arguments) {
+        return words.texts().say(key, arguments);
+    }
+
+    /**
+     * Tells how a kind usually looks.
+     *
+     * @param kind the kind
+     * @return such as "down first, then back"
+     */
+    public String looks(EventKind kind) {
+        return looks(kind.signature().firstEdge(), kind.signature().recovery());
+    }
+
+    /**
+     * Tells how an event looks, by the sign that it has here.
+     *
+     * @param kind its kind
+     * @param height its height on the trace, with its sign
+     * @return such as "up first, then back"
+     */
+    public String looks(EventKind kind, double height) {
+        Signature.FirstEdge edge = height < 0 ? Signature.FirstEdge.DOWN : Signature.FirstEdge.UP;
+        return looks(edge, kind.signature().recovery());
+    }
+
+    private String looks(Signature.FirstEdge edge, Signature.Recovery recovery) {
+        return say("looks." + Words.word(edge) + "." + Words.word(recovery));
+    }
+
+    /**
+     * Tells why an event can't be seen well at the settings that show it best.
+     *
+     * @param event the event
+     * @return a sentence with numbers; empty where it is clear
+     */
+    public Optional<String> whyNotClear(LineEvent event) {
+        BestSight best = event.best();
+        return best.reason().map(reason -> reason(reason, best.contrastVolts(), best.noiseVolts(), best.otherId()));
+    }
+
+    /**
+     * Tells why an event can't be seen well at given settings.
+     *
+     * @param sight how it shows
+     * @return a sentence with numbers; empty where it is clear
+     */
+    public Optional<String> whyNotClear(EventSight sight) {
+        PlaceSight place = sight.best();
+        return place.reason().map(reason -> reason(reason, place.contrastVolts(), sight.noiseVolts(), place.otherId()));
+    }
+
+    private String reason(HiddenReason reason, double contrast, double noise, Optional<String> other) {
+        return say(
+                "reason." + Words.word(reason),
+                unsigned(contrast),
+                unsigned(noise),
+                other.map(this::name).orElse(""));
+    }
+
+    /**
+     * Writes a share without a sign.
+     *
+     * @param share the share
+     * @return such as "0.05 %"
+     */
+    String unsigned(double share) {
+        return words.quantities().percent(Math.abs(share)).replace("+", "");
+    }
+
+    /**
+     * Names an event by its kind and place.
+     *
+     * @param eventId its name
+     * @return such as "the splice at 31.0 m"
+     */
+    public String name(String eventId) {
+        if (eventId.equals(Sightings.END_OF_LINE)) {
+            return say("sight.theEnd");
+        }
+        Optional<Event> event = cable.event(eventId);
+        return event.map(it -> say(
+                        "sight.the", words.kind(it.kind()), words.quantities().length(it.startMetres())))
+                .orElse(eventId);
+    }
+}

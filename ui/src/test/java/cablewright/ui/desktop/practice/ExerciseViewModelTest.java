@@ -1,0 +1,124 @@
+package cablewright.ui.desktop.practice;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cablewright.lessons.marking.MarkSheet;
+import cablewright.lessons.marking.Marker;
+import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.ui.desktop.Examples;
+import cablewright.ui.desktop.task.Threads;
+import cablewright.ui.words.Texts;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import org.junit.jupiter.api.Test;
+
+class ExerciseViewModelTest {
+
+    private static final Marker MARKER = new Marker();
+
+    private static ExerciseViewModel open(int number) {
+        ExerciseViewModel model = new ExerciseViewModel(
+                Examples.lesson().exercises().get(number),
+                MARKER,
+                Threads.sameThread(),
+                new Texts("cablewright.ui.desktop.desktop"),
+                Clock.fixed(Instant.EPOCH, ZoneOffset.UTC));
+        model.open();
+        return model;
+    }
+
+    @Test
+    void openingShowsATraceAndKeepsTheCableShut() {
+        ExerciseViewModel model = open(0);
+        assertNotNull(model.traceTrack().traceProperty().get());
+        assertTrue(model.cableTrack().drawingProperty().get().isEmpty());
+        assertFalse(model.workingProperty().get());
+    }
+
+    @Test
+    void eachSettingGivesATraceOfItsOwn() {
+        ExerciseViewModel model = open(0);
+        for (Setting setting : Setting.values()) {
+            model.settings().step(setting, 1);
+            assertEquals(
+                    model.settings().settings(),
+                    model.traceTrack().traceProperty().get().settings(),
+                    setting.name());
+        }
+        assertEquals(LineEnd.FAR, model.settings().endProperty().get());
+    }
+
+    @Test
+    void withAQuestionThereIsNoTraceBeforeItsAnswer() {
+        ExerciseViewModel model = open(1);
+        assertEquals(Phase.ASKED, model.phaseProperty().get());
+        model.settings().step(Setting.GAIN, 1);
+        assertNull(model.traceTrack().traceProperty().get());
+        model.predict("no such answer");
+        assertEquals(Phase.ASKED, model.phaseProperty().get());
+        model.predict("down");
+        assertNotNull(model.traceTrack().traceProperty().get());
+    }
+
+    @Test
+    void commitWaitsForAFlagThatDoesNotSayWhatItIs() {
+        ExerciseViewModel model = open(0);
+        model.flags().place(31.4);
+        model.flags().place(84.1);
+        model.flags().say("B", EventKind.PINCH);
+        model.commit();
+        assertEquals(Phase.READING, model.phaseProperty().get());
+        assertEquals("A", model.flags().selectedProperty().get().orElseThrow());
+        assertTrue(
+                model.adviceProperty().get().contains("A"),
+                model.adviceProperty().get());
+        model.flags().say("A", EventKind.SPLICE);
+        assertEquals("", model.adviceProperty().get());
+    }
+
+    @Test
+    void aRightReadingEarnsAllMarksAndOpensTheCable() {
+        ExerciseViewModel model = open(0);
+        model.flags().place(31.4);
+        model.flags().say("A", EventKind.SPLICE);
+        model.flags().place(84.1);
+        model.flags().say("B", EventKind.PINCH);
+        model.flags().place(101.4);
+        model.flags().stretchSelected(106.1);
+        model.flags().say("C", EventKind.WATER);
+        model.commit();
+        MarkSheet sheet = model.sheetProperty().get().orElseThrow();
+        assertEquals(sheet.maximum(), sheet.marks(), 1e-9);
+        assertEquals(30, sheet.maximum(), 1e-9);
+        assertEquals(
+                3,
+                model.cableTrack().drawingProperty().get().orElseThrow().marks().size());
+        assertEquals(3, model.cableTrack().sightsProperty().get().size());
+    }
+
+    @Test
+    void hintsCostAndStopWhenThereAreNoMore() {
+        ExerciseViewModel model = open(0);
+        model.takeHint();
+        model.takeHint();
+        assertEquals(1, model.hintsTakenProperty().get());
+        model.commit();
+        assertEquals(2, model.sheetProperty().get().orElseThrow().hintCostMarks(), 1e-9);
+    }
+
+    @Test
+    void afterCommitTheCableFollowsTheSettings() {
+        ExerciseViewModel model = open(0);
+        model.commit();
+        double before = model.cableTrack().drawingProperty().get().orElseThrow().endShownMetres();
+        model.settings().setVelocity(0.80);
+        double after = model.cableTrack().drawingProperty().get().orElseThrow().endShownMetres();
+        assertEquals(0.80 / 0.85, after / before, 1e-9);
+    }
+}
