@@ -48,8 +48,7 @@ final class JsonSource {
         try {
             return mapper.readTree(text);
         } catch (JsonEOFException e) {
-            throw problem(
-                    file, "ends in the middle, at " + place(e), "it may have been cut off on its way: fetch it again");
+            throw cutOff(file, e);
         } catch (StreamConstraintsException e) {
             throw problem(
                     file,
@@ -57,8 +56,16 @@ final class JsonSource {
                     "nesting may go " + MOST_NESTING + " deep, a text may have " + MOST_STRING + " characters, a file "
                             + MOST_TOKENS + " values");
         } catch (JsonProcessingException e) {
+            if (firstSentence(e).startsWith("Unexpected end-of-input")) {
+                throw cutOff(file, e);
+            }
             throw problem(file, "is not sound JSON at " + place(e) + ": " + plain(e), "mend it there");
         }
+    }
+
+    private static LessonFormatException cutOff(String file, JsonProcessingException e) {
+        return problem(
+                file, "ends in the middle, at " + place(e), "it may have been cut off on its way: fetch it again");
     }
 
     private static String text(String file, byte[] bytes) throws LessonFormatException {
