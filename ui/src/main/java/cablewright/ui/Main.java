@@ -1,30 +1,54 @@
 package cablewright.ui;
 
+import cablewright.ui.commandline.DesktopOpener.NoWindow;
+import cablewright.ui.commandline.Program;
+import cablewright.ui.commandline.Start;
+import cablewright.ui.commandline.Surroundings;
 import cablewright.ui.desktop.Desktop;
+import java.nio.file.Path;
+import java.util.Optional;
 
 /**
- * Where the program starts.
+ * Where the program starts: with a command, it runs that; without one, it opens the desktop, or does what it can do where
+ * no window can be opened.
  *
  * <p>Not itself a JavaFX application: Java refuses to start one of those from a plain jar.
  */
 public final class Main {
-    private static final int EXIT_INPUT_WRONG = 1;
+
+    private static final String HEADLESS = "java.awt.headless";
+    private static final String THE_ONE_WITH_A_WINDOW = "practise";
 
     private Main() {}
 
     /**
-     * Opens the desktop. Ends with exit code 1, after saying why, where no window can be opened.
+     * Starts the program and ends it with its exit code.
      *
      * @param arguments what was typed after the program's name
      */
     public static void main(String[] arguments) {
+        Surroundings surroundings = Surroundings.ofProcess();
+        if (arguments.length > 0 && !arguments[0].equals(THE_ONE_WITH_A_WINDOW)) {
+            System.setProperty(HEADLESS, "true");
+        }
+        System.exit(
+                arguments.length == 0
+                        ? new Start(surroundings, Main::openDesktop).run()
+                        : new Program(surroundings, Main::openDesktop).run(arguments));
+    }
+
+    private static void openDesktop(Optional<Path> lesson) throws NoWindow {
         try {
-            Desktop.open(arguments);
-        } catch (UnsupportedOperationException noWindow) {
-            System.err.println("cablewright: the desktop can't open a window here: " + noWindow.getMessage());
-            System.err.println("Start it where there is a display. On Debian, 'sh .setup/install-packages.sh run'"
-                    + " brings the packages it needs.");
-            System.exit(EXIT_INPUT_WRONG);
+            if (!Desktop.displayAvailable()) {
+                throw new NoWindow("there is no display");
+            }
+            Desktop.open(lesson.map(file -> new String[] {file.toString()}).orElseGet(() -> new String[0]));
+        } catch (NoWindow e) {
+            System.setProperty(HEADLESS, "true");
+            throw e;
+        } catch (UnsupportedOperationException | LinkageError e) {
+            System.setProperty(HEADLESS, "true");
+            throw new NoWindow(e.getMessage());
         }
     }
 }

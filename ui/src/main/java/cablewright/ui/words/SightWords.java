@@ -77,7 +77,17 @@ public final class SightWords {
      * @return a sentence with numbers; empty where it is clear
      */
     public Optional<String> whyNotClear(EventSight sight) {
-        PlaceSight place = sight.best();
+        return whyNotClear(sight, sight.best());
+    }
+
+    /**
+     * Tells why one place of an event can't be seen well at given settings.
+     *
+     * @param sight how the event shows
+     * @param place the place
+     * @return a sentence with numbers; empty where it is clear
+     */
+    public Optional<String> whyNotClear(EventSight sight, PlaceSight place) {
         return place.reason().map(reason -> reason(reason, place.contrastVolts(), sight.noiseVolts(), place.otherId()));
     }
 

@@ -1,0 +1,22 @@
+package cablewright.ui.commandline;
+
+import picocli.CommandLine;
+
+/** The list of commands. */
+final class Commands {
+
+    private Commands() {}
+
+    static CommandLine all(Surroundings surroundings, DesktopOpener desktop) {
+        return new CommandLine(new RootCommand(surroundings))
+                .addSubcommand(new TraceCommand())
+                .addSubcommand(new ResponseCommand())
+                .addSubcommand(new NetlistCommand())
+                .addSubcommand(new ExplainCommand())
+                .addSubcommand(new CheckCommand())
+                .addSubcommand(new CatalogueCommand())
+                .addSubcommand(new PractiseCommand(desktop))
+                .addSubcommand(new MarkCommand())
+                .addSubcommand(new CompletionCommand());
+    }
+}

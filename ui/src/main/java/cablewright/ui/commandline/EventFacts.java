@@ -1,0 +1,95 @@
+package cablewright.ui.commandline;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.DoneToLine;
+import cablewright.simulator.cable.Event;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.explanation.EventSight;
+import cablewright.simulator.explanation.FullEcho;
+import cablewright.simulator.explanation.PlaceSight;
+import cablewright.simulator.explanation.Sightings;
+import cablewright.simulator.instrument.Instrument;
+import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.network.CableProfile;
+import cablewright.simulator.network.CableProfile.Piece;
+import cablewright.simulator.reading.Reflection;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * What the command 'explain' says of one place of an event.
+ *
+ * @param event the event, told from the near end
+ * @param sight how the event shows
+ * @param place how this place of it shows
+ * @param soundOhms impedance of the cable without the event there [Ω]
+ * @param eventOhms impedance that a condition leaves, where it differs most [Ω]; absent for a thing at one place
+ * @param lossDecibels loss to the place and back for the wave that is set [dB]; absent where none of it gets there and back
+ * @param coefficient reflection coefficient that a reader would tell: the height over that of a full reflection there
+ */
+record EventFacts(
+        Event event,
+        EventSight sight,
+        PlaceSight place,
+        double soundOhms,
+        OptionalDouble eventOhms,
+        OptionalDouble lossDecibels,
+        OptionalDouble coefficient) {
+
+    /** Looks at every event of a cable. */
+    static List<EventFacts> of(Cable cable, Instrument instrument, Settings settings, LineEnd end) {
+        FullEcho echo = new FullEcho(instrument, settings);
+        CableProfile profile = CableProfile.of(cable, 1 / settings.stimulus().shortestEdgeSeconds());
+        List<EventFacts> facts = new ArrayList<>();
+        for (EventSight sight : Sightings.of(cable, instrument, settings, end)) {
+            Event event = cable.event(sight.eventId()).orElseThrow();
+            for (PlaceSight place : sight.places()) {
+                OptionalDouble full = echo.volts(cable, end, place.trueMetres());
+                facts.add(new EventFacts(
+                        event,
+                        sight,
+                        place,
+                        cable.runAt(event.startMetres()).type().section().impedanceOhms(),
+                        ohms(profile, event, cable),
+                        decibels(full),
+                        coefficient(place, full)));
+            }
+        }
+        return facts;
+    }
+
+    private static OptionalDouble decibels(OptionalDouble full) {
+        boolean some = full.isPresent() && full.getAsDouble() > 0;
+        return some ? OptionalDouble.of(-20 * Math.log10(full.getAsDouble())) : OptionalDouble.empty();
+    }
+
+    private static OptionalDouble coefficient(PlaceSight place, OptionalDouble full) {
+        boolean some = full.isPresent() && full.getAsDouble() > 0;
+        return some
+                ? OptionalDouble.of(Math.max(-1, Math.min(1, place.expectedVolts() / full.getAsDouble())))
+                : OptionalDouble.empty();
+    }
+
+    private static OptionalDouble ohms(CableProfile profile, Event event, Cable cable) {
+        if (!(event instanceof DoneToLine)) {
+            return OptionalDouble.empty();
+        }
+        double sound = cable.runAt(event.startMetres()).type().section().impedanceOhms();
+        return profile.pieces().stream()
+                .filter(piece -> piece.madeBy().contains(event.id()))
+                .mapToDouble((Piece piece) -> piece.section().impedanceOhms())
+                .boxed()
+                .max(Comparator.comparingDouble(ohms -> Math.abs(ohms - sound)))
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
+    }
+
+    /** The impedance that a reader would tell from the height alone. */
+    OptionalDouble apparentOhms() {
+        return coefficient.isPresent()
+                ? OptionalDouble.of(new Reflection(coefficient.getAsDouble()).impedanceOhms(soundOhms))
+                : OptionalDouble.empty();
+    }
+}

@@ -1,0 +1,102 @@
+package cablewright.ui.commandline;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.instrument.Instrument;
+import cablewright.simulator.instrument.Settings;
+import cablewright.ui.words.Words;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+
+/** What each event of a cable does to the trace, and whether it can be seen. */
+@Command(
+        name = "explain",
+        mixinStandardHelpOptions = true,
+        header = {"Tells what each event of a cable does to the trace, and whether it can be seen.", ""},
+        description = {
+            "Tells for each event of a cable: distance, delay, impedance, reflection coefficient, loss to it and back, height "
+                    + "on the trace, and whether it can be seen with what is set, and why.",
+            "Height is the first lobe by which the event changes the noise-free trace. Loss is that of a full reflection at "
+                    + "the same place, for the same pulse. The coefficient is the one over the other.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  cablewright explain quay-camera-3.json --pulse 2ns --averages 64",
+            "  cablewright explain quay-camera-3.json --end far --format csv"
+        })
+final class ExplainCommand implements Callable<Integer> {
+
+    private static final int SAMPLES = 4096;
+
+    @ParentCommand
+    private RootCommand root;
+
+    @Parameters(paramLabel = "CABLE", description = "A cable file, or an exercise file for its cable.")
+    private Path cableFile;
+
+    @Mixin
+    private StimulusOptions stimulusOptions;
+
+    @Mixin
+    private LineOptions line;
+
+    @Mixin
+    private ReceiverOptions receiver;
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            defaultValue = "text",
+            description = "text (usual), csv or json.")
+    private ListFormat format = ListFormat.TEXT;
+
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE",
+            description = "Write to this file instead of standard output.")
+    private Optional<Path> out = Optional.empty();
+
+    @Override
+    public Integer call() {
+        Path file = root.surroundings().folder().resolve(cableFile);
+        Output output = new Output(root.surroundings(), out).notOver(file);
+        Cable cable = InputFiles.cable(file);
+        double velocity = line.velocityFraction(cable);
+        double range = line.rangeMetres(cable);
+        Settings settings = new Settings(
+                stimulusOptions.stimulus(UsualPulse.seconds(velocity, range)),
+                velocity,
+                range,
+                receiver.gainDecibels(),
+                receiver.averages());
+        Instrument instrument = receiver.instrument(line.sourceOhms(cable), SAMPLES);
+        List<EventFacts> facts =
+                InputFiles.refusalsOf(file, () -> EventFacts.of(cable, instrument, settings, line.end()));
+        TraceTaker taker = new TraceTaker(cable, line.end(), line.sourceOhms(cable), settings, root::remark);
+        root.remark(taker.told(root.quantities()));
+        new NoticeLines(root.quantities())
+                .of(cable, 1 / settings.stimulus().shortestEdgeSeconds())
+                .forEach(root::remark);
+        output.write(written(new Explanation(cable, facts, Words.in(root.lengthUnit()))));
+        return ExitCode.DONE;
+    }
+
+    private byte[] written(Explanation explanation) {
+        String text =
+                switch (format) {
+                    case CSV -> explanation.csv();
+                    case JSON -> explanation.json();
+                    case TEXT -> root.surroundings().style().plain(explanation.text());
+                };
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,110 @@
+package cablewright.ui.commandline;
+
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Runs one command and turns whatever happens into words and an exit code. */
+public final class Program {
+
+    private static final int HELP_WIDTH = 100;
+    private static final String NAME = "cablewright: ";
+
+    private final Surroundings surroundings;
+    private final CommandLine commands;
+
+    /**
+     * Makes the program.
+     *
+     * @param surroundings where it runs
+     * @param desktop opens the desktop
+     */
+    public Program(Surroundings surroundings, DesktopOpener desktop) {
+        this.surroundings = surroundings;
+        this.commands = Commands.all(surroundings, desktop);
+        Ansi ansi = surroundings.style().colour() ? Ansi.ON : Ansi.OFF;
+        commands.setColorScheme(CommandLine.Help.defaultColorScheme(ansi));
+        commands.setCaseInsensitiveEnumValuesAllowed(true);
+        commands.setUsageHelpWidth(HELP_WIDTH);
+        commands.setUsageHelpAutoWidth(surroundings.interactive());
+        commands.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));
+        commands.setErr(new PrintWriter(surroundings.err(), true, StandardCharsets.UTF_8));
+        commands.setParameterExceptionHandler(this::refuseUsage);
+        commands.setExecutionExceptionHandler(this::tellFailure);
+    }
+
+    /** Adds a command; for tests. */
+    Program with(String name, Object command) {
+        commands.addSubcommand(name, command);
+        return this;
+    }
+
+    /**
+     * Runs a command.
+     *
+     * @param arguments what was typed after the program's name
+     * @return the exit code
+     */
+    public int run(String... arguments) {
+        try {
+            return commands.execute(arguments);
+        } catch (OutOfMemoryError e) {
+            say("this takes more memory than there is (" + Runtime.getRuntime().maxMemory() / (1 << 20)
+                    + " MiB); choose a shorter range, a wider pulse or fewer points, or give more with java -Xmx");
+            return ExitCode.INPUT_WRONG;
+        } catch (StackOverflowError | LinkageError e) {
+            return tellFault(surroundings, List.of(arguments), e);
+        }
+    }
+
+    private int refuseUsage(ParameterException e, String[] arguments) {
+        CommandLine command = e.getCommandLine();
+        say(e.getMessage());
+        if (!UnmatchedArgumentException.printSuggestions(e, command.getErr())) {
+            command.getErr().println("Try '" + command.getCommandSpec().qualifiedName() + " --help'.");
+        }
+        return ExitCode.USAGE;
+    }
+
+    private int tellFailure(Exception e, CommandLine command, ParseResult parsed) {
+        if (e instanceof ReaderGone) {
+            return ExitCode.DONE;
+        }
+        if (e instanceof InputProblem) {
+            ((InputProblem) e).problems().forEach(this::say);
+            return ExitCode.INPUT_WRONG;
+        }
+        return tellFault(surroundings, parsed.originalArgs(), e);
+    }
+
+    /**
+     * Says that the program itself is at fault, and writes a report.
+     *
+     * @param surroundings where the program runs
+     * @param arguments what was typed
+     * @param fault what went wrong
+     * @return the exit code
+     */
+    public static int tellFault(Surroundings surroundings, List<String> arguments, Throwable fault) {
+        List<Path> folders =
+                List.of(surroundings.folder().toAbsolutePath(), Path.of(System.getProperty("java.io.tmpdir")));
+        Optional<Path> report = FaultReport.write(arguments, fault, folders);
+        surroundings
+                .err()
+                .println(NAME + "this is a fault of the program, not of your input. "
+                        + report.map(file -> "A report lies in " + file + "; please hand it to the makers.")
+                                .orElse("No report could be written: " + fault));
+        return ExitCode.FAULT;
+    }
+
+    private void say(String problem) {
+        surroundings.err().println(surroundings.style().plain(NAME + problem));
+    }
+}

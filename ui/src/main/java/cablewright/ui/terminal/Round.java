@@ -1,0 +1,194 @@
+package cablewright.ui.terminal;
+
+import cablewright.lessons.exercise.Attempt;
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Flag;
+import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.marking.MarkSheet;
+import cablewright.lessons.marking.Marker;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.instrument.Reflectometer;
+import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.network.LineMemory;
+import cablewright.simulator.network.SimulatedPort;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** One exercise under way: what is set, what is flagged, and what became of it. Knows no words and no screen. */
+final class Round {
+
+    private static final int LETTERS = 26;
+
+    private final Exercise exercise;
+    private final Reflectometer reflectometer;
+    private final LineMemory memory = new LineMemory();
+    private final Map<LineEnd, SimulatedPort> ports = new EnumMap<>(LineEnd.class);
+    private final List<Flag> flags = new ArrayList<>();
+    private final Instant startedAt;
+    private Settings settings;
+    private LineEnd end;
+    private int hintsTaken;
+    private Optional<String> predicted = Optional.empty();
+    private Optional<Trace> trace = Optional.empty();
+    private Optional<Attempt> attempt = Optional.empty();
+    private Optional<MarkSheet> sheet = Optional.empty();
+
+    Round(Exercise exercise, Instant startedAt) {
+        this.exercise = exercise;
+        this.startedAt = startedAt;
+        this.reflectometer = new Reflectometer(exercise.instrument());
+        this.settings = exercise.start().settings();
+        this.end = exercise.start().end();
+    }
+
+    Exercise exercise() {
+        return exercise;
+    }
+
+    Settings settings() {
+        return settings;
+    }
+
+    LineEnd end() {
+        return end;
+    }
+
+    int hintsTaken() {
+        return hintsTaken;
+    }
+
+    Optional<MarkSheet> sheet() {
+        return sheet;
+    }
+
+    Optional<Attempt> attempt() {
+        return attempt;
+    }
+
+    /** Whether a question is open that must be answered before the trace is shown. */
+    boolean asksFirst() {
+        return exercise.prediction().isPresent() && predicted.isEmpty();
+    }
+
+    void set(Settings others) {
+        double ratio = others.velocityFraction() / settings.velocityFraction();
+        if (ratio != 1) {
+            flags.replaceAll(flag -> toldAt(flag, flag.velocityFraction() * ratio, ratio));
+        }
+        settings = others;
+        trace = Optional.empty();
+    }
+
+    void joinTo(LineEnd other) {
+        end = other;
+        trace = Optional.empty();
+    }
+
+    /** A flag stays at its time on the trace: its metres change with the velocity. */
+    private static Flag toldAt(Flag flag, double velocity, double ratio) {
+        OptionalDouble stop = flag.endMetres().isPresent()
+                ? OptionalDouble.of(flag.endMetres().getAsDouble() * ratio)
+                : flag.endMetres();
+        return new Flag(
+                flag.letter(), flag.end(), flag.startMetres() * ratio, stop, flag.kind(), flag.verdict(), velocity);
+    }
+
+    /** Flags in order of their letters. */
+    List<Flag> flags() {
+        return List.copyOf(flags);
+    }
+
+    Flag add(Instruction.SetFlag set) {
+        if (flags.size() >= Attempt.MOST_FLAGS) {
+            throw new Refused("There are " + Attempt.MOST_FLAGS + " flags already; take one away first.");
+        }
+        Flag flag = new Flag(
+                freeLetter(),
+                end,
+                set.startMetres(),
+                set.endMetres(),
+                set.kind(),
+                set.verdict(),
+                settings.velocityFraction());
+        flags.add(flag);
+        flags.sort(Comparator.comparingInt((Flag f) -> f.letter().length()).thenComparing(Flag::letter));
+        return flag;
+    }
+
+    private String freeLetter() {
+        int number = 0;
+        while (taken(letter(number))) {
+            number++;
+        }
+        return letter(number);
+    }
+
+    private boolean taken(String letter) {
+        return flags.stream().anyMatch(flag -> flag.letter().equals(letter));
+    }
+
+    private static String letter(int number) {
+        String last = String.valueOf((char) ('A' + number % LETTERS));
+        return number < LETTERS ? last : letter(number / LETTERS - 1) + last;
+    }
+
+    void remove(String letter) {
+        if (!flags.removeIf(flag -> flag.letter().equals(letter))) {
+            throw new Refused("There is no flag " + letter + "; 'list' shows those there are.");
+        }
+    }
+
+    void takeHint() {
+        hintsTaken++;
+    }
+
+    void predict(String choiceId) {
+        predicted = Optional.of(choiceId);
+    }
+
+    Optional<Prediction> question() {
+        return exercise.prediction();
+    }
+
+    /** What the instrument shows at what is set. */
+    Trace trace() {
+        if (trace.isEmpty()) {
+            trace = Optional.of(reflectometer.measure(port(), settings, exercise.noiseSeed()));
+        }
+        return trace.get();
+    }
+
+    private SimulatedPort port() {
+        return ports.computeIfAbsent(
+                end,
+                tested -> new SimulatedPort(
+                        tested == LineEnd.NEAR
+                                ? exercise.cable()
+                                : exercise.cable().seenFromFarEnd(),
+                        exercise.instrument().sourceOhms(),
+                        memory));
+    }
+
+    /** Hands the flags in and has them marked. */
+    MarkSheet commit(Marker marker, String trainee, Instant now) {
+        Attempt handedIn = new Attempt(
+                exercise.id(),
+                trainee,
+                flags,
+                settings,
+                hintsTaken,
+                predicted,
+                Optional.of(startedAt),
+                Optional.of(now));
+        attempt = Optional.of(handedIn);
+        sheet = Optional.of(marker.mark(exercise, handedIn));
+        return sheet.get();
+    }
+}

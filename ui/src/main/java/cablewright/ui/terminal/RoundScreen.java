@@ -1,0 +1,213 @@
+package cablewright.ui.terminal;
+
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Flag;
+import cablewright.lessons.exercise.RecordedItem;
+import cablewright.lessons.exercise.Verdict;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.reading.Reflection;
+import cablewright.simulator.wave.Stimulus;
+import cablewright.ui.chart.CableDrawing;
+import cablewright.ui.chart.Extent;
+import cablewright.ui.picture.TerminalStyle;
+import cablewright.ui.picture.TextPlot;
+import cablewright.ui.picture.TextTrack;
+import cablewright.ui.picture.TextTrack.Mark;
+import cablewright.ui.picture.TracePlot;
+import cablewright.ui.picture.TracePlot.Window;
+import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Quantities;
+import cablewright.ui.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** The three tracks of an exercise in characters: what the port shows, what the drawings say, what is really there. */
+final class RoundScreen {
+
+    private static final double AIR = 0.08;
+    private static final double LEAST_ROOM_PERCENT = 0.02;
+    private static final double BLIND_LENGTHS = 1.5;
+    private static final double MOST_COEFFICIENT = 1;
+
+    private final Round round;
+    private final Words words;
+    private final TerminalStyle style;
+    private final int columns;
+    private final int lines;
+
+    RoundScreen(Round round, Words words, TerminalStyle style, int columns, int lines) {
+        this.round = round;
+        this.words = words;
+        this.style = style;
+        this.columns = columns;
+        this.lines = lines;
+    }
+
+    private LengthUnit unit() {
+        return words.quantities().unit();
+    }
+
+    private double shown(double metres) {
+        return unit().fromMetres(metres);
+    }
+
+    /** The whole of the range, and the heights of all that comes back; the outgoing wave runs out of the picture. */
+    Window wholeWindow() {
+        Extent extent = Extent.ofRange(round.settings().rangeMetres());
+        return fitted(shown(extent.fromMetres()), shown(extent.toMetres()));
+    }
+
+    /** A part of the range, in the unit that is shown, and the heights of what comes back there. */
+    Window fitted(double left, double right) {
+        Stimulus stimulus = round.settings().stimulus();
+        double settled = round.settings().metresThereAndBack(stimulus.settledSeconds() - stimulus.halfHeightSeconds());
+        double from = Math.max(left, Math.min(shown(BLIND_LENGTHS * settled), (left + right) / 2));
+        Trace trace = round.trace();
+        double least = 0;
+        double most = 0;
+        for (int i = 0; i < trace.count(); i++) {
+            double x = shown(trace.metres(i));
+            if (x >= from && x <= right) {
+                least = Math.min(least, 100 * trace.volts(i));
+                most = Math.max(most, 100 * trace.volts(i));
+            }
+        }
+        double room = Math.max(AIR * (most - least), LEAST_ROOM_PERCENT);
+        return new Window(left, right, least - room, most + room);
+    }
+
+    /** The trace as a plot, in percent of the outgoing wave. */
+    TracePlot plot(Window window) {
+        Trace trace = round.trace();
+        double[] x = new double[trace.count()];
+        double[] percent = new double[trace.count()];
+        for (int i = 0; i < x.length; i++) {
+            x[i] = shown(trace.metres(i));
+            percent[i] = 100 * trace.volts(i);
+        }
+        return new TracePlot(round.exercise().title(), told(), unit().symbol(), x, percent, window, pennants());
+    }
+
+    private List<TracePlot.Flag> pennants() {
+        List<TracePlot.Flag> pennants = new ArrayList<>();
+        for (Flag flag : round.flags()) {
+            if (flag.end() == round.end()) {
+                boolean damage = flag.verdict() == Verdict.DAMAGE;
+                pennants.add(new TracePlot.Flag(flag.letter(), shown(flag.startMetres()), damage));
+                flag.endMetres()
+                        .ifPresent(stop -> pennants.add(
+                                new TracePlot.Flag(flag.letter().toLowerCase(Locale.ROOT), shown(stop), damage)));
+            }
+        }
+        return pennants;
+    }
+
+    /** What is set, in one line. */
+    String told() {
+        Settings settings = round.settings();
+        return words.end(round.end()) + ", " + words.stimulus(settings.stimulus()) + ", velocity "
+                + Quantities.number(settings.velocityFraction(), 3) + ", range "
+                + words.quantities().shortLength(settings.rangeMetres()) + ", gain "
+                + Quantities.significant(settings.gainDecibels()) + " dB, " + settings.averages()
+                + (settings.averages() == 1 ? " average" : " averages");
+    }
+
+    /** Trace and record track; after commit the cable track too. */
+    String tracks(Window window) {
+        int height = Math.max(8, Math.min(24, lines - 8));
+        StringBuilder out = new StringBuilder(told()).append('\n');
+        out.append(new TextPlot(columns, height, style).draw(plot(window)));
+        out.append(recordTrack(window));
+        if (round.sheet().isPresent()) {
+            out.append(cableTrack(window));
+        }
+        return out.toString();
+    }
+
+    private String recordTrack(Window window) {
+        Exercise exercise = round.exercise();
+        double length = exercise.record().lengthMetres().orElse(round.settings().rangeMetres());
+        List<Mark> marks = new ArrayList<>();
+        int number = 1;
+        for (RecordedItem item : exercise.record().items()) {
+            double place = shown(fromTestedEnd(item.positionMetres(), length));
+            marks.add(new Mark(place, place, number < 10 ? (char) ('0' + number) : 'o'));
+            number++;
+        }
+        String strip = new TextTrack(columns, style).draw("drawing", window, 0, shown(length), marks);
+        return strip + recordLegend(length);
+    }
+
+    private double fromTestedEnd(double metres, double length) {
+        return round.end() == LineEnd.NEAR ? metres : Math.max(0, length - metres);
+    }
+
+    private String recordLegend(double length) {
+        Exercise exercise = round.exercise();
+        List<String> said = new ArrayList<>();
+        int number = 1;
+        for (RecordedItem item : exercise.record().items()) {
+            said.add(number++ + " " + words.quantities().length(fromTestedEnd(item.positionMetres(), length)) + " "
+                    + item.label());
+        }
+        exercise.record()
+                .lengthMetres()
+                .ifPresent(metres -> said.add("length " + words.quantities().length(metres)));
+        said.add(exercise.record().farEnd().label());
+        return new Prose(columns).wrapped(String.join("; ", said), "          ");
+    }
+
+    private CableDrawing drawing() {
+        double top = 1 / round.settings().stimulus().shortestEdgeSeconds();
+        return CableDrawing.of(
+                round.exercise().cable(), round.end(), round.settings().velocityFraction(), top);
+    }
+
+    private String cableTrack(Window window) {
+        CableDrawing drawing = drawing();
+        List<Mark> marks = new ArrayList<>();
+        char sign = 'a';
+        for (CableDrawing.Mark mark : drawing.marks()) {
+            marks.add(new Mark(shown(mark.shownFromMetres()), shown(mark.shownToMetres()), sign));
+            sign = sign == 'z' ? 'z' : (char) (sign + 1);
+        }
+        return new TextTrack(columns, style).draw("cable", window, 0, shown(drawing.endShownMetres()), marks);
+    }
+
+    /** What the trace shows at a distance: place, time, height, level, apparent impedance. */
+    String reading(double metres) {
+        Settings settings = round.settings();
+        double share = round.trace().voltsAt(metres);
+        double coefficient = Math.max(-MOST_COEFFICIENT, Math.min(MOST_COEFFICIENT, share));
+        double ohms = new Reflection(coefficient)
+                .impedanceOhms(round.exercise().instrument().sourceOhms());
+        Quantities quantities = words.quantities();
+        return quantities.length(metres, 2) + ", " + quantities.time(settings.secondsThereAndBack(metres))
+                + " there and back: " + quantities.percent(share) + ", " + quantities.decibels(share) + ", as of "
+                + quantities.ohms(ohms) + "\n";
+    }
+
+    /** The flags, a line each. */
+    String flagList() {
+        if (round.flags().isEmpty()) {
+            return "No flags yet. Set one like this: flag 84.2 pinch damage\n";
+        }
+        return round.flags().stream().map(flag -> "  " + flagged(flag) + "\n").collect(Collectors.joining());
+    }
+
+    /** One flag in words. */
+    String flagged(Flag flag) {
+        Quantities quantities = words.quantities();
+        String place = quantities.length(flag.startMetres())
+                + (flag.endMetres().isPresent()
+                        ? " to " + quantities.length(flag.endMetres().getAsDouble())
+                        : "");
+        String from = flag.end() == round.end() ? "" : ", read from the " + words.end(flag.end());
+        return flag.letter() + "  " + place + "  " + words.kind(flag.kind()) + "  " + words.verdict(flag.verdict())
+                + from;
+    }
+}

@@ -1,0 +1,94 @@
+package cablewright.ui.commandline;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.Lumped;
+import cablewright.simulator.cable.ShuntPart;
+import cablewright.simulator.cable.Splice;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ExplainCommandTest {
+
+    @TempDir
+    private Path folder;
+
+    private Desk desk;
+
+    @BeforeEach
+    void makeDesk() {
+        desk = new Desk(folder);
+    }
+
+    private JsonNode events(Cable cable, String... more) throws IOException {
+        desk.write("cable.json", cable);
+        String[] command = new String[4 + more.length];
+        System.arraycopy(new String[] {"explain", "cable.json", "--format", "json"}, 0, command, 0, 4);
+        System.arraycopy(more, 0, command, 4, more.length);
+        Desk.Ran ran = desk.run(command);
+        assertEquals(0, ran.exit(), ran.err());
+        return new ObjectMapper().readTree(ran.bytes()).get("events");
+    }
+
+    /** A resistor R across a line of impedance Z reflects −Z/(2R + Z); with R = 2Z that is −1/5, which looks like 2Z/3. */
+    @Test
+    void aShuntResistorReflectsAsItsClosedFormSays() throws IOException {
+        Cable cable = Samples.reference(75).withEvents(List.of(new ShuntPart("leak", 40, Lumped.resistor(150))));
+        JsonNode leak = events(cable, "--pulse", "20ns", "--bandwidth", "10GHz").get(0);
+        assertEquals(40, leak.get("position_m").asDouble(), 1e-9);
+        assertEquals(2 * 40 / (0.85 * 299_792_458.0), leak.get("delay_s").asDouble(), 1e-15);
+        assertEquals(-0.2, leak.get("coefficient").asDouble(), 1e-3);
+        assertEquals(50, leak.get("apparent_ohm").asDouble(), 0.2);
+        assertEquals(0, leak.get("loss_db").asDouble(), 0.05);
+        assertEquals("clear", leak.get("visibility").asText());
+    }
+
+    /** Behind such a resistor all comes back smaller by (2R/(2R + Z))² = 0.64: 3.88 dB. */
+    @Test
+    void lossHoldsWhatIsLostAtEventsOnTheWay() throws IOException {
+        Cable cable = Samples.reference(75)
+                .withEvents(List.of(
+                        new ShuntPart("leak", 40, Lumped.resistor(150)),
+                        new ShuntPart("other", 70, Lumped.resistor(150))));
+        JsonNode other =
+                events(cable, "--pulse", "20ns", "--bandwidth", "10GHz").get(1);
+        assertEquals(-20 * Math.log10(0.64), other.get("loss_db").asDouble(), 0.02);
+        assertEquals(-0.2, other.get("coefficient").asDouble(), 2e-3);
+    }
+
+    @Test
+    void textTellsEachEventAndWhyItIsNotClear() throws IOException {
+        desk.write("camera.json", Samples.camera().withEvents(List.of(new Splice("tiny", 60, 1e-11, 0, 0))));
+        Desk.Ran ran = desk.run("explain", "camera.json", "--pulse", "5ns");
+        assertEquals(0, ran.exit(), ran.err());
+        assertTrue(ran.out().contains("splice \"tiny\""), ran.out());
+        assertTrue(ran.out().contains("hidden: It changes the trace by"), ran.out());
+    }
+
+    @Test
+    void csvHasARowForEachPlaceAndFeetChangeNothingInIt() throws IOException {
+        desk.write("camera.json", Samples.camera());
+        String metres = desk.run("explain", "camera.json", "--format", "csv").out();
+        assertEquals(3, metres.lines().count());
+        assertEquals(
+                metres,
+                desk.run("explain", "camera.json", "--format", "csv", "--feet").out());
+        assertTrue(desk.run("explain", "camera.json", "--feet").out().contains("at 101.71 ft"));
+    }
+
+    @Test
+    void aCableWithoutEventsSaysSo() throws IOException {
+        desk.write("line.json", Samples.reference(75));
+        assertEquals(
+                "There are no events on this cable.\n",
+                desk.run("explain", "line.json").out());
+    }
+}
