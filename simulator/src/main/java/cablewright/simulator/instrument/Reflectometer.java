@@ -116,7 +116,7 @@ public final class Reflectometer {
         Waveform outgoing = Inversion.invert(grid, sent);
         int known = Math.min(sent.count(), own.frequencies());
         Waveform reflected = Inversion.invert(
-                grid, product(sent, port.reflection(own, known, effectiveEdgeSeconds(settings.stimulus()))));
+                grid, sent.times(port.reflection(own, known, effectiveEdgeSeconds(settings.stimulus()))));
         int shown = (int) Math.min(outgoing.count(), Math.max(2, Math.rint(record / grid.sampleSeconds())));
         return new Received(
                 thinned(outgoing, reflected, shown, settings),
@@ -165,17 +165,6 @@ public final class Reflectometer {
             samples *= 2;
         }
         return samples == own.samples() ? own : new ContourGrid(own.dampingPerSecond(), own.periodSeconds(), samples);
-    }
-
-    /** The product at the frequencies that both have. */
-    private static ComplexArray product(ComplexArray a, ComplexArray b) {
-        double[] re = new double[Math.min(a.count(), b.count())];
-        double[] im = new double[re.length];
-        for (int k = 0; k < re.length; k++) {
-            re[k] = a.re(k) * b.re(k) - a.im(k) * b.im(k);
-            im[k] = a.re(k) * b.im(k) + a.im(k) * b.re(k);
-        }
-        return ComplexArray.takingOver(re, im);
     }
 
     /** The sum that the receiver sees, at the instrument's own samples; a step's own level is taken off. */

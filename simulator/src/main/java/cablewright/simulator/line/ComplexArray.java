@@ -85,4 +85,20 @@ public final class ComplexArray {
     public double[] copyOfImaginary() {
         return imaginary.clone();
     }
+
+    /**
+     * Multiplies, value by value, as far as both go.
+     *
+     * @param other the other values
+     * @return the products
+     */
+    public ComplexArray times(ComplexArray other) {
+        double[] re = new double[Math.min(count(), other.count())];
+        double[] im = new double[re.length];
+        for (int k = 0; k < re.length; k++) {
+            re[k] = real[k] * other.real[k] - imaginary[k] * other.imaginary[k];
+            im[k] = real[k] * other.imaginary[k] + imaginary[k] * other.real[k];
+        }
+        return new ComplexArray(re, im);
+    }
 }

@@ -46,7 +46,7 @@ public record PortVoltage(Waveform outgoing, Waveform reflected) {
     public static PortVoltage on(ContourGrid grid, PortResponse port, Stimulus stimulus) {
         ComplexArray sent = spectrum(grid, stimulus);
         ComplexArray back = port.reflection(grid, sent.count(), stimulus.shortestEdgeSeconds());
-        Waveform reflected = Inversion.invert(grid, product(sent, back));
+        Waveform reflected = Inversion.invert(grid, sent.times(back));
         double[] outgoing = new double[reflected.count()];
         for (int m = 0; m < outgoing.length; m++) {
             outgoing[m] = stimulus.at(reflected.time(m));
@@ -79,15 +79,5 @@ public record PortVoltage(Waveform outgoing, Waveform reflected) {
             }
         }
         return ComplexArray.takingOver(Arrays.copyOf(re, needed), Arrays.copyOf(im, needed));
-    }
-
-    private static ComplexArray product(ComplexArray a, ComplexArray b) {
-        double[] re = new double[a.count()];
-        double[] im = new double[a.count()];
-        for (int k = 0; k < re.length; k++) {
-            re[k] = a.re(k) * b.re(k) - a.im(k) * b.im(k);
-            im[k] = a.re(k) * b.im(k) + a.im(k) * b.re(k);
-        }
-        return ComplexArray.takingOver(re, im);
     }
 }
