@@ -32,7 +32,7 @@ class BundlesTest {
 
     private static final Path SOURCES = Path.of("src", "main", "java", "cablewright", "ui");
     private static final Pattern LITERAL = Pattern.compile("\"([a-zA-Z]+(?:\\.[a-zA-Z-]*)*)\"");
-    private static final Pattern SAID = Pattern.compile("\\bsay\\(\\s*\"([^\"]+)\"\\s*[,)]");
+    private static final Pattern SAID = Pattern.compile("\\bsay\\(\\s*\"([a-z][^\"]*)\"\\s*[,)]");
 
     @Test
     void everyFamilyOfWordsHasAWordForEachOfItsMembers() {

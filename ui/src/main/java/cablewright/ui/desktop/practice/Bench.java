@@ -11,6 +11,7 @@ import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.network.LineMemory;
 import cablewright.simulator.network.SimulatedPort;
 import cablewright.ui.chart.CableDrawing;
+import cablewright.ui.chart.WavePlay;
 import java.util.List;
 
 /**
@@ -40,6 +41,10 @@ final class Bench {
         Cable tested = end == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
         SimulatedPort port = new SimulatedPort(tested, exercise.instrument().sourceOhms(), traceMemory);
         return reflectometer.measure(port, settings, exercise.noiseSeed());
+    }
+
+    WavePlay wave(Settings settings, LineEnd end) {
+        return WavePlay.of(exercise.cable(), end, exercise.instrument().sourceOhms(), settings);
     }
 
     LookAtCable look(Settings settings, LineEnd end) {

@@ -33,6 +33,8 @@ final class BriefCard extends VBox {
         MarkdownText brief = new MarkdownText(model.exercise().brief());
         ScrollPane scroll = new ScrollPane(brief);
         scroll.setFitToWidth(true);
+        // As high as the text is at this width; the style sheet sets how much of the window it may take.
+        scroll.prefViewportHeightProperty().bind(brief.heightProperty());
         scroll.getStyleClass().add("brief-scroll");
         scroll.setAccessibleText(texts.say("brief.name") + ": " + brief.getAccessibleText());
         getChildren().addAll(head(model), scroll, cautions(model, words));

@@ -8,7 +8,9 @@ import cablewright.ui.desktop.track.TrackPointer;
 import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyEvent;
@@ -17,12 +19,15 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import org.kordamp.ikonli.feather.Feather;
+import org.kordamp.ikonli.javafx.FontIcon;
 
 /** One exercise on the screen: brief, three tracks on one axis, settings shelf, and flags or marks beside them. */
 final class ExerciseView extends BorderPane {
 
     private static final PseudoClass LOW = PseudoClass.getPseudoClass("low");
     private static final PseudoClass NARROW = PseudoClass.getPseudoClass("narrow");
+    private static final PseudoClass COMMITTED = PseudoClass.getPseudoClass("committed");
     private static final double LOW_LETTERS = 57;
     private static final double NARROW_LETTERS = 90;
 
@@ -53,7 +58,10 @@ final class ExerciseView extends BorderPane {
                 texts.say("record.caption"),
                 texts.say("record.name"));
         CableTrack cable = new CableTrack(model.axis(), model.cableTrack(), words, texts);
-        tracks = new VBox(traceCard, card(record), card(cable));
+        WavePlayer player = new WavePlayer(model);
+        StackPane cableCard = card(cable);
+        cableCard.getChildren().add(playButton(player));
+        tracks = new VBox(traceCard, card(record), cableCard);
         tracks.getStyleClass().add("tracks");
         VBox.setVgrow(tracks, Priority.ALWAYS);
         VBox left = new VBox(
@@ -77,7 +85,7 @@ final class ExerciseView extends BorderPane {
         showRight();
         model.sheetProperty().addListener((o, before, now) -> showRight());
         model.phaseProperty().addListener((o, before, now) -> phaseChanged(before, now));
-        PracticeKeys keys = new PracticeKeys(model, () -> flags.openKinds(trace));
+        PracticeKeys keys = new PracticeKeys(model, () -> flags.openKinds(trace), player::toggle);
         // Also inside of the scroll pane, which would otherwise take the arrows for itself.
         left.addEventHandler(KeyEvent.KEY_PRESSED, keys::pressed);
         addEventHandler(KeyEvent.KEY_PRESSED, keys::pressed);
@@ -97,6 +105,17 @@ final class ExerciseView extends BorderPane {
         return card;
     }
 
+    private Button playButton(WavePlayer player) {
+        Button play = new Button(texts.say("cable.play"), new FontIcon(Feather.PLAY));
+        play.setId("play-wave");
+        play.getStyleClass().addAll("flat", "play-wave");
+        play.setAccessibleText(texts.say("cable.play"));
+        play.setOnAction(event -> player.toggle());
+        play.visibleProperty().bind(model.phaseProperty().isEqualTo(Phase.COMMITTED));
+        StackPane.setAlignment(play, Pos.BOTTOM_RIGHT);
+        return play;
+    }
+
     private Label keyHints() {
         Label hints = new Label();
         hints.setId("key-hints");
@@ -113,6 +132,7 @@ final class ExerciseView extends BorderPane {
     }
 
     private void showRight() {
+        pseudoClassStateChanged(COMMITTED, model.sheetProperty().get().isPresent());
         if (model.sheetProperty().get().isPresent()) {
             MarkSheet sheet = model.sheetProperty().get().get();
             ResultPane result = new ResultPane(practice, model, sheet, texts, words);

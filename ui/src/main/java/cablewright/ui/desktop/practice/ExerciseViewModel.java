@@ -8,6 +8,7 @@ import cablewright.lessons.marking.Marker;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
+import cablewright.ui.chart.WavePlay;
 import cablewright.ui.desktop.task.LatestRun;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.desktop.track.AxisViewModel;
@@ -18,6 +19,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyIntegerProperty;
@@ -38,6 +40,7 @@ public final class ExerciseViewModel {
     private final LatestRun traces;
     private final LatestRun sights;
     private final LatestRun marking;
+    private final LatestRun waves;
     private final AxisViewModel axis = new AxisViewModel();
     private final SettingsViewModel settings;
     private final FlagsViewModel flags;
@@ -70,6 +73,7 @@ public final class ExerciseViewModel {
         this.traces = new LatestRun(threads);
         this.sights = new LatestRun(threads);
         this.marking = new LatestRun(threads);
+        this.waves = new LatestRun(threads);
         this.settings = new SettingsViewModel(exercise.permitted(), exercise.start());
         this.flags = new FlagsViewModel(settings);
         this.traceTrack = new TraceTrackViewModel(axis, exercise.instrument().sourceOhms(), texts);
@@ -105,6 +109,7 @@ public final class ExerciseViewModel {
     }
 
     private void settingsChanged() {
+        stopWave();
         if (phase.get() != Phase.ASKED && openedAt.isPresent()) {
             takeTrace();
         }
@@ -200,6 +205,49 @@ public final class ExerciseViewModel {
         flags.thaw();
         phase.set(Phase.READING);
         advice.set(texts.say("problem.marking", String.valueOf(what.getMessage())));
+    }
+
+    /** Plays the wave along the open cable from the start, once it is worked out; it shows from the first frame on. */
+    public void playWave() {
+        if (phase.get() != Phase.COMMITTED) {
+            return;
+        }
+        Settings wanted = settings.settings();
+        LineEnd end = settings.endProperty().get();
+        waves.ask(
+                () -> bench.wave(wanted, end),
+                play -> {
+                    double clip = exercise.instrument().clipVolts(wanted.gainDecibels());
+                    cableTrack.clipVoltsProperty().set(clip);
+                    cableTrack.waveProperty().set(Optional.of(play));
+                    showFrame(0);
+                },
+                this::showProblem);
+    }
+
+    /**
+     * Shows one moment of the wave: where it is on the cable, and what the port has received by then.
+     *
+     * @param frame which frame of the wave, from 0; beyond the last the wave is gone
+     */
+    public void showFrame(int frame) {
+        Optional<WavePlay> play = cableTrack.waveProperty().get();
+        if (play.isEmpty() || frame >= play.get().frames()) {
+            stopWave();
+            return;
+        }
+        cableTrack.frameProperty().set(frame);
+        Trace trace = traceTrack.traceProperty().get();
+        double received = play.get().seconds(frame) - trace.zeroSeconds();
+        traceTrack.writtenToProperty().set(OptionalDouble.of(trace.settings().metresThereAndBack(received)));
+    }
+
+    /** Takes the wave away. */
+    public void stopWave() {
+        waves.forget();
+        cableTrack.frameProperty().set(-1);
+        cableTrack.waveProperty().set(Optional.empty());
+        traceTrack.writtenToProperty().set(OptionalDouble.empty());
     }
 
     /** Lays the cable out anew under the trace, and works out what can be seen of it at these settings. */

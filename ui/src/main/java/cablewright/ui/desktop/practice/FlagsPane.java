@@ -56,6 +56,7 @@ final class FlagsPane extends VBox {
         flags.draftsProperty().addListener((o, before, now) -> update());
         flags.selectedProperty().addListener((o, before, now) -> update());
         model.axis().unitProperty().addListener((o, before, now) -> update());
+        list.getChildren().setAll(empty);
         update();
     }
 

@@ -23,10 +23,12 @@ final class PracticeKeys {
 
     private final ExerciseViewModel model;
     private final Runnable openKinds;
+    private final Runnable playWave;
 
-    PracticeKeys(ExerciseViewModel model, Runnable openKinds) {
+    PracticeKeys(ExerciseViewModel model, Runnable openKinds, Runnable playWave) {
         this.model = model;
         this.openKinds = openKinds;
+        this.playWave = playWave;
     }
 
     /** Acts on a key; one that means something is used up. */
@@ -167,6 +169,9 @@ final class PracticeKeys {
             case DELETE:
             case BACK_SPACE:
                 flags.removeSelected();
+                return true;
+            case T:
+                playWave.run();
                 return true;
             case H:
                 model.takeHint();

@@ -67,7 +67,8 @@ final class ResultPane extends VBox {
 
     private void count(HBox figures, int count, String key) {
         if (count > 0) {
-            figures.getChildren().add(figure(String.valueOf(count), texts.say("result." + key + ".name")));
+            String one = count == 1 ? ".one" : ".name";
+            figures.getChildren().add(figure(String.valueOf(count), texts.say("result." + key + one)));
         }
     }
 

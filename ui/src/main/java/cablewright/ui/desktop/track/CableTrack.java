@@ -49,7 +49,7 @@ public final class CableTrack extends Track {
         getStyleClass().add("cable-track");
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         redrawOn(model.drawingProperty(), model.sightsProperty());
-        redrawOverlayOn(model.waveProperty());
+        redrawOverlayOn(model.waveProperty(), model.frameProperty());
         model.drawingProperty().addListener((o, before, now) -> speak());
         model.sightsProperty().addListener((o, before, now) -> speak());
         axis.unitProperty().addListener((o, before, now) -> speak());
@@ -211,14 +211,15 @@ public final class CableTrack extends Track {
     @Override
     void drawOverlay(GraphicsContext g) {
         drawHair(g, 0, getHeight());
-        model.waveProperty()
-                .get()
-                .ifPresent(front -> wave.draw(
-                        g,
-                        front,
-                        model.drawingProperty().get().orElseThrow(),
-                        model.sightsProperty().get(),
-                        74 * scale()));
+        if (isOpen() && model.isPlaying()) {
+            wave.draw(
+                    g,
+                    model.waveProperty().get().orElseThrow(),
+                    model.frameProperty().get(),
+                    model.clipVoltsProperty().get(),
+                    50 * scale(),
+                    24 * scale());
+        }
     }
 
     @Override

@@ -2,10 +2,14 @@ package cablewright.ui.desktop.track;
 
 import cablewright.simulator.explanation.EventSight;
 import cablewright.ui.chart.CableDrawing;
+import cablewright.ui.chart.WavePlay;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleDoubleProperty;
+import javafx.beans.property.SimpleIntegerProperty;
 import javafx.beans.property.SimpleObjectProperty;
 
 /** What the cable track shows: nothing while it is shut, then the cable, how each event shows, and perhaps a wave. */
@@ -13,7 +17,9 @@ public final class CableTrackViewModel {
 
     private final ObjectProperty<Optional<CableDrawing>> drawing = new SimpleObjectProperty<>(Optional.empty());
     private final ObjectProperty<List<EventSight>> sights = new SimpleObjectProperty<>(List.of());
-    private final ObjectProperty<OptionalDouble> wave = new SimpleObjectProperty<>(OptionalDouble.empty());
+    private final ObjectProperty<Optional<WavePlay>> wave = new SimpleObjectProperty<>(Optional.empty());
+    private final IntegerProperty frame = new SimpleIntegerProperty(-1);
+    private final DoubleProperty clipVolts = new SimpleDoubleProperty(1);
 
     /** Makes a shut track. */
     public CableTrackViewModel() {}
@@ -37,11 +43,38 @@ public final class CableTrackViewModel {
     }
 
     /**
-     * Returns where the front of the playing wave is.
+     * Returns the wave that can be played.
      *
-     * @return shown distance of the front [m]; empty while nothing plays
+     * @return the wave; empty until it is asked for, and again once the settings change
      */
-    public ObjectProperty<OptionalDouble> waveProperty() {
+    public ObjectProperty<Optional<WavePlay>> waveProperty() {
         return wave;
+    }
+
+    /**
+     * Returns which frame of the wave is shown.
+     *
+     * @return the frame, from 0; below 0 while nothing plays
+     */
+    public IntegerProperty frameProperty() {
+        return frame;
+    }
+
+    /**
+     * Returns the height up to which the wave is drawn: the level at which the converter clips.
+     *
+     * @return voltage for an outgoing wave of 1 V [V]
+     */
+    public DoubleProperty clipVoltsProperty() {
+        return clipVolts;
+    }
+
+    /**
+     * Tells whether a wave is being shown.
+     *
+     * @return true while one plays or stands still
+     */
+    public boolean isPlaying() {
+        return wave.get().isPresent() && frame.get() >= 0;
     }
 }

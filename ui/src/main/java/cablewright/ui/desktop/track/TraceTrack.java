@@ -39,7 +39,11 @@ public final class TraceTrack extends Track {
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         getChildren().add(readOut);
-        redrawOn(model.traceProperty(), model.comparisonProperty(), model.noiseShownProperty());
+        redrawOn(
+                model.traceProperty(),
+                model.comparisonProperty(),
+                model.noiseShownProperty(),
+                model.writtenToProperty());
         redrawOverlayOn(model.pennantsProperty());
         accessibleTextProperty().set(accessibleName);
         model.axis().hairMetresProperty().addListener((o, before, now) -> speak());
@@ -98,7 +102,7 @@ public final class TraceTrack extends Track {
                 drawTrace(g, model.comparisonProperty().get(), vertical, ink(Ink.OTHER_TRACE));
                 g.setLineDashes();
             }
-            drawTrace(g, trace, vertical, ink(Ink.TRACE));
+            drawWritten(g, trace, vertical);
             g.restore();
             drawClipping(g, trace, vertical);
         }
@@ -152,6 +156,24 @@ public final class TraceTrack extends Track {
         g.setLineWidth(1.5 * scale());
         g.setLineJoin(StrokeLineJoin.ROUND);
         g.strokePolyline(line.copyOfX(), line.copyOfY(vertical), line.count());
+    }
+
+    /** While a wave plays, what the port has not received yet is faint. */
+    private void drawWritten(GraphicsContext g, Trace trace, PercentScale vertical) {
+        if (model.writtenToProperty().get().isEmpty()) {
+            drawTrace(g, trace, vertical, ink(Ink.TRACE));
+            return;
+        }
+        drawTrace(g, trace, vertical, ink(Ink.TRACE).deriveColor(0, 1, 1, 0.25));
+        double now = view().pixel(model.writtenToProperty().get().getAsDouble());
+        if (now > gutter()) {
+            g.save();
+            g.beginPath();
+            g.rect(gutter(), 0, now - gutter(), getHeight());
+            g.clip();
+            drawTrace(g, trace, vertical, ink(Ink.TRACE));
+            g.restore();
+        }
     }
 
     private void drawNoise(GraphicsContext g, Trace trace, PercentScale vertical) {

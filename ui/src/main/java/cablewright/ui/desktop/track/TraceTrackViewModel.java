@@ -21,6 +21,7 @@ public final class TraceTrackViewModel {
     private final ObjectProperty<Trace> trace = new SimpleObjectProperty<>();
     private final ObjectProperty<Trace> comparison = new SimpleObjectProperty<>();
     private final ObjectProperty<List<Pennant>> pennants = new SimpleObjectProperty<>(List.of());
+    private final ObjectProperty<OptionalDouble> writtenTo = new SimpleObjectProperty<>(OptionalDouble.empty());
     private final BooleanProperty noiseShown = new SimpleBooleanProperty(false);
 
     /**
@@ -92,6 +93,15 @@ public final class TraceTrackViewModel {
     }
 
     /**
+     * Returns how far the trace is written while a wave plays.
+     *
+     * @return distance from which the port receives just now [m]; empty while nothing plays
+     */
+    public ObjectProperty<OptionalDouble> writtenToProperty() {
+        return writtenTo;
+    }
+
+    /**
      * Returns whether the band of the noise is shown.
      *
      * @return true to show three times the noise's root mean square either way
@@ -123,7 +133,15 @@ public final class TraceTrackViewModel {
         return Optional.of(new Reading(
                 place,
                 texts.say("hair.height", quantities.percent(share), quantities.decibels(share)),
-                impedance(quantities, cursor.apparentOhms(referenceOhms))));
+                isUnderOutgoingPulse(shown, cursor)
+                        ? texts.say("hair.outgoing")
+                        : impedance(quantities, cursor.apparentOhms(referenceOhms))));
+    }
+
+    private static boolean isUnderOutgoingPulse(Trace shown, Cursor cursor) {
+        return !shown.settings().stimulus().isStep()
+                && cursor.seconds() + shown.zeroSeconds()
+                        < shown.settings().stimulus().settledSeconds() + shown.zeroSeconds() / 2;
     }
 
     private String impedance(Quantities quantities, OptionalDouble ohms) {

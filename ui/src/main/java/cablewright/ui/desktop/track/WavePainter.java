@@ -1,20 +1,10 @@
 package cablewright.ui.desktop.track;
 
-import cablewright.simulator.explanation.EventSight;
-import cablewright.simulator.explanation.PlaceSight;
-import cablewright.ui.chart.CableDrawing;
-import java.util.List;
+import cablewright.ui.chart.WavePlay;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.paint.Color;
 
-/**
- * Draws the wave on its way: the outgoing front, and behind it the first echoes that run back. Since the axis is time there
- * and back at the set velocity, all of them move evenly on it. Echoes of echoes are left out.
- */
+/** Draws the wave on the line at one moment, as high as the gain that is set makes it; what is higher is cut off. */
 final class WavePainter {
-
-    private static final double HUMP = 9;
-    private static final double FULL_HEIGHT_SHARE = 0.02;
 
     private final Track track;
 
@@ -22,42 +12,34 @@ final class WavePainter {
         this.track = track;
     }
 
-    void draw(GraphicsContext g, double front, CableDrawing drawing, List<EventSight> sights, double y) {
-        if (front <= drawing.endShownMetres()) {
-            hump(g, front, y, 1, 1);
-        } else {
-            hump(g, 2 * drawing.endShownMetres() - front, y, 1, -1);
+    void draw(GraphicsContext g, WavePlay play, int frame, double clipVolts, double middle, double half) {
+        double[] x = new double[play.places()];
+        double[] y = new double[play.places()];
+        for (int i = 0; i < x.length; i++) {
+            double share = Math.max(-1, Math.min(1, play.volts(frame, i) / clipVolts));
+            x[i] = track.view().pixel(play.shownMetres(i));
+            y[i] = middle - share * half;
         }
-        for (EventSight sight : sights) {
-            for (PlaceSight place : sight.places()) {
-                double back = 2 * place.shownMetres() - front;
-                if (front > place.shownMetres() && back > 0) {
-                    double size = Math.min(1, Math.abs(place.expectedVolts()) / FULL_HEIGHT_SHARE);
-                    hump(g, back, y, Math.signum(place.expectedVolts()) * Math.max(0.15, size), -1);
-                }
-            }
-        }
+        g.save();
+        g.beginPath();
+        g.rect(track.gutter(), 0, track.view().widthPixels(), track.getHeight());
+        g.clip();
+        g.setFill(track.ink(Ink.WAVE).deriveColor(0, 1, 1, 0.16));
+        fill(g, x, y, middle);
+        g.setStroke(track.ink(Ink.WAVE));
+        g.setLineWidth(2 * track.scale());
+        g.strokePolyline(x, y, x.length);
+        g.restore();
     }
 
-    private void hump(GraphicsContext g, double metres, double y, double size, int direction) {
-        double x = track.view().pixel(metres);
-        double s = track.scale();
-        if (x < track.gutter() || x > track.getWidth() - track.rightMargin()) {
-            return;
-        }
-        Color colour = track.ink(Ink.WAVE);
-        double h = HUMP * s * size;
-        double w = 8 * s;
-        g.setStroke(colour);
-        g.setLineWidth(2 * s);
+    private static void fill(GraphicsContext g, double[] x, double[] y, double middle) {
         g.beginPath();
-        g.moveTo(x - w, y);
-        g.bezierCurveTo(x - w / 2, y, x - w / 2, y - h, x, y - h);
-        g.bezierCurveTo(x + w / 2, y - h, x + w / 2, y, x + w, y);
-        g.stroke();
-        g.setFill(colour);
-        double tip = x + direction * (w + 5 * s);
-        double root = x + direction * w;
-        g.fillPolygon(new double[] {root, tip, root}, new double[] {y - 3 * s, y, y + 3 * s}, 3);
+        g.moveTo(x[0], middle);
+        for (int i = 0; i < x.length; i++) {
+            g.lineTo(x[i], y[i]);
+        }
+        g.lineTo(x[x.length - 1], middle);
+        g.closePath();
+        g.fill();
     }
 }

@@ -121,4 +121,29 @@ class ExerciseViewModelTest {
         double after = model.cableTrack().drawingProperty().get().orElseThrow().endShownMetres();
         assertEquals(0.80 / 0.85, after / before, 1e-9);
     }
+
+    @Test
+    void theWavePlaysOnlyOnAnOpenCableAndEndsByItself() {
+        ExerciseViewModel model = open(0);
+        model.playWave();
+        assertFalse(model.cableTrack().isPlaying());
+        model.commit();
+        model.playWave();
+        assertTrue(model.cableTrack().isPlaying());
+        double before = model.traceTrack().writtenToProperty().get().orElseThrow();
+        model.showFrame(100);
+        assertTrue(model.traceTrack().writtenToProperty().get().orElseThrow() > before);
+        model.showFrame(1_000_000);
+        assertFalse(model.cableTrack().isPlaying());
+        assertTrue(model.traceTrack().writtenToProperty().get().isEmpty());
+    }
+
+    @Test
+    void aChangedSettingStopsTheWave() {
+        ExerciseViewModel model = open(0);
+        model.commit();
+        model.playWave();
+        model.settings().step(Setting.GAIN, 1);
+        assertFalse(model.cableTrack().isPlaying());
+    }
 }
