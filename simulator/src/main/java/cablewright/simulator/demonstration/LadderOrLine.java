@@ -34,7 +34,7 @@ import java.util.List;
 public record LadderOrLine(
         double impedanceOhms, double velocityFraction, double lineMetres, int sections, double pulseSeconds) {
 
-    private static final int SWEEP_POINTS = 401;
+    private static final int SWEEP_POINTS = 2001;
     private static final double SWEEP_CUTOFFS = 1.3;
     private static final double LEAST = 1e-6;
 

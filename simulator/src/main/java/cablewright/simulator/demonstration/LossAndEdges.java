@@ -27,7 +27,8 @@ public record LossAndEdges(CableType type, double wayMetres, double atHertz) {
     private static final double NINE_TENTHS_TAUS = 126.6562354;
     private static final int POINTS = 601;
     private static final double SHOWN_HALF_TIMES = 30;
-    private static final double RISES_PER_HALF_TIME = 5;
+    private static final double RISES_PER_HALF_TIME = 20;
+    private static final double LEAST_RISE_SECONDS = 2e-12;
     private static final int SAMPLES_PER_RISE = 16;
 
     /** Refuses values that can't be. */
@@ -91,7 +92,7 @@ public record LossAndEdges(CableType type, double wayMetres, double atHertz) {
 
     /** A Gaussian step, short against the half time, through the cable itself. */
     private Curve exact(double half, double shown) {
-        GaussianStep step = new GaussianStep(half / RISES_PER_HALF_TIME);
+        GaussianStep step = new GaussianStep(Math.max(LEAST_RISE_SECONDS, half / RISES_PER_HALF_TIME));
         double longest = step.riseSeconds() / SAMPLES_PER_RISE;
         RoundTrip trip = new RoundTrip(type, 1 / longest);
         double before = step.halfHeightSeconds();

@@ -4,6 +4,7 @@ import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import cablewright.lessons.content.BuiltInLessons;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.ui.desktop.demonstrations.DemonstrationsView;
 import cablewright.ui.desktop.practice.PracticeView;
 import cablewright.ui.desktop.practice.PracticeViewModel;
 import cablewright.ui.desktop.task.LatestRun;
@@ -44,6 +45,7 @@ final class DesktopWindow {
     private final Texts texts = new Texts(BUNDLE);
     private WindowView view;
     private PracticeViewModel practice;
+    private DemonstrationsView demonstrations;
 
     DesktopWindow(Stage stage, WindowMemory memory, Threads threads) {
         this.stage = stage;
@@ -66,9 +68,23 @@ final class DesktopWindow {
     void show(Lesson lesson) {
         practice = new PracticeViewModel(lesson, model.unitProperty(), threads, texts, Clock.systemUTC());
         Words words = Words.in(model.unitProperty().get());
-        view = new WindowView(model, new PracticeView(practice, texts, words), lesson.title(), this::choose, texts);
+        view = new WindowView(
+                model,
+                new PracticeView(practice, texts, words),
+                this::demonstrations,
+                lesson.title(),
+                this::choose,
+                texts);
         content(view);
         view.start();
+    }
+
+    /** The screen of demonstrations, made when it is first asked for and kept from lesson to lesson. */
+    private DemonstrationsView demonstrations() {
+        if (demonstrations == null) {
+            demonstrations = new DemonstrationsView(model.unitProperty(), model.darkProperty(), threads);
+        }
+        return demonstrations;
     }
 
     /**

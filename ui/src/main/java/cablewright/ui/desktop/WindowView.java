@@ -1,15 +1,18 @@
 package cablewright.ui.desktop;
 
+import cablewright.ui.desktop.demonstrations.DemonstrationsView;
 import cablewright.ui.desktop.practice.PracticeView;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Texts;
+import java.util.function.Supplier;
 import javafx.beans.binding.Bindings;
-import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
@@ -27,10 +30,10 @@ import org.kordamp.ikonli.javafx.FontIcon;
 /** The window: its bar at the top and the work beneath, light or dark, at its usual scale or the projector's. */
 final class WindowView extends StackPane {
 
-    private static final PseudoClass HERE = PseudoClass.getPseudoClass("here");
-
     private final WindowViewModel model;
     private final PracticeView practice;
+    private final Supplier<DemonstrationsView> demonstrations;
+    private final ToggleGroup pages = new ToggleGroup();
     private final Texts texts;
     private final Runnable choose;
     private final Label notice = new Label();
@@ -38,9 +41,16 @@ final class WindowView extends StackPane {
     private final BorderPane frame = new BorderPane();
     private final HelpOverlay help;
 
-    WindowView(WindowViewModel model, PracticeView practice, String lessonTitle, Runnable choose, Texts texts) {
+    WindowView(
+            WindowViewModel model,
+            PracticeView practice,
+            Supplier<DemonstrationsView> demonstrations,
+            String lessonTitle,
+            Runnable choose,
+            Texts texts) {
         this.model = model;
         this.practice = practice;
+        this.demonstrations = demonstrations;
         this.texts = texts;
         this.choose = choose;
         this.help = new HelpOverlay(texts, this::closeHelp);
@@ -90,17 +100,18 @@ final class WindowView extends StackPane {
         Label name = new Label("Cablewright");
         name.getStyleClass().add("app-name");
         name.setMinWidth(Region.USE_PREF_SIZE);
-        Label here = new Label(texts.say("window.practice"));
-        here.getStyleClass().add("here");
-        here.pseudoClassStateChanged(HERE, true);
-        here.setMinWidth(Region.USE_PREF_SIZE);
+        ToggleButton first = page("practice", () -> practice);
+        first.setSelected(true);
+        HBox tabs = new HBox(first, page("demonstrations", demonstrations::get));
+        tabs.getStyleClass().add("pages");
+        tabs.setMinWidth(Region.USE_PREF_SIZE);
         Label lesson = new Label(lessonTitle);
         lesson.getStyleClass().add("quiet");
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
         HBox bar = new HBox(
                 name,
-                here,
+                tabs,
                 lesson,
                 space,
                 unitButton(),
@@ -112,6 +123,30 @@ final class WindowView extends StackPane {
         bar.setAlignment(Pos.CENTER_LEFT);
         bar.getStyleClass().add("bar");
         return bar;
+    }
+
+    /** A button that brings a page; pressing that of the page that is shown changes nothing. */
+    private ToggleButton page(String id, Supplier<? extends Node> content) {
+        ToggleButton tab = new ToggleButton(texts.say("window." + id));
+        tab.setId("page-" + id);
+        tab.getStyleClass().add("page-tab");
+        tab.setAccessibleText(texts.say("window." + id + ".name"));
+        tab.setToggleGroup(pages);
+        tab.setOnAction(event -> {
+            tab.setSelected(true);
+            frame.setCenter(content.get());
+            start();
+        });
+        return tab;
+    }
+
+    private boolean showsDemonstrations() {
+        return frame.getCenter() != practice;
+    }
+
+    /** Brings the page of a number, from 0. */
+    private void bring(int page) {
+        ((ToggleButton) pages.getToggles().get(page)).fire();
     }
 
     private Button unitButton() {
@@ -191,6 +226,12 @@ final class WindowView extends StackPane {
 
     private boolean window(KeyCode code) {
         switch (code) {
+            case DIGIT1:
+                bring(0);
+                return true;
+            case DIGIT2:
+                bring(1);
+                return true;
             case O:
                 choose.run();
                 return true;
@@ -219,19 +260,24 @@ final class WindowView extends StackPane {
     private void closeHelp() {
         frame.setDisable(false);
         getChildren().remove(help);
-        practice.start();
+        start();
     }
 
-    /** Puts a picture of the three tracks onto the clipboard. */
+    /** Puts a picture of the three tracks, or of the demonstration, onto the clipboard. */
     void copyPicture() {
         SnapshotParameters parameters = new SnapshotParameters();
-        WritableImage picture = practice.tracks().snapshot(parameters, null);
+        Node shown = showsDemonstrations() ? frame.getCenter() : practice.tracks();
+        WritableImage picture = shown.snapshot(parameters, null);
         ClipboardContent content = new ClipboardContent();
         content.putImage(picture);
         Clipboard.getSystemClipboard().setContent(content);
     }
 
     void start() {
-        practice.start();
+        if (showsDemonstrations()) {
+            demonstrations.get().start();
+        } else {
+            practice.start();
+        }
     }
 }

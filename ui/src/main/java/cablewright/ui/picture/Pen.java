@@ -4,7 +4,7 @@ package cablewright.ui.picture;
  * Something to draw with. Coordinates are points of 1/72 inch from the top left corner, x to the right, y down. Colours
  * are 0xRRGGBB.
  */
-interface Pen {
+public interface Pen {
 
     /** Where a text lies about its place. */
     enum Anchor {

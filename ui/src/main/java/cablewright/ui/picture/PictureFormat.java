@@ -2,6 +2,7 @@ package cablewright.ui.picture;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.function.Consumer;
 
 /** The kinds of picture file. */
 public enum PictureFormat {
@@ -19,19 +20,32 @@ public enum PictureFormat {
      * @return the picture file
      */
     public byte[] draw(TracePlot plot) {
+        return draw(PlotDrawing.WIDTH, PlotDrawing.HEIGHT, plot.title(), pen -> new PlotDrawing(plot, pen).draw());
+    }
+
+    /**
+     * Draws anything. The same drawing gives the same bytes on every machine.
+     *
+     * @param width width of the sheet, in points
+     * @param height height of the sheet, in points
+     * @param title what the picture shows, for readers who can't see it
+     * @param drawing draws with the pen it is given
+     * @return the picture file
+     */
+    public byte[] draw(double width, double height, String title, Consumer<Pen> drawing) {
         try {
             switch (this) {
                 case PNG:
-                    PngPen png = new PngPen(PlotDrawing.WIDTH, PlotDrawing.HEIGHT);
-                    new PlotDrawing(plot, png).draw();
+                    PngPen png = new PngPen(width, height);
+                    drawing.accept(png);
                     return png.bytes();
                 case SVG:
-                    SvgPen svg = new SvgPen(PlotDrawing.WIDTH, PlotDrawing.HEIGHT, plot.title());
-                    new PlotDrawing(plot, svg).draw();
+                    SvgPen svg = new SvgPen(width, height, title);
+                    drawing.accept(svg);
                     return svg.bytes();
                 default:
-                    PdfPen pdf = new PdfPen(PlotDrawing.WIDTH, PlotDrawing.HEIGHT, plot.title());
-                    new PlotDrawing(plot, pdf).draw();
+                    PdfPen pdf = new PdfPen(width, height, title);
+                    drawing.accept(pdf);
                     return pdf.bytes();
             }
         } catch (IOException e) {

@@ -1,0 +1,98 @@
+package cablewright.ui.demonstrations;
+
+import cablewright.simulator.demonstration.EveryMetreTheSame;
+import cablewright.simulator.line.Catalogue;
+import cablewright.ui.figure.Axis;
+import cablewright.ui.figure.Figure;
+import cablewright.ui.figure.Panel;
+import cablewright.ui.figure.Tone;
+import cablewright.ui.words.LengthUnit;
+import java.util.List;
+import java.util.Optional;
+
+/** Every metre the same wrong. */
+final class EveryMetre implements Demonstration {
+
+    private static final double MOST_RETURN_LOSS = 80;
+
+    @Override
+    public String id() {
+        return "every";
+    }
+
+    @Override
+    public int answers() {
+        return 3;
+    }
+
+    @Override
+    public int rightAnswer() {
+        return 2;
+    }
+
+    @Override
+    public List<Control> controls() {
+        return List.of(
+                Control.logLength("pitch", 0.2, 5, 1),
+                Control.logShare("swing", 1e-4, 0.02, 1e-3),
+                Control.length("cable", 20, 300, 100),
+                Control.time("pulse", 2e-9, 100e-9, 25e-9));
+    }
+
+    @Override
+    public Optional<Figure> figure(Values values, LengthUnit unit, Hearing hearing) {
+        EveryMetreTheSame shown = new EveryMetreTheSame(
+                Catalogue.standard().type("drop-6-foam"),
+                values.get("cable"),
+                values.get("pitch"),
+                values.get("swing"),
+                values.get("pulse"));
+        EveryMetreTheSame.Outcome outcome = shown.outcome();
+        Paper paper = new Paper(id(), unit);
+        return Optional.of(new Figure(
+                paper.say("title"),
+                List.of(Figure.Row.of(1, trace(shown, outcome, paper)), Figure.Row.of(1, sweep(outcome, paper))),
+                caption(shown, outcome, paper),
+                paper.say(
+                        "settings",
+                        shown.type().title(),
+                        paper.quantities().shortLength(shown.cableMetres()),
+                        paper.quantities().time(shown.pulseSeconds()))));
+    }
+
+    private static Panel trace(EveryMetreTheSame shown, EveryMetreTheSame.Outcome outcome, Paper paper) {
+        List<Panel.Line> lines = List.of(
+                paper.trace(paper.say("this"), outcome.trace(), Tone.MAIN, false),
+                paper.trace(paper.say("even"), outcome.evenTrace(), Tone.OTHER, true));
+        return new Panel.Plot(
+                        paper.say("trace"),
+                        paper.distance(0, 1.1 * shown.cableMetres()),
+                        Axis.linear(paper.common("percent"), -2, 2),
+                        lines)
+                .withNoise(300 * outcome.noiseVolts());
+    }
+
+    private static Panel sweep(EveryMetreTheSame.Outcome outcome, Paper paper) {
+        int last = outcome.returnLoss().count() - 1;
+        return new Panel.Plot(
+                        paper.say("sweep"),
+                        paper.megahertz(
+                                outcome.returnLoss().x(0), outcome.returnLoss().x(last)),
+                        Axis.linear(paper.common("decibels"), 0, MOST_RETURN_LOSS),
+                        List.of(
+                                paper.sweep(paper.say("this"), outcome.returnLoss(), Tone.MAIN, false),
+                                paper.sweep(paper.say("even"), outcome.evenReturnLoss(), Tone.OTHER, true)))
+                .with(List.of(new Panel.Mark(paper.say("spike"), outcome.spikeHertz() / 1e6, Tone.THIRD)));
+    }
+
+    private static String caption(EveryMetreTheSame shown, EveryMetreTheSame.Outcome outcome, Paper paper) {
+        return paper.say(
+                "numbers",
+                paper.quantities().shortLength(shown.pitchMetres()),
+                Paper.number(outcome.spikeHertz() / 1e6, 1),
+                Paper.number(-20 * Math.log10(outcome.spikeReflection()), 1),
+                Paper.number(-20 * Math.log10(outcome.losslessReflection()), 1),
+                Paper.number(100 * outcome.swingVolts(), 2),
+                Paper.number(300 * outcome.noiseVolts(), 2));
+    }
+}

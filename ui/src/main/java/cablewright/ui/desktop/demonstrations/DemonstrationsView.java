@@ -1,0 +1,136 @@
+package cablewright.ui.desktop.demonstrations;
+
+import cablewright.ui.demonstrations.Demonstration;
+import cablewright.ui.demonstrations.Demonstrations;
+import cablewright.ui.desktop.task.Threads;
+import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Texts;
+import java.util.ArrayList;
+import java.util.List;
+import javafx.beans.value.ObservableValue;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Toggle;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.VBox;
+
+/** The screen of demonstrations: a list of them at the left, the chosen one beside it. */
+public final class DemonstrationsView extends BorderPane {
+
+    private static final String BUNDLE = "cablewright.ui.desktop.demonstrations.screen";
+    private static final String STYLE = "demonstrations.css";
+
+    private final Texts screen = new Texts(BUNDLE);
+    private final Texts words = new Texts(Demonstrations.BUNDLE);
+    private final ToggleGroup group = new ToggleGroup();
+    private final List<DemonstrationViewModel> models = new ArrayList<>();
+    private final List<DemonstrationView> views = new ArrayList<>();
+
+    /**
+     * Makes the screen.
+     *
+     * @param unit the unit of lengths
+     * @param dark whether the window is dark
+     * @param threads where to compute
+     */
+    public DemonstrationsView(ObservableValue<LengthUnit> unit, ObservableValue<Boolean> dark, Threads threads) {
+        getStyleClass().add("demonstrations");
+        getStylesheets().add(DemonstrationsView.class.getResource(STYLE).toExternalForm());
+        VBox list = new VBox();
+        list.getStyleClass().addAll("card", "demonstration-list");
+        Label title = new Label(screen.say("list.title"));
+        title.getStyleClass().add("list-title");
+        list.getChildren().add(title);
+        for (Demonstration demonstration : Demonstrations.all()) {
+            DemonstrationViewModel model = new DemonstrationViewModel(demonstration, unit, threads);
+            models.add(model);
+            views.add(new DemonstrationView(model, words, screen, unit, dark));
+            list.getChildren().add(entry(models.size(), demonstration));
+        }
+        group.selectedToggleProperty().addListener((o, before, now) -> choose(before, now));
+        group.selectToggle(group.getToggles().get(0));
+        setLeft(scrolling(list));
+    }
+
+    private static ScrollPane scrolling(Node content) {
+        ScrollPane pane = new ScrollPane(content);
+        pane.setFitToWidth(true);
+        pane.setFitToHeight(true);
+        pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        pane.getStyleClass().add("left-scroll");
+        pane.setFocusTraversable(false);
+        return pane;
+    }
+
+    private ToggleButton entry(int number, Demonstration demonstration) {
+        String title = words.say(demonstration.id() + ".title");
+        ToggleButton entry = new ToggleButton(screen.say("list.entry", number, title));
+        entry.setId("demonstration-" + demonstration.id());
+        entry.setToggleGroup(group);
+        entry.setWrapText(true);
+        entry.setMaxWidth(Double.MAX_VALUE);
+        entry.setUserData(number - 1);
+        entry.setAccessibleText(screen.say("list.entry.name", number, title));
+        entry.getStyleClass().add("demonstration-entry");
+        entry.setOnKeyPressed(event -> {
+            if (event.getCode() == KeyCode.DOWN || event.getCode() == KeyCode.UP) {
+                step(entry, event.getCode() == KeyCode.DOWN ? 1 : -1);
+                event.consume();
+            }
+        });
+        return entry;
+    }
+
+    private void step(ToggleButton from, int way) {
+        int next = group.getToggles().indexOf(from) + way;
+        if (next >= 0 && next < group.getToggles().size()) {
+            ToggleButton to = (ToggleButton) group.getToggles().get(next);
+            group.selectToggle(to);
+            to.requestFocus();
+        }
+    }
+
+    /** A second press on the chosen one leaves it chosen. */
+    private void choose(Toggle before, Toggle now) {
+        if (now == null) {
+            group.selectToggle(before);
+        } else {
+            ScrollPane pane = scrolling(views.get((int) now.getUserData()));
+            pane.setHbarPolicy(ScrollPane.ScrollBarPolicy.AS_NEEDED);
+            setCenter(pane);
+        }
+    }
+
+    /**
+     * Shows a demonstration.
+     *
+     * @param id its name
+     */
+    public void show(String id) {
+        for (int i = 0; i < models.size(); i++) {
+            if (models.get(i).demonstration().id().equals(id)) {
+                group.selectToggle(group.getToggles().get(i));
+            }
+        }
+    }
+
+    /** Puts the focus where work begins. */
+    public void start() {
+        ((ToggleButton) group.getSelectedToggle()).requestFocus();
+    }
+
+    DemonstrationViewModel model(String id) {
+        return models.stream()
+                .filter(model -> model.demonstration().id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    DemonstrationView view(String id) {
+        return views.get(models.indexOf(model(id)));
+    }
+}

@@ -1,0 +1,104 @@
+package cablewright.ui.desktop.demonstrations;
+
+import cablewright.ui.figure.Box;
+import cablewright.ui.figure.Figure;
+import cablewright.ui.figure.FigureDrawing;
+import cablewright.ui.figure.FigureLayout;
+import cablewright.ui.figure.Palette;
+import java.util.List;
+import java.util.Optional;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.control.Label;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Region;
+
+/** Shows a figure. Its letters are as large as the style sheet's. */
+final class FigureView extends Region {
+
+    private static final double FIGURE_FONT = 0.88;
+    private static final double LEAST_FONTS_ACROSS = 58;
+
+    /** Hears where a panel was clicked. */
+    @FunctionalInterface
+    interface Clicked {
+
+        /**
+         * Tells a place.
+         *
+         * @param panel number of the panel, from 0
+         * @param x share of its horizontal axis
+         * @param y share of its vertical axis
+         */
+        void at(int panel, double x, double y);
+    }
+
+    private final Canvas canvas = new Canvas();
+    private final Label sizer = new Label();
+    private Optional<Figure> figure = Optional.empty();
+    private Palette palette = Palette.LIGHT;
+
+    FigureView(Clicked clicked) {
+        getStyleClass().add("figure-view");
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        sizer.setManaged(false);
+        sizer.setVisible(false);
+        canvas.setManaged(false);
+        getChildren().addAll(canvas, sizer);
+        sizer.fontProperty().addListener(changed -> requestLayout());
+        setOnMouseClicked(event -> tell(event, clicked));
+        setOnMouseDragged(event -> tell(event, clicked));
+    }
+
+    void show(Figure shown) {
+        figure = Optional.of(shown);
+        setAccessibleText(shown.title() + ". " + shown.caption());
+        requestLayout();
+    }
+
+    void use(Palette colours) {
+        palette = colours;
+        requestLayout();
+    }
+
+    Optional<Figure> shown() {
+        return figure;
+    }
+
+    /** As large as the style sheet's, but never so large that words get into each other's way. */
+    private double font() {
+        return Math.min(FIGURE_FONT * sizer.getFont().getSize(), getWidth() / LEAST_FONTS_ACROSS);
+    }
+
+    private Box sheet() {
+        return new Box(0, 0, getWidth(), getHeight());
+    }
+
+    private void tell(MouseEvent event, Clicked clicked) {
+        if (figure.isEmpty()) {
+            return;
+        }
+        List<FigureLayout.Placed> panels = new FigureLayout(figure.get(), sheet(), font()).placed();
+        for (int i = 0; i < panels.size(); i++) {
+            Box plot = panels.get(i).plot();
+            if (plot.contains(event.getX(), event.getY())) {
+                double x = (event.getX() - plot.x()) / plot.width();
+                double y = 1 - (event.getY() - plot.y()) / plot.height();
+                clicked.at(i, x, y);
+            }
+        }
+    }
+
+    @Override
+    protected void layoutChildren() {
+        canvas.setWidth(getWidth());
+        canvas.setHeight(getHeight());
+        GraphicsContext graphics = canvas.getGraphicsContext2D();
+        graphics.clearRect(0, 0, getWidth(), getHeight());
+        if (figure.isPresent() && getWidth() > 40 && getHeight() > 40) {
+            CanvasPen pen = new CanvasPen(graphics, sizer.getFont().getFamily());
+            new FigureDrawing(pen, palette, font()).draw(figure.get(), sheet());
+        }
+    }
+}

@@ -1,0 +1,36 @@
+package cablewright.ui.figure;
+
+/**
+ * A rectangle on the sheet.
+ *
+ * @param x left edge
+ * @param y top edge
+ * @param width its width
+ * @param height its height
+ */
+public record Box(double x, double y, double width, double height) {
+
+    double right() {
+        return x + width;
+    }
+
+    double bottom() {
+        return y + height;
+    }
+
+    /** Less room at each side. */
+    Box inset(double left, double top, double right, double bottom) {
+        return new Box(x + left, y + top, Math.max(1, width - left - right), Math.max(1, height - top - bottom));
+    }
+
+    /**
+     * Tells whether a place lies within.
+     *
+     * @param px across
+     * @param py down
+     * @return whether it does
+     */
+    public boolean contains(double px, double py) {
+        return px >= x && px <= right() && py >= y && py <= bottom();
+    }
+}
