@@ -135,7 +135,7 @@ public final class ExerciseGenerator {
         AsBuiltRecord record = new RecordDraft(dice, plan, request.difficulty()).draw();
         BriefDraft brief = new BriefDraft(dice, plan);
         return new Exercise(
-                "made-" + Long.toString(Math.abs(request.seed()), 36) + "-" + Math.round(100 * request.difficulty()),
+                request.exerciseId(),
                 brief.title(),
                 brief.brief(),
                 plan.family().cautions(),

@@ -1,7 +1,10 @@
 package cablewright.lessons.generation;
 
 import cablewright.simulator.cable.EventKind;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What kind of exercise is wanted.
@@ -9,14 +12,17 @@ import java.util.List;
  * @param seed the same request and seed give the same exercise
  * @param families families to choose from, at least one
  * @param damage kinds of damage to choose from; empty for all that the family knows
- * @param difficulty 0 (plain) to 1 (near the limit of what can be told)
+ * @param difficulty 0 (plain) to 1 (near the limit of what can be told), kept to hundredths
  */
 public record GenerationRequest(long seed, List<ExerciseFamily> families, List<EventKind> damage, double difficulty) {
 
-    /** Copies the lists and refuses a request that can't be met. */
+    private static final int BASE = 36;
+
+    /** Puts the lists in order and refuses a request that can't be met. */
     public GenerationRequest {
-        families = List.copyOf(families);
-        damage = List.copyOf(damage);
+        families = families.stream().distinct().sorted().toList();
+        damage = damage.stream().distinct().sorted().toList();
+        difficulty = Math.rint(100 * difficulty) / 100;
         if (families.isEmpty()) {
             throw new IllegalArgumentException(
                     "families is empty; name at least one of " + List.of(ExerciseFamily.values()));
@@ -46,5 +52,53 @@ public record GenerationRequest(long seed, List<ExerciseFamily> families, List<E
      */
     public static GenerationRequest anything(long seed, double difficulty) {
         return new GenerationRequest(seed, List.of(ExerciseFamily.values()), List.of(), difficulty);
+    }
+
+    /**
+     * Returns the name of the exercise that comes of the request; the request can be told from it again.
+     *
+     * @return {@code made-SEED-DIFFICULTY-FAMILIES-KINDS}, numbers in base 36
+     */
+    public String exerciseId() {
+        long familyBits =
+                families.stream().mapToLong(family -> 1L << family.ordinal()).reduce(0, (a, b) -> a | b);
+        long kindBits = damage.stream().mapToLong(kind -> 1L << kind.ordinal()).reduce(0, (a, b) -> a | b);
+        return String.join(
+                "-",
+                "made",
+                Long.toUnsignedString(seed, BASE),
+                Long.toString(Math.round(100 * difficulty), BASE),
+                Long.toString(familyBits, BASE),
+                Long.toString(kindBits, BASE));
+    }
+
+    /**
+     * Tells the request from the name of an exercise that was made.
+     *
+     * @param exerciseId the exercise's name
+     * @return the request; empty where the exercise was not made by a generator
+     */
+    public static Optional<GenerationRequest> ofExerciseId(String exerciseId) {
+        String[] parts = exerciseId.split("-");
+        if (parts.length != 5 || !parts[0].equals("made")) {
+            return Optional.empty();
+        }
+        try {
+            long familyBits = Long.parseLong(parts[3], BASE);
+            long kindBits = Long.parseLong(parts[4], BASE);
+            return Optional.of(new GenerationRequest(
+                    Long.parseUnsignedLong(parts[1], BASE),
+                    chosen(ExerciseFamily.values(), familyBits),
+                    chosen(EventKind.values(), kindBits),
+                    Long.parseLong(parts[2], BASE) / 100.0));
+        } catch (IllegalArgumentException e) {
+            return Optional.empty();
+        }
+    }
+
+    private static <E extends Enum<E>> List<E> chosen(E[] values, long bits) {
+        return new ArrayList<>(Arrays.stream(values)
+                .filter(value -> (bits >> value.ordinal() & 1) == 1)
+                .toList());
     }
 }

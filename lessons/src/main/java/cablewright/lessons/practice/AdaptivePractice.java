@@ -1,0 +1,213 @@
+package cablewright.lessons.practice;
+
+import cablewright.lessons.classbook.AttemptRecord;
+import cablewright.lessons.classbook.Outcome;
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.generation.ExerciseFamily;
+import cablewright.lessons.generation.ExerciseGenerator;
+import cablewright.lessons.generation.GenerationRequest;
+import cablewright.lessons.practice.ItemBank.Item;
+import cablewright.simulator.cable.EventKind;
+import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Practice that follows the trainee: chooses a kind of damage and a difficulty, has an exercise made, and learns from how
+ * it was answered. What it knows is worked out from the trainee's records alone, so it survives a restart.
+ *
+ * <p>Kind: after a confusion that is trained by contrast, the two kinds in turn; else the one answered least often and, of
+ * equals, worst. Difficulty: the step at which the chance of success is nearest to {@value #AIM}. A step's difficulty
+ * starts at 4 (d − ½) logits and is learnt like any item's. Not safe for several threads.
+ */
+public final class AdaptivePractice {
+
+    /** Chance of success that is aimed at. */
+    public static final double AIM = 0.75;
+
+    private static final double[] STEPS = {0, 0.2, 0.4, 0.6, 0.8, 1};
+    private static final double LOGITS_PER_DIFFICULTY = 4;
+    private static final int PRIOR_ANSWERS = 20;
+    private static final int LEFT_ALONE = 2;
+
+    private final List<ExerciseFamily> families;
+    private final ExerciseGenerator generator = new ExerciseGenerator();
+    private final Map<EventKind, Integer> asked = new EnumMap<>(EventKind.class);
+    private final Map<String, ReviewBox> reviews = new LinkedHashMap<>();
+    private final Deque<EventKind> contrast = new ArrayDeque<>();
+    private final Deque<String> recent = new ArrayDeque<>();
+    private TraineeModel trainee = TraineeModel.unknown();
+    private ItemBank bank;
+    private long seed;
+
+    /**
+     * Starts with what is known of a trainee.
+     *
+     * @param families families to practise, at least one
+     * @param records the trainee's records, oldest first
+     * @param seed seed of the exercises that are made; the same records and seed give the same exercises
+     */
+    public AdaptivePractice(List<ExerciseFamily> families, List<AttemptRecord> records, long seed) {
+        if (families.isEmpty()) {
+            throw new IllegalArgumentException(
+                    "families is empty; name at least one of " + Arrays.toString(ExerciseFamily.values()));
+        }
+        this.families = List.copyOf(families);
+        this.seed = seed;
+        this.bank = ItemBank.of(items());
+        records.forEach(this::learn);
+    }
+
+    private List<Item> items() {
+        List<Item> items = new ArrayList<>();
+        for (EventKind kind : kinds()) {
+            for (double step : STEPS) {
+                Rating prior = new Rating(LOGITS_PER_DIFFICULTY * (step - 0.5), PRIOR_ANSWERS);
+                items.add(new Item(itemId(kind, step), kind, prior));
+            }
+        }
+        return items;
+    }
+
+    private List<EventKind> kinds() {
+        return families.stream()
+                .flatMap(family -> family.damage().stream())
+                .distinct()
+                .toList();
+    }
+
+    private static String itemId(EventKind kind, double step) {
+        return kind.id() + "@" + Math.round(100 * step);
+    }
+
+    /**
+     * Makes the next exercise.
+     *
+     * @return the exercise
+     */
+    public Exercise next() {
+        EventKind kind = contrast.isEmpty() ? leastKnown() : contrast.removeFirst();
+        ItemBank ofKind = ItemBank.of(bank.items().values().stream()
+                .filter(item -> item.kind() == kind)
+                .toList());
+        Item item = ofKind.next(trainee, AIM, new HashSet<>(recent)).orElseThrow();
+        recent.addLast(item.id());
+        if (recent.size() > LEFT_ALONE) {
+            recent.removeFirst();
+        }
+        double difficulty = Double.parseDouble(item.id().substring(item.id().indexOf('@') + 1)) / 100;
+        return generator.generate(new GenerationRequest(seed++, families, List.of(kind), difficulty));
+    }
+
+    private EventKind leastKnown() {
+        EventKind best = null;
+        for (EventKind kind : kinds()) {
+            if (best == null || comesBefore(kind, best)) {
+                best = kind;
+            }
+        }
+        return best;
+    }
+
+    private boolean comesBefore(EventKind kind, EventKind best) {
+        int a = asked.getOrDefault(kind, 0);
+        int b = asked.getOrDefault(best, 0);
+        return a < b
+                || (a == b
+                        && trainee.ability(kind).logits()
+                                < trainee.ability(best).logits());
+    }
+
+    /**
+     * Learns from a marked attempt.
+     *
+     * @param record its record
+     */
+    public void learn(AttemptRecord record) {
+        Optional<GenerationRequest> request = GenerationRequest.ofExerciseId(record.exerciseId());
+        double difficulty = request.map(GenerationRequest::difficulty).orElse(0.5);
+        for (Outcome outcome : record.outcomes()) {
+            learn(outcome, difficulty);
+        }
+        request.ifPresent(made -> seed = Math.max(seed, made.seed() + 1));
+        review(record);
+    }
+
+    private void learn(Outcome outcome, double difficulty) {
+        EventKind kind = outcome.kind();
+        asked.merge(kind, 1, Integer::sum);
+        double before = trainee.ability(kind).logits();
+        double step = Arrays.stream(STEPS)
+                .boxed()
+                .min((a, b) -> Double.compare(Math.abs(a - difficulty), Math.abs(b - difficulty)))
+                .orElseThrow();
+        Item item = bank.items().get(itemId(kind, step));
+        double logits = item == null
+                ? LOGITS_PER_DIFFICULTY * (difficulty - 0.5)
+                : item.difficulty().logits();
+        trainee = trainee.after(kind, logits, outcome.success());
+        if (item != null) {
+            bank = bank.after(item.id(), before, outcome.success());
+        }
+        outcome.flaggedKind()
+                .flatMap(flagged -> ContrastPairs.partner(kind, flagged))
+                .ifPresent(other -> {
+                    if (kinds().contains(other) && kinds().contains(kind)) {
+                        contrast.addLast(kind);
+                        contrast.addLast(other);
+                    }
+                });
+    }
+
+    /** What was not answered well comes back: an exercise goes into the boxes when it earned less than seven tenths. */
+    private void review(AttemptRecord record) {
+        boolean right = record.fraction() >= 0.7;
+        ReviewBox box = reviews.get(record.exerciseId());
+        if (box != null) {
+            reviews.put(record.exerciseId(), box.after(right, record.committedAt()));
+        } else if (!right) {
+            reviews.put(record.exerciseId(), ReviewBox.ofMistake(record.committedAt()));
+        }
+    }
+
+    /**
+     * Returns what is known of the trainee.
+     *
+     * @return abilities by kind
+     */
+    public TraineeModel trainee() {
+        return trainee;
+    }
+
+    /**
+     * Returns the names of exercises that are to be asked again.
+     *
+     * @param now the time
+     * @return names, those due longest first
+     */
+    public List<String> due(Instant now) {
+        return reviews.entrySet().stream()
+                .filter(entry -> entry.getValue().isDue(now))
+                .sorted((a, b) -> a.getValue().dueAt().compareTo(b.getValue().dueAt()))
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    /**
+     * Makes an exercise again by its name.
+     *
+     * @param exerciseId the exercise's name
+     * @return the same exercise; empty where it was not made by a generator
+     */
+    public Optional<Exercise> again(String exerciseId) {
+        return GenerationRequest.ofExerciseId(exerciseId).map(generator::generate);
+    }
+}
