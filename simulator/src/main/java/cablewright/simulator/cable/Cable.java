@@ -187,6 +187,8 @@ public record Cable(
         double length = lengthMetres();
         List<Event> mirrored = new ArrayList<>();
         events.forEach(event -> mirrored.add(event.mirrored(length)));
+        // Of things at one place the wave now meets the last one first.
+        Collections.reverse(mirrored);
         return new Cable(title, turned, mirrored, nearEndLeft, celsius, testLead);
     }
 }
