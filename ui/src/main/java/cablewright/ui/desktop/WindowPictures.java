@@ -2,6 +2,7 @@ package cablewright.ui.desktop;
 
 import cablewright.lessons.content.BuiltInLessons;
 import cablewright.simulator.cable.EventKind;
+import cablewright.ui.desktop.practice.Claim;
 import cablewright.ui.desktop.practice.ExerciseViewModel;
 import cablewright.ui.desktop.task.Threads;
 import java.io.IOException;
@@ -26,6 +27,8 @@ public final class WindowPictures {
 
     private static final double WIDTH_PIXELS = 1440;
     private static final double HEIGHT_PIXELS = 900;
+    private static final double SMALL_WIDTH_PIXELS = 1024;
+    private static final double SMALL_HEIGHT_PIXELS = 700;
 
     private WindowPictures() {}
 
@@ -61,6 +64,7 @@ public final class WindowPictures {
             read(window, stage, folder);
             compare(window, stage, folder);
             ask(window, stage, folder);
+            shrink(window, stage, folder);
             next();
         }
 
@@ -73,7 +77,7 @@ public final class WindowPictures {
             picture("flags", stage, folder);
             steps.add(() -> {
                 window.practice().current().commit();
-                window.practice().current().axis().moveHairTo(76.9);
+                window.practice().current().axis().moveHairTo(72.4);
             });
             picture("committed", stage, folder);
             steps.add(() -> {
@@ -89,6 +93,14 @@ public final class WindowPictures {
                 save(stage, folder.resolve("wave.png"));
                 window.practice().current().stopWave();
             });
+            steps.add(() -> {
+                ExerciseViewModel exercise = window.practice().current();
+                exercise.sheetProperty().get().orElseThrow().findings().stream()
+                        .flatMap(finding -> Claim.in(finding).stream())
+                        .findFirst()
+                        .ifPresent(exercise::compare);
+            });
+            picture("claim", stage, folder);
         }
 
         /** A reading with one mistake: the wet length is placed well, the splice is called a pinch. */
@@ -112,12 +124,16 @@ public final class WindowPictures {
                 window.model().switchProjector();
             });
             picture("projector", stage, folder);
+            steps.add(() -> window.model().switchProjector());
+        }
+
+        /** Last, since Monocle can't draw a window larger again. */
+        private void shrink(DesktopWindow window, Stage stage, Path folder) {
             steps.add(() -> {
-                window.model().switchProjector();
-                size(stage, 1024, 700);
+                window.practice().select(5);
+                size(stage, SMALL_WIDTH_PIXELS, SMALL_HEIGHT_PIXELS);
             });
             picture("small", stage, folder);
-            steps.add(() -> size(stage, WIDTH_PIXELS, HEIGHT_PIXELS));
         }
 
         private void ask(DesktopWindow window, Stage stage, Path folder) {

@@ -1,24 +1,31 @@
 package cablewright.ui.desktop.practice;
 
 import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.generation.TypicalEvents;
 import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.explanation.EventSight;
 import cablewright.simulator.explanation.Sightings;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.network.CableProfile;
 import cablewright.simulator.network.LineMemory;
 import cablewright.simulator.network.SimulatedPort;
 import cablewright.ui.chart.CableDrawing;
 import cablewright.ui.chart.WavePlay;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The instrument joined to the exercise's cable. Used from threads that work, never from the screen's: one trace at a time
  * and one look at a time, each with a memory of its own.
  */
 final class Bench {
+
+    private static final String CLAIMED = "claimed";
 
     private final Exercise exercise;
     private final Reflectometer reflectometer;
@@ -40,6 +47,30 @@ final class Bench {
     private Trace trace(Cable cable, Settings settings, LineEnd end) {
         Cable tested = end == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
         SimulatedPort port = new SimulatedPort(tested, exercise.instrument().sourceOhms(), traceMemory);
+        return reflectometer.measure(port, settings, exercise.noiseSeed());
+    }
+
+    /** The trace of the cable as a claim has it: what is there taken away, and the claimed thing at the flag's place. */
+    Optional<Trace> claimed(Claim claim, Settings settings) {
+        LineEnd end = claim.flag().end();
+        Cable tested = end == LineEnd.NEAR ? exercise.cable() : exercise.cable().seenFromFarEnd();
+        Cable without = claim.insteadOf().map(tested::withoutEvent).orElse(tested);
+        double oneWay = settings.withVelocityFraction(claim.flag().velocityFraction())
+                        .secondsThereAndBack(claim.flag().startMetres())
+                / 2;
+        double metres = CableProfile.of(without).metresAt(oneWay);
+        return TypicalEvents.of(
+                        CLAIMED, claim.flag().kind(), without.runAt(metres).type(), metres, settings.halfPulseMetres())
+                .filter(event -> event.endMetres() <= without.lengthMetres())
+                .map(event -> {
+                    List<Event> events = new ArrayList<>(without.events());
+                    events.add(event);
+                    return measured(without.withEvents(events), settings);
+                });
+    }
+
+    private Trace measured(Cable tested, Settings settings) {
+        SimulatedPort port = new SimulatedPort(tested, exercise.instrument().sourceOhms(), lookMemory);
         return reflectometer.measure(port, settings, exercise.noiseSeed());
     }
 

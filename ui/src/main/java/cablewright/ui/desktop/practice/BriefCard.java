@@ -4,12 +4,14 @@ import cablewright.lessons.exercise.Caution;
 import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
+import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -24,6 +26,7 @@ final class BriefCard extends VBox {
 
     private final PracticeViewModel practice;
     private final Texts texts;
+    private final ToggleButton shown = new ToggleButton();
 
     BriefCard(PracticeViewModel practice, ExerciseViewModel model, Texts texts, Words words) {
         this.practice = practice;
@@ -37,7 +40,12 @@ final class BriefCard extends VBox {
         scroll.prefViewportHeightProperty().bind(brief.heightProperty());
         scroll.getStyleClass().add("brief-scroll");
         scroll.setAccessibleText(texts.say("brief.name") + ": " + brief.getAccessibleText());
-        getChildren().addAll(head(model), scroll, cautions(model, words));
+        TextFlow cautions = cautions(model, words);
+        for (Region part : List.of(scroll, cautions)) {
+            part.visibleProperty().bind(shown.selectedProperty());
+            part.managedProperty().bind(shown.selectedProperty());
+        }
+        getChildren().addAll(head(model), scroll, cautions);
         setMinHeight(Region.USE_PREF_SIZE);
     }
 
@@ -68,12 +76,27 @@ final class BriefCard extends VBox {
         HBox head = new HBox(
                 title,
                 space,
+                shownButton(),
                 step("previous", Feather.CHEVRON_LEFT, practice::previous),
                 chooser(),
                 step("next", Feather.CHEVRON_RIGHT, practice::next));
         head.setAlignment(Pos.CENTER_LEFT);
         head.getStyleClass().add("brief-head");
         return head;
+    }
+
+    private ToggleButton shownButton() {
+        shown.setText(texts.say("brief.toggle"));
+        shown.setId("brief-toggle");
+        shown.setSelected(true);
+        shown.getStyleClass().addAll("flat", "small-button", "brief-toggle");
+        shown.setAccessibleText(texts.say("brief.toggle.name"));
+        return shown;
+    }
+
+    /** Shows the brief with its cautions, or only the title. */
+    void setOpen(boolean open) {
+        shown.setSelected(open);
     }
 
     private Button step(String which, Feather icon, Runnable action) {

@@ -39,6 +39,8 @@ final class ExerciseView extends BorderPane {
     private final VBox tracks;
     private final StackPane traceCard;
     private final FlagsPane flags;
+    private final BriefCard brief;
+    private boolean isLow;
 
     ExerciseView(PracticeViewModel practice, ExerciseViewModel model, Texts texts, Words words) {
         this.practice = practice;
@@ -64,11 +66,8 @@ final class ExerciseView extends BorderPane {
         tracks = new VBox(traceCard, card(record), cableCard);
         tracks.getStyleClass().add("tracks");
         VBox.setVgrow(tracks, Priority.ALWAYS);
-        VBox left = new VBox(
-                new BriefCard(practice, model, texts, words),
-                tracks,
-                new SettingsShelf(model, texts, words),
-                keyHints());
+        brief = new BriefCard(practice, model, texts, words);
+        VBox left = new VBox(brief, tracks, new SettingsShelf(model, texts, words), keyHints());
         left.getStyleClass().add("left-column");
         ScrollPane scroll = new ScrollPane(left);
         scroll.setFitToWidth(true);
@@ -95,8 +94,17 @@ final class ExerciseView extends BorderPane {
     /** In a low or narrow window, as a projector's scale makes it, the trace keeps its room and the rest is closer. */
     private void adapt() {
         double letter = trace.letterSize();
-        pseudoClassStateChanged(LOW, getHeight() < LOW_LETTERS * letter);
+        boolean low = getHeight() < LOW_LETTERS * letter;
+        if (low != isLow) {
+            isLow = low;
+            brief.setOpen(!low || !isCommitted());
+        }
+        pseudoClassStateChanged(LOW, low);
         pseudoClassStateChanged(NARROW, getWidth() < NARROW_LETTERS * letter);
+    }
+
+    private boolean isCommitted() {
+        return model.sheetProperty().get().isPresent();
     }
 
     private static StackPane card(Node track) {
@@ -112,7 +120,7 @@ final class ExerciseView extends BorderPane {
         play.setAccessibleText(texts.say("cable.play"));
         play.setOnAction(event -> player.toggle());
         play.visibleProperty().bind(model.phaseProperty().isEqualTo(Phase.COMMITTED));
-        StackPane.setAlignment(play, Pos.BOTTOM_RIGHT);
+        StackPane.setAlignment(play, Pos.TOP_RIGHT);
         return play;
     }
 
@@ -132,7 +140,10 @@ final class ExerciseView extends BorderPane {
     }
 
     private void showRight() {
-        pseudoClassStateChanged(COMMITTED, model.sheetProperty().get().isPresent());
+        pseudoClassStateChanged(COMMITTED, isCommitted());
+        if (isLow && isCommitted()) {
+            brief.setOpen(false);
+        }
         if (model.sheetProperty().get().isPresent()) {
             MarkSheet sheet = model.sheetProperty().get().get();
             ResultPane result = new ResultPane(practice, model, sheet, texts, words);

@@ -41,11 +41,13 @@ public final class ExerciseViewModel {
     private final LatestRun sights;
     private final LatestRun marking;
     private final LatestRun waves;
+    private final LatestRun comparisons;
+    private final ReadOnlyObjectWrapper<Optional<Claim>> compared = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final AxisViewModel axis = new AxisViewModel();
     private final SettingsViewModel settings;
     private final FlagsViewModel flags;
     private final TraceTrackViewModel traceTrack;
-    private final CableTrackViewModel cableTrack = new CableTrackViewModel();
+    private final CableTrackViewModel cableTrack;
     private final ReadOnlyObjectWrapper<Phase> phase;
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
@@ -74,8 +76,10 @@ public final class ExerciseViewModel {
         this.sights = new LatestRun(threads);
         this.marking = new LatestRun(threads);
         this.waves = new LatestRun(threads);
+        this.comparisons = new LatestRun(threads);
         this.settings = new SettingsViewModel(exercise.permitted(), exercise.start());
         this.flags = new FlagsViewModel(settings);
+        this.cableTrack = new CableTrackViewModel(exercise.cable());
         this.traceTrack = new TraceTrackViewModel(axis, exercise.instrument().sourceOhms(), texts);
         this.phase = new ReadOnlyObjectWrapper<>(exercise.prediction().isPresent() ? Phase.ASKED : Phase.READING);
         axis.setRange(exercise.start().settings().rangeMetres());
@@ -110,6 +114,8 @@ public final class ExerciseViewModel {
 
     private void settingsChanged() {
         stopWave();
+        compared.set(Optional.empty());
+        traceTrack.comparisonProperty().set(null);
         if (phase.get() != Phase.ASKED && openedAt.isPresent()) {
             takeTrace();
         }
@@ -205,6 +211,39 @@ public final class ExerciseViewModel {
         flags.thaw();
         phase.set(Phase.READING);
         advice.set(texts.say("problem.marking", String.valueOf(what.getMessage())));
+    }
+
+    /**
+     * Lays over what a flagged thing would have shown where something else, or nothing, is; or takes it away again.
+     *
+     * @param claim the claim
+     */
+    public void compare(Claim claim) {
+        if (compared.get().filter(claim::equals).isPresent()) {
+            compared.set(Optional.empty());
+            traceTrack.comparisonProperty().set(null);
+            return;
+        }
+        if (settings.endProperty().get() != claim.flag().end()) {
+            settings.endProperty().set(claim.flag().end());
+        }
+        Settings wanted = settings.settings();
+        comparisons.ask(
+                () -> bench.claimed(claim, wanted),
+                trace -> {
+                    compared.set(trace.map(it -> claim));
+                    traceTrack.comparisonProperty().set(trace.orElse(null));
+                },
+                this::showProblem);
+    }
+
+    /**
+     * Returns the claim whose trace is laid over.
+     *
+     * @return the claim; empty while there is none
+     */
+    public ReadOnlyObjectProperty<Optional<Claim>> comparedProperty() {
+        return compared.getReadOnlyProperty();
     }
 
     /** Plays the wave along the open cable from the start, once it is worked out; it shows from the first frame on. */

@@ -1,5 +1,6 @@
 package cablewright.ui.desktop.practice;
 
+import cablewright.lessons.marking.Finding;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.Texts;
@@ -7,6 +8,7 @@ import cablewright.ui.words.ToldFinding;
 import cablewright.ui.words.Words;
 import java.util.Locale;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -100,8 +102,10 @@ final class ResultPane extends VBox {
         list.getChildren().clear();
         FindingWords told =
                 new FindingWords(words.with(model.axis().unitProperty().get()), model.exercise());
-        for (ToldFinding finding : told.tell(sheet)) {
-            list.getChildren().add(row(finding));
+        for (Finding finding : sheet.findings()) {
+            VBox row = row(finding.accept(told));
+            Claim.in(finding).ifPresent(claim -> row.getChildren().add(compareButton(claim)));
+            list.getChildren().add(row);
         }
         MarkdownText explanation = new MarkdownText(model.exercise().explanation());
         explanation.getStyleClass().add("explanation");
@@ -136,6 +140,28 @@ final class ResultPane extends VBox {
         row.getStyleClass().add("finding-row");
         row.setAccessibleText(finding.title() + ". " + finding.marks() + ". " + finding.why());
         return row;
+    }
+
+    private Button compareButton(Claim claim) {
+        Button compare = new Button();
+        compare.setId("compare-" + claim.flag().letter());
+        compare.getStyleClass().addAll("flat", "compare");
+        compare.setWrapText(true);
+        compare.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> {
+                            boolean shown = model.comparedProperty()
+                                    .get()
+                                    .filter(claim::equals)
+                                    .isPresent();
+                            return texts.say(
+                                    shown ? "result.uncompare" : "result.compare",
+                                    words.aKind(claim.flag().kind()));
+                        },
+                        model.comparedProperty()));
+        compare.accessibleTextProperty().bind(compare.textProperty());
+        compare.setOnAction(event -> model.compare(claim));
+        return compare;
     }
 
     private FlagBadge badge(String letter) {

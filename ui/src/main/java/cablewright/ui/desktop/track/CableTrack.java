@@ -17,6 +17,8 @@ import javafx.scene.text.TextAlignment;
 /** What is there: shut until commit, then the cable to scale, with its impedance, its events and cuts across it. */
 public final class CableTrack extends Track {
 
+    private static final double REACH = 8;
+    private static final double PLAY_BUTTON = 170;
     private static final double SHUT_HEIGHT = 28;
     private static final double OPEN_HEIGHT = 200;
     private static final double OPEN_HEIGHT_WITHOUT_CUTS = 146;
@@ -28,6 +30,7 @@ public final class CableTrack extends Track {
     private final CableBodyPainter bodyPainter = new CableBodyPainter(this);
     private final EventSymbols symbols = new EventSymbols(this);
     private final EndSymbol endSymbol = new EndSymbol(this);
+    private final EventLine eventLine;
     private final CutsPainter cuts;
     private final WavePainter wave = new WavePainter(this);
 
@@ -45,6 +48,7 @@ public final class CableTrack extends Track {
         this.words = words;
         this.texts = texts;
         this.cuts = new CutsPainter(this, texts);
+        this.eventLine = new EventLine(model.cable(), texts);
         setId("cable-track");
         getStyleClass().add("cable-track");
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
@@ -114,8 +118,8 @@ public final class CableTrack extends Track {
         g.setFill(ink(Ink.FAINT));
         if (isOpen()) {
             g.setTextAlign(TextAlignment.RIGHT);
-            g.setTextBaseline(VPos.TOP);
-            g.fillText(texts.say("cable.open"), getWidth() - rightMargin() - 4 * scale(), 3 * scale());
+            g.setTextBaseline(VPos.CENTER);
+            g.fillText(texts.say("cable.caption"), gutter() - 9 * scale(), body().middle());
             drawLegend(g);
         } else {
             g.setTextAlign(TextAlignment.CENTER);
@@ -201,8 +205,8 @@ public final class CableTrack extends Track {
             g.fillText(text, x + 13 * scale(), y);
             x += 24 * scale() + TextSize.width(text, smallFont());
         }
-        double caption = TextSize.width(texts.say("cable.open"), smallFont()) + rightMargin() + 14 * scale();
-        if (x + TextSize.width(texts.say("cable.legend"), smallFont()) < getWidth() - caption) {
+        double button = PLAY_BUTTON * scale();
+        if (x + TextSize.width(texts.say("cable.legend"), smallFont()) < getWidth() - button) {
             g.setFill(ink(Ink.FAINT));
             g.fillText(texts.say("cable.legend"), x, y);
         }
@@ -211,6 +215,7 @@ public final class CableTrack extends Track {
     @Override
     void drawOverlay(GraphicsContext g) {
         drawHair(g, 0, getHeight());
+        model.drawingProperty().get().ifPresent(drawing -> drawEventLine(g, drawing));
         if (isOpen() && model.isPlaying()) {
             wave.draw(
                     g,
@@ -220,6 +225,23 @@ public final class CableTrack extends Track {
                     50 * scale(),
                     24 * scale());
         }
+    }
+
+    /** While the hair line is on an event, the first line tells of it in place of the legend. */
+    private void drawEventLine(GraphicsContext g, CableDrawing drawing) {
+        double reach = REACH * scale() * view().metresPerPixel();
+        double hair = axis().hairMetresProperty().get();
+        eventLine.at(drawing, hair, reach).ifPresent(mark -> {
+            double right = getWidth() - PLAY_BUTTON * scale();
+            g.setFill(ink(Ink.PAPER));
+            g.fillRect(gutter() - 16 * scale(), 2 * scale(), right - gutter() + 16 * scale(), 18 * scale());
+            String line = eventLine.tell(mark, model.sightsProperty().get(), words());
+            g.setFont(smallFont());
+            g.setFill(ink(Ink.TEXT));
+            g.setTextAlign(TextAlignment.LEFT);
+            g.setTextBaseline(VPos.CENTER);
+            g.fillText(TextSize.cut(line, smallFont(), right - gutter()), gutter(), 11 * scale());
+        });
     }
 
     @Override

@@ -1,5 +1,6 @@
 package cablewright.ui.desktop.track;
 
+import cablewright.simulator.cable.Cable;
 import cablewright.simulator.explanation.EventSight;
 import cablewright.ui.chart.CableDrawing;
 import cablewright.ui.chart.WavePlay;
@@ -15,14 +16,25 @@ import javafx.beans.property.SimpleObjectProperty;
 /** What the cable track shows: nothing while it is shut, then the cable, how each event shows, and perhaps a wave. */
 public final class CableTrackViewModel {
 
+    private final Cable cable;
     private final ObjectProperty<Optional<CableDrawing>> drawing = new SimpleObjectProperty<>(Optional.empty());
     private final ObjectProperty<List<EventSight>> sights = new SimpleObjectProperty<>(List.of());
     private final ObjectProperty<Optional<WavePlay>> wave = new SimpleObjectProperty<>(Optional.empty());
     private final IntegerProperty frame = new SimpleIntegerProperty(-1);
     private final DoubleProperty clipVolts = new SimpleDoubleProperty(1);
 
-    /** Makes a shut track. */
-    public CableTrackViewModel() {}
+    /**
+     * Makes a shut track.
+     *
+     * @param cable the cable that is hidden in it
+     */
+    public CableTrackViewModel(Cable cable) {
+        this.cable = cable;
+    }
+
+    Cable cable() {
+        return cable;
+    }
 
     /**
      * Returns the cable as it is drawn.

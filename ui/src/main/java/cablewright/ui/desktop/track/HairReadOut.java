@@ -2,15 +2,20 @@ package cablewright.ui.desktop.track;
 
 import cablewright.ui.chart.PercentScale;
 import cablewright.ui.chart.TraceLine;
+import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
-/** The small box beside the hair line. It stands where it covers neither trace nor pennants, and stays there if it can. */
+/**
+ * The small box beside the hair line. It stands where it covers neither trace nor pennants, and stays there if it can; in a
+ * low plot it is a line of text above it.
+ */
 final class HairReadOut extends StackPane {
 
+    private static final PseudoClass FLAT = PseudoClass.getPseudoClass("flat");
     private static final double GAP = 14;
     private static final double CLOTH_WEIGHT = 60;
 
@@ -36,6 +41,7 @@ final class HairReadOut extends StackPane {
         if (!getChildren().contains(wanted)) {
             wanted.getChildren().setAll(place, height, impedance);
             getChildren().setAll(wanted);
+            pseudoClassStateChanged(FLAT, low);
         }
         place.setText(reading.place());
         height.setText(reading.height());
@@ -48,6 +54,10 @@ final class HairReadOut extends StackPane {
         applyCss();
         double w = Math.ceil(prefWidth(-1));
         double h = Math.ceil(prefHeight(w));
+        if (isFlat()) {
+            resizeRelocate(track.gutter(), 0, w, top);
+            return;
+        }
         int best = corner;
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < 4; i++) {
@@ -66,7 +76,7 @@ final class HairReadOut extends StackPane {
         resizeRelocate(Math.round(x(best, hair, w, track)), Math.round(y(best, h, top, bottom, track)), w, h);
     }
 
-    private boolean isFlat() {
+    boolean isFlat() {
         return getChildren().contains(flat);
     }
 
@@ -75,11 +85,9 @@ final class HairReadOut extends StackPane {
     }
 
     /** Corners: right below, right above, left below, left above. */
-    private double x(int corner, double hair, double w, TraceTrack track) {
+    private static double x(int corner, double hair, double w, TraceTrack track) {
         double gap = GAP * track.scale();
-        double wanted = corner < 2 ? hair + gap : hair - gap - w;
-        double most = track.getWidth() - track.rightMargin() - w;
-        return isFlat() ? Math.max(track.gutter(), Math.min(most, wanted)) : wanted;
+        return corner < 2 ? hair + gap : hair - gap - w;
     }
 
     private static double y(int corner, double h, double top, double bottom, TraceTrack track) {

@@ -106,7 +106,6 @@ public final class TraceTrack extends Track {
             g.restore();
             drawClipping(g, trace, vertical);
         }
-        drawCaption(g);
     }
 
     private void clipToPlot(GraphicsContext g) {
@@ -207,7 +206,11 @@ public final class TraceTrack extends Track {
         }
     }
 
-    private void drawCaption(GraphicsContext g) {
+    /** The caption, if there is room for it beside what stands in its line. */
+    private void drawCaption(GraphicsContext g, double left) {
+        if (left + TextSize.width(caption, smallFont()) > getWidth() - rightMargin() - 12 * scale()) {
+            return;
+        }
         g.setFill(ink(Ink.FAINT));
         g.setFont(smallFont());
         g.setTextAlign(TextAlignment.RIGHT);
@@ -222,11 +225,13 @@ public final class TraceTrack extends Track {
         Trace trace = model.traceProperty().get();
         if (trace == null) {
             readOut.setVisible(false);
+            drawCaption(g, gutter());
             return;
         }
         drawBead(g, trace);
         readOut.show(model.reading().orElseThrow(), plotBottom() - plotTop() < LOW_PLOT * scale());
         readOut.place(this, TraceLine.of(trace, view()), scaleOf(trace), plotTop(), plotBottom());
+        drawCaption(g, readOut.isFlat() ? gutter() + readOut.getWidth() : gutter());
     }
 
     private void drawBead(GraphicsContext g, Trace trace) {

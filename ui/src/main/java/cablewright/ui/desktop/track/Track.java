@@ -48,7 +48,7 @@ abstract class Track extends Region {
 
     Track(AxisViewModel axis) {
         this.axis = axis;
-        getStyleClass().add("track");
+        getStyleClass().add("line-track");
         for (Ink ink : Ink.values()) {
             inks.put(ink, new SimpleStyleableObjectProperty<>(INK_META.get(ink), this, ink.property(), ink.fallback()));
             inks.get(ink).addListener(redraw);

@@ -10,6 +10,7 @@ import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.instrument.Trace;
 import cablewright.ui.desktop.Examples;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.Texts;
@@ -145,5 +146,34 @@ class ExerciseViewModelTest {
         model.playWave();
         model.settings().step(Setting.GAIN, 1);
         assertFalse(model.cableTrack().isPlaying());
+    }
+
+    @Test
+    void aWrongClaimCanBeSeenBesideTheTruthAndIsTakenAwayAgain() {
+        ExerciseViewModel model = open(0);
+        model.flags().place(84.1);
+        model.flags().say("A", EventKind.SPLICE);
+        model.commit();
+        Claim claim = model.sheetProperty().get().orElseThrow().findings().stream()
+                .flatMap(finding -> Claim.in(finding).stream())
+                .findFirst()
+                .orElseThrow();
+        assertEquals("P1", claim.insteadOf().orElseThrow());
+        model.compare(claim);
+        double splice = largestNear(model.traceTrack().comparisonProperty().get(), 84.3);
+        double pinch = largestNear(model.traceTrack().traceProperty().get(), 84.3);
+        assertTrue(splice > 0.004 && pinch < 0, "a splice rises where the pinch falls: " + splice + ", " + pinch);
+        model.compare(claim);
+        assertNull(model.traceTrack().comparisonProperty().get());
+    }
+
+    /** The first swing after a place. */
+    private static double largestNear(Trace trace, double metres) {
+        double largest = 0;
+        for (double place = metres - 0.3; place < metres + 0.3; place += 0.05) {
+            double volts = trace.voltsAt(place);
+            largest = Math.abs(volts) > Math.abs(largest) ? volts : largest;
+        }
+        return largest;
     }
 }

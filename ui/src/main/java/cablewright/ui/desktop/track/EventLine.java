@@ -1,0 +1,57 @@
+package cablewright.ui.desktop.track;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.explanation.EventSight;
+import cablewright.ui.chart.CableDrawing;
+import cablewright.ui.words.EventWords;
+import cablewright.ui.words.SightWords;
+import cablewright.ui.words.Texts;
+import cablewright.ui.words.Words;
+import java.util.List;
+import java.util.Optional;
+
+/** One line about the event at the hair line: what it is, how large, and how it shows or why it does not. */
+final class EventLine {
+
+    private final Cable cable;
+    private final Texts texts;
+
+    EventLine(Cable cable, Texts texts) {
+        this.cable = cable;
+        this.texts = texts;
+    }
+
+    /**
+     * Finds what lies at the hair line.
+     *
+     * @param hairMetres where the hair line stands [m]
+     * @param reachMetres how near a thing must be [m]
+     */
+    Optional<CableDrawing.Mark> at(CableDrawing drawing, double hairMetres, double reachMetres) {
+        return drawing.marks().stream()
+                .filter(mark -> distance(mark, hairMetres) <= reachMetres)
+                .min((a, b) -> Double.compare(distance(a, hairMetres), distance(b, hairMetres)));
+    }
+
+    private static double distance(CableDrawing.Mark mark, double metres) {
+        return Math.max(0, Math.max(mark.shownFromMetres() - metres, metres - mark.shownToMetres()));
+    }
+
+    String tell(CableDrawing.Mark mark, List<EventSight> sights, Words words) {
+        String what = words.kind(mark.event().kind());
+        String detail = new EventWords(words).detail(mark.event());
+        Optional<EventSight> sight = sights.stream()
+                .filter(it -> it.eventId().equals(mark.event().id()))
+                .findFirst();
+        String shows = sight.map(it -> shows(it, words)).orElse("");
+        return texts.say("cable.line", what, detail, shows);
+    }
+
+    private String shows(EventSight sight, Words words) {
+        SightWords told = new SightWords(words, cable);
+        String height = words.quantities().percent(sight.best().expectedVolts());
+        String sendsBack = texts.say(
+                "cable.sendsBack", height, told.looks(sight.kind(), sight.best().expectedVolts()));
+        return told.whyNotClear(sight).orElse(sendsBack);
+    }
+}
