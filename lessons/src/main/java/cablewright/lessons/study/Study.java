@@ -57,6 +57,15 @@ public final class Study {
         return plan;
     }
 
+    /**
+     * Returns what stands before the rows in the file of the whole study.
+     *
+     * @return lines of provenance and the names of the columns, each with its end
+     */
+    public String head() {
+        return header.text(new Shard(1, 1));
+    }
+
     StudyHeader header() {
         return header;
     }

@@ -17,6 +17,7 @@ final class Commands {
                 .addSubcommand(new CatalogueCommand())
                 .addSubcommand(new PractiseCommand(desktop))
                 .addSubcommand(new MarkCommand())
+                .addSubcommand(new StudyCommand())
                 .addSubcommand(new CompletionCommand());
     }
 }
