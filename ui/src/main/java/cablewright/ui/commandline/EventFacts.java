@@ -7,7 +7,6 @@ import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.explanation.EventSight;
 import cablewright.simulator.explanation.FullEcho;
 import cablewright.simulator.explanation.PlaceSight;
-import cablewright.simulator.explanation.Sightings;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.network.CableProfile;
@@ -38,12 +37,13 @@ record EventFacts(
         OptionalDouble lossDecibels,
         OptionalDouble coefficient) {
 
-    /** Looks at every event of a cable. */
-    static List<EventFacts> of(Cable cable, Instrument instrument, Settings settings, LineEnd end) {
+    /** Looks at every event that shows, or does not, on a trace. */
+    static List<EventFacts> of(
+            Cable cable, Instrument instrument, Settings settings, LineEnd end, List<EventSight> sights) {
         FullEcho echo = new FullEcho(instrument, settings);
         CableProfile profile = CableProfile.of(cable, 1 / settings.stimulus().shortestEdgeSeconds());
         List<EventFacts> facts = new ArrayList<>();
-        for (EventSight sight : Sightings.of(cable, instrument, settings, end)) {
+        for (EventSight sight : sights) {
             Event event = cable.event(sight.eventId()).orElseThrow();
             for (PlaceSight place : sight.places()) {
                 OptionalDouble full = echo.volts(cable, end, place.trueMetres());

@@ -1,6 +1,10 @@
 package cablewright.ui.commandline;
 
 import cablewright.simulator.cable.Cable;
+import cablewright.simulator.explanation.EventSight;
+import cablewright.simulator.explanation.Ghosts;
+import cablewright.simulator.explanation.Sightings;
+import cablewright.simulator.explanation.Suggestions;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Settings;
 import cablewright.ui.words.Words;
@@ -25,6 +29,7 @@ import picocli.CommandLine.ParentCommand;
                     + "on the trace, and whether it can be seen with what is set, and why.",
             "Height is the first lobe by which the event changes the noise-free trace. Loss is that of a full reflection at "
                     + "the same place, for the same pulse. The coefficient is the one over the other.",
+            "Then the ghosts that stand above the noise, each with the path that the wave took. CSV has the events only.",
             ""
         },
         footer = {
@@ -79,15 +84,24 @@ final class ExplainCommand implements Callable<Integer> {
                 receiver.gainDecibels(),
                 receiver.averages());
         Instrument instrument = receiver.instrument(line.sourceOhms(cable), SAMPLES);
-        List<EventFacts> facts =
-                InputFiles.refusalsOf(file, () -> EventFacts.of(cable, instrument, settings, line.end()));
+        Explanation explanation = InputFiles.refusalsOf(file, () -> explanation(cable, instrument, settings));
         TraceTaker taker = new TraceTaker(cable, line.end(), line.sourceOhms(cable), settings, root::remark);
         root.remark(taker.told(root.quantities()));
         new NoticeLines(root.quantities())
                 .of(cable, 1 / settings.stimulus().shortestEdgeSeconds())
                 .forEach(root::remark);
-        output.write(written(new Explanation(cable, facts, Words.in(root.lengthUnit()))));
+        output.write(written(explanation));
         return ExitCode.DONE;
+    }
+
+    private Explanation explanation(Cable cable, Instrument instrument, Settings settings) {
+        List<EventSight> sights = Sightings.of(cable, instrument, settings, line.end());
+        return new Explanation(
+                cable,
+                EventFacts.of(cable, instrument, settings, line.end(), sights),
+                Suggestions.of(cable, instrument, settings, line.end(), sights, () -> false),
+                Ghosts.of(cable, instrument, settings, line.end(), sights),
+                Words.in(root.lengthUnit()));
     }
 
     private byte[] written(Explanation explanation) {

@@ -1,6 +1,9 @@
 package cablewright.ui.commandline;
 
 import cablewright.simulator.cable.Cable;
+import cablewright.simulator.explanation.Ghost;
+import cablewright.simulator.explanation.Ghosts;
+import cablewright.simulator.explanation.Suggestion;
 import cablewright.simulator.explanation.Visibility;
 import cablewright.ui.words.EventWords;
 import cablewright.ui.words.Quantities;
@@ -14,7 +17,9 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /** Facts about events, written for people or for other programs. */
 final class Explanation {
@@ -36,13 +41,20 @@ final class Explanation {
         "reason"
     };
 
+    private static final int MOST_GHOSTS = 10;
+
     private final Cable cable;
     private final List<EventFacts> facts;
+    private final Map<String, Suggestion> suggestions;
+    private final List<Ghost> ghosts;
     private final Words words;
 
-    Explanation(Cable cable, List<EventFacts> facts, Words words) {
+    Explanation(
+            Cable cable, List<EventFacts> facts, Map<String, Suggestion> suggestions, List<Ghost> ghosts, Words words) {
         this.cable = cable;
         this.facts = List.copyOf(facts);
+        this.suggestions = Map.copyOf(suggestions);
+        this.ghosts = List.copyOf(ghosts);
         this.words = words;
     }
 
@@ -59,7 +71,29 @@ final class Explanation {
             }
             out.append(place(fact));
         }
+        return out.append(ghostLines()).toString();
+    }
+
+    private String ghostLines() {
+        StringBuilder out = new StringBuilder(ghosts.isEmpty() ? "" : "\nghosts, where there is no event\n");
+        ghosts.stream().limit(MOST_GHOSTS).forEach(ghost -> out.append("  at ")
+                .append(words.quantities().length(ghost.shownMetres()))
+                .append(", about ")
+                .append(words.quantities().percent(ghost.heightVolts()).replace("+", ""))
+                .append(" high: ")
+                .append(path(ghost))
+                .append('\n'));
+        if (ghosts.size() > MOST_GHOSTS) {
+            out.append("  and ").append(ghosts.size() - MOST_GHOSTS).append(" smaller ones\n");
+        }
         return out.toString();
+    }
+
+    private String path(Ghost ghost) {
+        SightWords sights = new SightWords(words, cable);
+        return ghost.path().stream()
+                .map(name -> name.equals(Ghosts.PORT) ? "the port" : sights.name(name))
+                .collect(Collectors.joining(", "));
     }
 
     private String head(EventFacts fact) {
@@ -102,8 +136,20 @@ final class Explanation {
         String verdict = visibility.name().toLowerCase(Locale.ROOT);
         return new SightWords(words, cable)
                 .whyNotClear(fact.sight(), fact.place())
-                .map(why -> verdict + ": " + why)
+                .map(why -> verdict + ": " + why + better(fact))
                 .orElse(verdict);
+    }
+
+    /** Which setting would show the event better. */
+    private String better(EventFacts fact) {
+        Suggestion suggestion = suggestions.get(fact.event().id());
+        boolean place = fact.place().equals(fact.sight().best());
+        if (suggestion == null || !place) {
+            return "";
+        }
+        return "\n    better with " + words.stimulus(suggestion.settings().stimulus()) + ", "
+                + suggestion.settings().averages() + " averages, from the " + words.end(suggestion.end()) + ": "
+                + suggestion.visibility().name().toLowerCase(Locale.ROOT);
     }
 
     private static String number(double value) {
@@ -160,11 +206,25 @@ final class Explanation {
                 json.writeEndObject();
             }
             json.writeEndArray();
+            writeGhosts(json);
             json.writeEndObject();
         } catch (IOException e) {
             throw new UncheckedIOException("JSON can't be written in memory", e);
         }
         return out.append('\n').toString();
+    }
+
+    private void writeGhosts(JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart("ghosts");
+        for (Ghost ghost : ghosts) {
+            json.writeStartObject();
+            json.writeStringField("path", String.join(" > ", ghost.path()));
+            json.writeNumberField("shown_m", ghost.shownMetres());
+            json.writeNumberField("delay_s", ghost.thereAndBackSeconds());
+            json.writeNumberField("height_v", ghost.heightVolts());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     /** Columns with a unit, and the coefficient, hold numbers; an infinite one is left out, as JSON has none. */

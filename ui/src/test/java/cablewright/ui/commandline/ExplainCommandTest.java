@@ -11,6 +11,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -82,6 +83,31 @@ class ExplainCommandTest {
                 metres,
                 desk.run("explain", "camera.json", "--format", "csv", "--feet").out());
         assertTrue(desk.run("explain", "camera.json", "--feet").out().contains("at 101.71 ft"));
+    }
+
+    /** Two such resistors at 40 and 70 m: a ghost at 2·70 − 40 m, 0.2³·0.64 high (lattice of a lossless line). */
+    @Test
+    void ghostsAreToldWithTheirPath() throws IOException {
+        desk.write(
+                "two.json",
+                Samples.reference(75)
+                        .withEvents(List.of(
+                                new ShuntPart("a", 40, Lumped.resistor(150)),
+                                new ShuntPart("b", 70, Lumped.resistor(150)))));
+        String[] command = {
+            "explain", "two.json", "--pulse", "20ns", "--bandwidth", "10GHz", "--averages", "64", "--range", "150m"
+        };
+        String text = desk.run(command).out();
+        assertTrue(text.contains("at 100.0 m, about 0.51 % high: the plain element at 70.0 m, the plain"), text);
+        String[] json = Arrays.copyOf(command, command.length + 2);
+        json[command.length] = "--format";
+        json[command.length + 1] = "json";
+        JsonNode ghost = new ObjectMapper()
+                .readTree(desk.run(json).bytes())
+                .get("ghosts")
+                .get(0);
+        assertEquals("b > a > b", ghost.get("path").asText());
+        assertEquals(0.2 * 0.2 * 0.2 * 0.64, ghost.get("height_v").asDouble(), 2e-4);
     }
 
     @Test
