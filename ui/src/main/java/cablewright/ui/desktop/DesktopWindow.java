@@ -4,7 +4,6 @@ import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import cablewright.lessons.content.BuiltInLessons;
 import cablewright.lessons.exercise.Lesson;
-import cablewright.ui.desktop.demonstrations.DemonstrationsView;
 import cablewright.ui.desktop.practice.PracticeView;
 import cablewright.ui.desktop.practice.PracticeViewModel;
 import cablewright.ui.desktop.task.LatestRun;
@@ -43,15 +42,16 @@ final class DesktopWindow {
     private final LatestRun files;
     private final WindowViewModel model = new WindowViewModel();
     private final Texts texts = new Texts(BUNDLE);
+    private final Pages pages;
     private WindowView view;
     private PracticeViewModel practice;
-    private DemonstrationsView demonstrations;
 
     DesktopWindow(Stage stage, WindowMemory memory, Threads threads) {
         this.stage = stage;
         this.memory = memory;
         this.threads = threads;
         this.files = new LatestRun(threads);
+        this.pages = new Pages(model, threads);
         model.darkProperty().addListener((o, before, now) -> useTheme(now));
     }
 
@@ -69,22 +69,9 @@ final class DesktopWindow {
         practice = new PracticeViewModel(lesson, model.unitProperty(), threads, texts, Clock.systemUTC());
         Words words = Words.in(model.unitProperty().get());
         view = new WindowView(
-                model,
-                new PracticeView(practice, texts, words),
-                this::demonstrations,
-                lesson.title(),
-                this::choose,
-                texts);
+                model, pages.with(new PracticeView(practice, texts, words)), lesson.title(), this::choose, texts);
         content(view);
         view.start();
-    }
-
-    /** The screen of demonstrations, made when it is first asked for and kept from lesson to lesson. */
-    private DemonstrationsView demonstrations() {
-        if (demonstrations == null) {
-            demonstrations = new DemonstrationsView(model.unitProperty(), model.darkProperty(), threads);
-        }
-        return demonstrations;
     }
 
     /**

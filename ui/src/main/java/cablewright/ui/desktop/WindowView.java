@@ -1,18 +1,14 @@
 package cablewright.ui.desktop;
 
-import cablewright.ui.desktop.demonstrations.DemonstrationsView;
-import cablewright.ui.desktop.practice.PracticeView;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Texts;
-import java.util.function.Supplier;
+import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
-import javafx.scene.control.ToggleGroup;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
@@ -31,38 +27,28 @@ import org.kordamp.ikonli.javafx.FontIcon;
 final class WindowView extends StackPane {
 
     private final WindowViewModel model;
-    private final PracticeView practice;
-    private final Supplier<DemonstrationsView> demonstrations;
-    private final ToggleGroup pages = new ToggleGroup();
     private final Texts texts;
     private final Runnable choose;
     private final Label notice = new Label();
     private final HBox noticeBar = new HBox();
     private final BorderPane frame = new BorderPane();
+    private final PageBar pages;
     private final HelpOverlay help;
 
-    WindowView(
-            WindowViewModel model,
-            PracticeView practice,
-            Supplier<DemonstrationsView> demonstrations,
-            String lessonTitle,
-            Runnable choose,
-            Texts texts) {
+    WindowView(WindowViewModel model, List<Page> pages, String lessonTitle, Runnable choose, Texts texts) {
         this.model = model;
-        this.practice = practice;
-        this.demonstrations = demonstrations;
         this.texts = texts;
         this.choose = choose;
         this.help = new HelpOverlay(texts, this::closeHelp);
         getStyleClass().add("window");
         buildNotice();
+        this.pages = new PageBar(pages, frame, texts);
         frame.setTop(new VBox(bar(lessonTitle), noticeBar));
-        frame.setCenter(practice);
         getChildren().add(frame);
         model.darkProperty().addListener((o, before, now) -> style("dark", now));
         model.projectorProperty().addListener((o, before, now) -> {
             style("projector", now);
-            practice.refresh();
+            this.pages.refresh();
         });
         style("dark", model.darkProperty().get());
         style("projector", model.projectorProperty().get());
@@ -100,18 +86,13 @@ final class WindowView extends StackPane {
         Label name = new Label("Cablewright");
         name.getStyleClass().add("app-name");
         name.setMinWidth(Region.USE_PREF_SIZE);
-        ToggleButton first = page("practice", () -> practice);
-        first.setSelected(true);
-        HBox tabs = new HBox(first, page("demonstrations", demonstrations::get));
-        tabs.getStyleClass().add("pages");
-        tabs.setMinWidth(Region.USE_PREF_SIZE);
         Label lesson = new Label(lessonTitle);
         lesson.getStyleClass().add("quiet");
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
         HBox bar = new HBox(
                 name,
-                tabs,
+                pages,
                 lesson,
                 space,
                 unitButton(),
@@ -123,30 +104,6 @@ final class WindowView extends StackPane {
         bar.setAlignment(Pos.CENTER_LEFT);
         bar.getStyleClass().add("bar");
         return bar;
-    }
-
-    /** A button that brings a page; pressing that of the page that is shown changes nothing. */
-    private ToggleButton page(String id, Supplier<? extends Node> content) {
-        ToggleButton tab = new ToggleButton(texts.say("window." + id));
-        tab.setId("page-" + id);
-        tab.getStyleClass().add("page-tab");
-        tab.setAccessibleText(texts.say("window." + id + ".name"));
-        tab.setToggleGroup(pages);
-        tab.setOnAction(event -> {
-            tab.setSelected(true);
-            frame.setCenter(content.get());
-            start();
-        });
-        return tab;
-    }
-
-    private boolean showsDemonstrations() {
-        return frame.getCenter() != practice;
-    }
-
-    /** Brings the page of a number, from 0. */
-    private void bring(int page) {
-        ((ToggleButton) pages.getToggles().get(page)).fire();
     }
 
     private Button unitButton() {
@@ -225,13 +182,11 @@ final class WindowView extends StackPane {
     }
 
     private boolean window(KeyCode code) {
+        if (code.isDigitKey() && code != KeyCode.DIGIT0) {
+            pages.show(code.getCode() - KeyCode.DIGIT1.getCode());
+            return true;
+        }
         switch (code) {
-            case DIGIT1:
-                bring(0);
-                return true;
-            case DIGIT2:
-                bring(1);
-                return true;
             case O:
                 choose.run();
                 return true;
@@ -263,21 +218,16 @@ final class WindowView extends StackPane {
         start();
     }
 
-    /** Puts a picture of the three tracks, or of the demonstration, onto the clipboard. */
+    /** Puts a picture of the three tracks, or of what else is open, onto the clipboard. */
     void copyPicture() {
         SnapshotParameters parameters = new SnapshotParameters();
-        Node shown = showsDemonstrations() ? frame.getCenter() : practice.tracks();
-        WritableImage picture = shown.snapshot(parameters, null);
+        WritableImage picture = pages.content().picture().snapshot(parameters, null);
         ClipboardContent content = new ClipboardContent();
         content.putImage(picture);
         Clipboard.getSystemClipboard().setContent(content);
     }
 
     void start() {
-        if (showsDemonstrations()) {
-            demonstrations.get().start();
-        } else {
-            practice.start();
-        }
+        pages.content().start();
     }
 }
