@@ -17,8 +17,8 @@ import java.util.Arrays;
  *   <li>series Z, (2Γ + z(1 − Γ))/(2 + z(1 − Γ)); shunt Y, (2Γ − y(1 + Γ))/(2 + y(1 + Γ)).
  * </ul>
  *
- * <p>Z is held as a fraction, so a value near infinity or zero loses nothing; an exact one decides Γ by itself. From Pozar, Microwave Engineering,
- * 4th ed., ch. 2 and 4 (from memory), rearranged.
+ * <p>Z is held as a fraction, so a value near infinity or zero loses nothing; an exact one decides Γ by itself. From
+ * Pozar, Microwave Engineering, 4th ed., ch. 2 and 4 (from memory), rearranged.
  */
 class BackwardWave implements ElementVisitor<Void> {
 
@@ -54,6 +54,27 @@ class BackwardWave implements ElementVisitor<Void> {
         return wave;
     }
 
+    /** Starts on a line with the same reflection at all frequencies. */
+    static BackwardWave onLine(CrossSection section, double reflection, LineTable table) {
+        BackwardWave wave = new BackwardWave(table);
+        wave.startOn(section);
+        wave.fill(reflection);
+        return wave;
+    }
+
+    /** Starts on a resistance with the same reflection at all frequencies. */
+    static BackwardWave onOhms(double ohms, double reflection, LineTable table) {
+        BackwardWave wave = new BackwardWave(table);
+        Arrays.fill(wave.zRe, ohms);
+        wave.fill(reflection);
+        return wave;
+    }
+
+    /** Γ as it is now. */
+    final ComplexArray reflectionNow() {
+        return ComplexArray.takingOver(gRe.clone(), gIm.clone());
+    }
+
     final void startAtLoadOf(Network network, double otherwiseOhms) {
         startOn(network, otherwiseOhms);
         meet(network.load());
@@ -86,17 +107,19 @@ class BackwardWave implements ElementVisitor<Void> {
     private void startOn(Network network, double otherwiseOhms) {
         for (int i = network.elements().size() - 1; i >= 0; i--) {
             if (network.elements().get(i) instanceof Element.Line) {
-                ComplexArray impedance = table.wave(
-                                ((Element.Line) network.elements().get(i)).section())
-                        .impedance();
-                for (int k = 0; k < count; k++) {
-                    zRe[k] = impedance.re(k);
-                    zIm[k] = impedance.im(k);
-                }
+                startOn(((Element.Line) network.elements().get(i)).section());
                 return;
             }
         }
         Arrays.fill(zRe, otherwiseOhms);
+    }
+
+    private void startOn(CrossSection section) {
+        ComplexArray impedance = table.wave(section).impedance();
+        for (int k = 0; k < count; k++) {
+            zRe[k] = impedance.re(k);
+            zIm[k] = impedance.im(k);
+        }
     }
 
     private void meet(Load load) {
