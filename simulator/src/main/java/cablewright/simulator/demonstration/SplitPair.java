@@ -1,20 +1,21 @@
 package cablewright.simulator.demonstration;
 
-import cablewright.simulator.cable.Cable;
-import cablewright.simulator.cable.FarEnd;
-import cablewright.simulator.cable.GradualDamage;
-import cablewright.simulator.cable.Profile;
-import cablewright.simulator.cable.Run;
 import cablewright.simulator.crosssection.PairSection;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.material.PhysicalConstants;
-import cablewright.simulator.network.SimulatedPort;
+import cablewright.simulator.network.PortResponse;
+import cablewright.simulator.network.coupled.CoupledElement;
+import cablewright.simulator.network.coupled.CoupledLine;
+import cablewright.simulator.network.coupled.CoupledNetwork;
+import cablewright.simulator.network.coupled.CoupledPort;
+import cablewright.simulator.network.coupled.Tie;
+import cablewright.simulator.network.coupled.WireLayout;
 import cablewright.simulator.reading.Reflection;
 import cablewright.simulator.wave.RaisedCosineStep;
-import cablewright.simulator.wave.Stimulus;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -22,8 +23,10 @@ import java.util.List;
  * h apart instead of s, so its impedance is higher, and the two circuits share their field, so each hears the other.
  *
  * <p>Straight wires at the corners of a rectangle s by h: Z = (120 Ω/√εr) acosh(h/d); mutual over own inductance, thin wires,
- * M/L = ln(1 + h²/s²)/(2 ln(2h/d)); a step there makes a near-end crosstalk of ½ M/L from the split to the re-split (a pair
- * of coupled lines in one medium, C. R. Paul, Analysis of Multiconductor Transmission Lines, 2nd ed., ch. 9, from memory).
+ * M/L = ln(1 + h²/s²)/(2 ln(2h/d)). The even and the odd mode of the two circuits have Z (1 ± M/L) and reflect ρe and ρo on
+ * the pairs before; half of the sum comes back, half of the difference is heard, about ½ M/L, from the split to the re-split
+ * (a pair of coupled lines in one medium, C. R. Paul, Analysis of Multiconductor Transmission Lines, 2nd ed., ch. 9, from
+ * memory). The curves are solved: four wires, two joints that permute them, loss and all.
  * Real joints vary; 110 to 150 Ω is a plausible range (common practice, no source).
  *
  * @param type a pair cable
@@ -40,8 +43,6 @@ public record SplitPair(
         double resplitMetres,
         double pitchOverSpacing,
         double riseSeconds) {
-
-    private static final int POINTS = 1201;
 
     /** Refuses values that can't be. */
     public SplitPair {
@@ -60,12 +61,12 @@ public record SplitPair(
      *
      * @param pairOhms impedance of the pair as made [Ω]
      * @param splitOhms impedance between split and re-split [Ω]
-     * @param reflection ρ at the split; at the re-split it is as large and the other way
+     * @param reflection ρ at the split, (ρe + ρo)/2, without loss; at the re-split it is nearly as large and the other way
      * @param mutualOverOwn M/L of the two circuits between the joints
-     * @param crosstalk near-end crosstalk of a step there, over the step: ½ M/L
+     * @param crosstalk near-end crosstalk of a step there, over the step, (ρe − ρo)/2, without loss
      * @param crosstalkDecibels the same [dB], below 0
      * @param trace trace of a step on the circuit [V against m], its own level taken off
-     * @param crosstalkTrace what the other circuit's near end sees [V against m], on a lossless line
+     * @param crosstalkTrace what the other circuit's near end sees [V against m]
      */
     public record Outcome(
             double pairOhms,
@@ -111,15 +112,18 @@ public record SplitPair(
         double made = type.section().impedanceOhms();
         double split = made * pairOhms(pitchOverSpacing * apart, 1) / pairOhms(apart, 1);
         double shared = mutualOverOwn(pitchOverSpacing, pitchOverSpacing * apart);
+        double even = Reflection.ofImpedance(split * (1 + shared), made).coefficient();
+        double odd = Reflection.ofImpedance(split * (1 - shared), made).coefficient();
+        CoupledPort port = port();
         return new Outcome(
                 made,
                 split,
-                Reflection.ofImpedance(split, made).coefficient(),
+                (even + odd) / 2,
                 shared,
-                shared / 2,
-                20 * Math.log10(shared / 2),
-                trace(split / made),
-                crosstalk(shared / 2));
+                (even - odd) / 2,
+                20 * Math.log10((even - odd) / 2),
+                trace(port.reflection(), 1),
+                trace(port.nearEndCrosstalk(1), 0));
     }
 
     private Settings settings() {
@@ -127,29 +131,58 @@ public record SplitPair(
                 new RaisedCosineStep(riseSeconds), type.section().velocityFraction(), 1.15 * cableMetres, 0, 64);
     }
 
-    private Curve trace(double relativeImpedance) {
+    /**
+     * The cable itself: two twisted pairs that share nothing, a joint at which their second wires change places, straight wires
+     * at the corners of a rectangle, the same joint again, and the twisted pairs once more.
+     */
+    private CoupledPort port() {
+        PairSection pair = (PairSection) type.section();
+        double s = pair.geometry().spacingMetres();
+        double h = pitchOverSpacing * s;
+        CoupledLine apart =
+                CoupledLine.of(WireLayout.ringOfPairs(pair, 2, Math.max(h, 2 * s), WireLayout.FAR_METRES), pair);
+        double[][] corners = {{-h / 2, -s / 2}, {-h / 2, s / 2}, {h / 2, s / 2}, {h / 2, -s / 2}};
+        CoupledLine together =
+                CoupledLine.of(WireLayout.straight(wireRadius(h, pair), corners, WireLayout.FAR_METRES), pair);
+        CoupledElement.Joint joint = CoupledElement.Joint.splitting(2, 0, 1);
+        List<CoupledElement> elements = new ArrayList<>();
+        if (splitMetres > 0) {
+            elements.add(new CoupledElement.Length(apart, splitMetres));
+        }
+        elements.add(joint);
+        elements.add(new CoupledElement.Length(together, resplitMetres - splitMetres));
+        elements.add(joint);
+        if (resplitMetres < cableMetres) {
+            elements.add(new CoupledElement.Length(apart, cableMetres - resplitMetres));
+        }
         double ohms = type.nominalImpedanceOhms();
-        List<GradualDamage> stretch = relativeImpedance == 1
-                ? List.of()
-                : List.of(new GradualDamage(
-                        "split", splitMetres, resplitMetres - splitMetres, relativeImpedance, Profile.FLAT));
-        Cable cable = new Cable(
-                "Split pair",
-                List.of(new Run(type, cableMetres)),
-                List.copyOf(stretch),
-                FarEnd.Terminated.byOhms(ohms));
-        return Curve.of(
-                new Reflectometer(Instrument.usual(ohms)).withoutNoise(new SimulatedPort(cable, ohms), settings()));
+        List<Tie> ends = List.of(new Tie(0, 1, ohms), new Tie(3, 2, ohms));
+        return new CoupledPort(new CoupledNetwork(elements, ends, ends), 0);
     }
 
-    private Curve crosstalk(double plateau) {
-        Settings settings = settings();
-        Stimulus step = settings.stimulus();
-        return Curve.of(0, settings.rangeMetres(), POINTS, metres -> {
-            double zero = step.halfHeightSeconds();
-            double begin = step.at(zero + settings.secondsThereAndBack(metres - splitMetres));
-            double end = step.at(zero + settings.secondsThereAndBack(metres - resplitMetres));
-            return plateau * (begin - end);
-        });
+    /** The thin wire that has, a pitch from another, the inductance of the round one: h e^(−acosh(h/d)). */
+    private static double wireRadius(double pitch, PairSection pair) {
+        double x = pitch / pair.geometry().wireDiameterMetres();
+        return pitch / (x + Math.sqrt(x * x - 1));
+    }
+
+    private Instrument instrument(double outgoingShare) {
+        Instrument usual = Instrument.usual(type.nominalImpedanceOhms());
+        return new Instrument(
+                usual.sourceOhms(),
+                usual.bandwidthHertz(),
+                outgoingShare,
+                usual.recoveryShare(),
+                usual.recoverySeconds(),
+                usual.noiseVolts(),
+                usual.converterBits(),
+                usual.fullScaleVolts(),
+                usual.samples(),
+                usual.timebaseErrorFraction(),
+                usual.interference());
+    }
+
+    private Curve trace(PortResponse response, double outgoingShare) {
+        return Curve.of(new Reflectometer(instrument(outgoingShare)).withoutNoise(response, settings()));
     }
 }

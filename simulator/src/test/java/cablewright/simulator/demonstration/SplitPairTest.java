@@ -41,18 +41,21 @@ class SplitPairTest {
     @Test
     void traceRisesAtTheSplitAndFallsAtTheResplit() {
         SplitPair.Outcome outcome = new SplitPair(PAIR, 60, 20, 35, 1.5, 1e-9).outcome();
-        assertEquals(0.158, outcome.reflection(), 0.01);
+        assertEquals(0.130, outcome.reflection(), 0.01);
         Curve trace = outcome.trace();
-        assertTrue(trace.at(22) - trace.at(18) > 0.1);
-        assertTrue(trace.at(39) - trace.at(33) < -0.08);
+        assertTrue(trace.at(22) - trace.at(18) > 0.08);
+        assertTrue(trace.at(39) - trace.at(33) < -0.06);
     }
 
     @Test
     void crosstalkStandsFromSplitToResplitOnly() {
         SplitPair.Outcome outcome = new SplitPair(PAIR, 60, 20, 35, 1.5, 1e-9).outcome();
-        assertEquals(0, outcome.crosstalkTrace().at(15), 1e-9);
-        assertEquals(outcome.crosstalk(), outcome.crosstalkTrace().at(27), 1e-9);
-        assertEquals(0, outcome.crosstalkTrace().at(40), 1e-9);
+        Curve heard = outcome.crosstalkTrace();
+        assertEquals(0, heard.at(15), 1e-3);
+        // Loss takes some of it.
+        assertEquals(outcome.mutualOverOwn() / 2, outcome.crosstalk(), 0.02);
+        assertEquals(0.9 * outcome.crosstalk(), heard.at(27), 0.1 * outcome.crosstalk());
+        assertEquals(0, heard.at(45), 0.3 * outcome.crosstalk());
     }
 
     @Test
