@@ -87,7 +87,7 @@ final class WindowView extends StackPane {
         name.getStyleClass().add("app-name");
         name.setMinWidth(Region.USE_PREF_SIZE);
         Label lesson = new Label(lessonTitle);
-        lesson.getStyleClass().add("quiet");
+        lesson.getStyleClass().addAll("quiet", "lesson-title");
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
         HBox bar = new HBox(

@@ -98,6 +98,10 @@ final class Hands {
         });
     }
 
+    Node focused() {
+        return ask(() -> stage.getScene().getFocusOwner());
+    }
+
     Node find(String selector) {
         Node found = root().lookup(selector);
         if (found == null) {

@@ -148,6 +148,13 @@ class PracticeScreenTest {
     }
 
     @Test
+    void workBeginsOnTheTraceAlsoAfterAnotherLessonWasOpened() {
+        assertEquals("trace-track", hands.focused().getId());
+        hands.run(() -> window.show(Examples.lesson()));
+        assertEquals("trace-track", hands.focused().getId());
+    }
+
+    @Test
     void zoomKeysZoomAboutTheHairLineAndNoughtShowsAll() {
         walkHairTo(84.1);
         double hairBefore = exercise().axis().viewProperty().get().pixel(hair());

@@ -114,7 +114,11 @@ final class ExerciseView extends BorderPane {
     }
 
     private Button playButton(WavePlayer player) {
-        Button play = new Button(texts.say("cable.play"), new FontIcon(Feather.PLAY));
+        Button play = new Button("", new FontIcon(Feather.PLAY));
+        play.textProperty()
+                .bind(model.preparingWaveProperty()
+                        .map(working -> texts.say(working ? "cable.preparing" : "cable.play")));
+        play.disableProperty().bind(model.preparingWaveProperty());
         play.setId("play-wave");
         play.getStyleClass().addAll("flat", "play-wave");
         play.setAccessibleText(texts.say("cable.play"));

@@ -49,6 +49,7 @@ public final class ExerciseViewModel {
     private final TraceTrackViewModel traceTrack;
     private final CableTrackViewModel cableTrack;
     private final ReadOnlyObjectWrapper<Phase> phase;
+    private final ReadOnlyBooleanWrapper preparingWave = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper advice = new ReadOnlyStringWrapper("");
@@ -253,9 +254,11 @@ public final class ExerciseViewModel {
         }
         Settings wanted = settings.settings();
         LineEnd end = settings.endProperty().get();
+        preparingWave.set(true);
         waves.ask(
                 () -> bench.wave(wanted, end),
                 play -> {
+                    preparingWave.set(false);
                     double clip = exercise.instrument().clipVolts(wanted.gainDecibels());
                     cableTrack.clipVoltsProperty().set(clip);
                     cableTrack.waveProperty().set(Optional.of(play));
@@ -281,9 +284,19 @@ public final class ExerciseViewModel {
         traceTrack.writtenToProperty().set(OptionalDouble.of(trace.settings().metresThereAndBack(received)));
     }
 
+    /**
+     * Returns whether the wave is being worked out.
+     *
+     * @return true until it plays
+     */
+    public ReadOnlyBooleanProperty preparingWaveProperty() {
+        return preparingWave.getReadOnlyProperty();
+    }
+
     /** Takes the wave away. */
     public void stopWave() {
         waves.forget();
+        preparingWave.set(false);
         cableTrack.frameProperty().set(-1);
         cableTrack.waveProperty().set(Optional.empty());
         traceTrack.writtenToProperty().set(OptionalDouble.empty());

@@ -38,14 +38,14 @@ public final class PracticeView extends StackPane {
         shown = new ExerciseView(model, model.current(), texts, words);
         getChildren().setAll(shown);
         if (getScene() != null) {
-            // Only with its style does a scroll pane take up its content, which can have no focus before.
-            shown.applyCss();
-            shown.start();
+            start();
         }
     }
 
     /** Puts the focus where work begins. */
     public void start() {
+        // Only with its style does a scroll pane take up its content, which can have no focus before.
+        shown.applyCss();
         shown.start();
     }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javafx.animation.PauseTransition;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -22,9 +23,12 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.util.Duration;
 
 /** The settings of the instrument in one row; what the exercise fixes is written, what it leaves free can be changed. */
 final class SettingsShelf extends VBox {
+
+    private static final Duration PATIENCE = Duration.millis(400);
 
     private final ExerciseViewModel model;
     private final SettingsViewModel settings;
@@ -43,7 +47,7 @@ final class SettingsShelf extends VBox {
         setId("shelf");
         row.getStyleClass().add("shelf-row");
         addSettings();
-        getChildren().addAll(row, problem());
+        getChildren().addAll(row, working(), problem());
         model.axis().unitProperty().addListener((o, before, now) -> rebuild());
         settings.stimulusProperty().addListener((o, before, now) -> {
             if (before.isStep() != now.isStep()) {
@@ -192,6 +196,29 @@ final class SettingsShelf extends VBox {
             pair.getChildren().add(key);
         }
         row.getChildren().add(pair);
+    }
+
+    /** Says that a trace is being taken, if it takes so long that a person would wonder. */
+    private Label working() {
+        Label working = new Label(texts.say("shelf.working"));
+        working.getStyleClass().add("quiet");
+        working.setVisible(false);
+        working.setManaged(false);
+        PauseTransition patience = new PauseTransition(PATIENCE);
+        patience.setOnFinished(event -> {
+            working.setVisible(model.workingProperty().get());
+            working.setManaged(working.isVisible());
+        });
+        model.workingProperty().addListener((o, before, now) -> {
+            if (now) {
+                patience.playFromStart();
+            } else {
+                patience.stop();
+                working.setVisible(false);
+                working.setManaged(false);
+            }
+        });
+        return working;
     }
 
     private Label problem() {
