@@ -93,6 +93,34 @@ public final class DocumentReader {
     }
 
     /**
+     * What a file holds, and whether all of it was understood.
+     *
+     * @param document what was read
+     * @param isNewer whether a newer program wrote it: fields that are not known here were left out, so it may be looked at
+     *     but must not be written back
+     */
+    public record Opened(Document document, boolean isNewer) {}
+
+    /**
+     * Opens a file of any kind, also one of a newer version as far as it is understood here.
+     *
+     * @param file the file
+     * @return what it holds
+     * @throws LessonFormatException if it can't be read, or if a newer one holds what can't be left out
+     */
+    public Opened open(Path file) throws LessonFormatException {
+        byte[] bytes = bytes(file);
+        boolean isNewer = isNewer(source.tree(file.toString(), bytes));
+        Reading reading = isNewer ? Reading.ofNewer() : new Reading();
+        return new Opened(parse(file.toString(), bytes, Optional.empty(), reading), isNewer);
+    }
+
+    private static boolean isNewer(JsonNode root) {
+        JsonNode version = root.get(VERSION);
+        return version != null && version.isIntegralNumber() && version.asLong() > FileKind.VERSION;
+    }
+
+    /**
      * Reads what a file would hold.
      *
      * @param name what messages call it
@@ -128,6 +156,11 @@ public final class DocumentReader {
     }
 
     private Document parse(String name, byte[] bytes, Optional<FileKind> wanted) throws LessonFormatException {
+        return parse(name, bytes, wanted, new Reading());
+    }
+
+    private Document parse(String name, byte[] bytes, Optional<FileKind> wanted, Reading reading)
+            throws LessonFormatException {
         JsonNode root = source.tree(name, bytes);
         if (!root.isObject()) {
             throw JsonSource.problem(
@@ -136,8 +169,9 @@ public final class DocumentReader {
                     "a file of ours is an object in braces with a field \"format\"");
         }
         FileKind kind = kind(name, root, wanted);
-        requireVersion(name, root);
-        Reading reading = new Reading();
+        if (!reading.leavesOutWhatIsNew()) {
+            requireVersion(name, root);
+        }
         refuseUnknown(root, kind, reading);
         readTypes(root, reading);
         Optional<Object> content = Optional.empty();
@@ -194,7 +228,7 @@ public final class DocumentReader {
                 ? List.of(FORMAT, VERSION, kind.field())
                 : List.of(FORMAT, VERSION, TYPES, kind.field());
         for (Map.Entry<String, JsonNode> field : root.properties()) {
-            if (!allowed.contains(field.getKey())) {
+            if (!allowed.contains(field.getKey()) && !reading.leavesOutWhatIsNew()) {
                 reading.problem(
                         At.ROOT.field(field.getKey()),
                         "is not a field that is known here",

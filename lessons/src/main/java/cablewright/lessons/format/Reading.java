@@ -14,8 +14,26 @@ final class Reading {
     /** Enough to work with; a file with more is most likely not one of ours. */
     private static final int MOST_PROBLEMS = 100;
 
+    private final boolean leavesOutWhatIsNew;
     private final List<FormatProblem> problems = new ArrayList<>();
     private final Map<String, CableType> ownTypes = new LinkedHashMap<>();
+
+    Reading() {
+        this(false);
+    }
+
+    private Reading(boolean leavesOutWhatIsNew) {
+        this.leavesOutWhatIsNew = leavesOutWhatIsNew;
+    }
+
+    /** Reads a file of a newer version: fields that are not known are left out instead of refused. */
+    static Reading ofNewer() {
+        return new Reading(true);
+    }
+
+    boolean leavesOutWhatIsNew() {
+        return leavesOutWhatIsNew;
+    }
 
     void problem(At at, String fault, String remedy) {
         if (problems.size() < MOST_PROBLEMS) {

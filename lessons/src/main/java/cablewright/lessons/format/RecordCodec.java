@@ -84,7 +84,7 @@ final class RecordCodec implements Codec {
         allowed.addAll(fields());
         boolean sound = true;
         for (Map.Entry<String, JsonNode> field : node.properties()) {
-            if (!allowed.contains(field.getKey())) {
+            if (!allowed.contains(field.getKey()) && !reading.leavesOutWhatIsNew()) {
                 reading.problem(
                         at.field(field.getKey()),
                         "is not a field that is known here",

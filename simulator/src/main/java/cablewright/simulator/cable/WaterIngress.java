@@ -50,8 +50,10 @@ public record WaterIngress(
 
     @Override
     public WaterIngress movedTo(double newStartMetres) {
+        double behind = Math.max(0, Math.min(lengthMetres, entryMetres - startMetres));
+        double entry = newStartMetres == startMetres ? entryMetres : newStartMetres + behind;
         return new WaterIngress(
-                id, newStartMetres, lengthMetres, entryMetres, picture, volumeFraction, water, dryingEdgeMetres);
+                id, newStartMetres, lengthMetres, entry, picture, volumeFraction, water, dryingEdgeMetres);
     }
 
     @Override

@@ -1,0 +1,102 @@
+package cablewright.lessons.bench;
+
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.format.AtomicSave;
+import cablewright.lessons.format.Document;
+import cablewright.lessons.format.DocumentReader;
+import cablewright.lessons.format.DocumentWriter;
+import cablewright.lessons.format.FormatProblem;
+import cablewright.lessons.format.LessonFormatException;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * A file as the Bench opened it.
+ *
+ * @param document what it holds; a cable alone is set into an exercise, an exercise alone into a lesson
+ * @param form what kind of file it was, and is saved as while that holds all there is
+ * @param isNewer whether a newer program wrote it: some of it may be missing here, so it is only looked at
+ */
+public record BenchFile(BenchDocument document, Form form, boolean isNewer) {
+
+    /** What a file of the Bench holds. */
+    public enum Form {
+        /** A lesson. */
+        LESSON,
+        /** One exercise. */
+        EXERCISE,
+        /** A cable; what was built around it goes into another file. */
+        CABLE
+    }
+
+    /**
+     * Opens a file.
+     *
+     * @param file the file
+     * @return what it holds
+     * @throws LessonFormatException if it can't be used
+     */
+    public static BenchFile open(Path file) throws LessonFormatException {
+        DocumentReader.Opened opened = new DocumentReader().open(file);
+        Document document = opened.document();
+        if (document instanceof Document.OfLesson) {
+            Lesson lesson = ((Document.OfLesson) document).lesson();
+            return new BenchFile(new BenchDocument(lesson, 0), Form.LESSON, opened.isNewer());
+        }
+        if (document instanceof Document.OfExercise) {
+            Exercise exercise = ((Document.OfExercise) document).exercise();
+            return new BenchFile(BenchDocument.of(exercise), Form.EXERCISE, opened.isNewer());
+        }
+        if (document instanceof Document.OfCable) {
+            Exercise exercise = BenchTemplate.around(((Document.OfCable) document).cable());
+            return new BenchFile(BenchDocument.of(exercise), Form.CABLE, opened.isNewer());
+        }
+        FormatProblem problem = new FormatProblem(
+                "", "holds attempts", "the Bench opens lessons, exercises and cables; open it in the class book");
+        throw new LessonFormatException(file.toString(), List.of(problem));
+    }
+
+    /**
+     * Tells as what a document is saved: an exercise stays one while it is alone, and all else becomes a lesson.
+     *
+     * @param document the document
+     * @param form what it was opened as
+     * @return lesson or exercise
+     */
+    public static Form savedAs(BenchDocument document, Form form) {
+        boolean alone = document.lesson().exercises().size() == 1;
+        return form == Form.EXERCISE && alone ? Form.EXERCISE : Form.LESSON;
+    }
+
+    /**
+     * Saves a document, whole or not at all.
+     *
+     * @param file where
+     * @param document the document
+     * @param form lesson, exercise, or the cable alone
+     * @throws IOException if it can't be written; what was there before is untouched
+     */
+    public static void save(Path file, BenchDocument document, Form form) throws IOException {
+        AtomicSave.save(file, bytes(document, form));
+    }
+
+    /**
+     * Writes a document.
+     *
+     * @param document the document
+     * @param form lesson, exercise, or the cable alone
+     * @return the bytes of its file
+     */
+    public static byte[] bytes(BenchDocument document, Form form) {
+        switch (form) {
+            case EXERCISE:
+                return new DocumentWriter().bytes(new Document.OfExercise(document.exercise()));
+            case CABLE:
+                return new DocumentWriter().bytes(new Document.OfCable(document.cable()));
+            default:
+                return new DocumentWriter().bytes(new Document.OfLesson(document.lesson()));
+        }
+    }
+}

@@ -1,0 +1,195 @@
+package cablewright.lessons.bench;
+
+import cablewright.lessons.exercise.Caution;
+import cablewright.lessons.exercise.Exercise;
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.Connector;
+import cablewright.simulator.cable.Event;
+import cablewright.simulator.cable.FarEnd;
+import cablewright.simulator.cable.LoadCoil;
+import cablewright.simulator.cable.Run;
+import cablewright.simulator.cable.Splice;
+import cablewright.simulator.cable.Tap;
+import cablewright.simulator.cable.Unevenness;
+import cablewright.simulator.line.CableType;
+import cablewright.simulator.line.Catalogue;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+
+/**
+ * Sound lines to start from, each an exercise with its record: the instructor puts damage on. All of them lie in Saltmarsh
+ * Point and are invented; sizes of hardware are common practice, no source.
+ */
+public enum BenchTemplate {
+    /** Nothing but cable. */
+    PLAIN_CABLE {
+        @Override
+        Exercise make() {
+            Cable cable = cable("New line", List.of(run("drop-6-foam", 100)), List.of(), terminated("drop-6-foam"));
+            return exercise(
+                    "new-line",
+                    "New line",
+                    "Say here who called, what they saw, and what the record says.",
+                    List.of(Caution.LOCAL_CODES),
+                    cable);
+        }
+    },
+    /** Plant coax along a street, with a tap at every few houses. */
+    STREET_OF_TAPS {
+        @Override
+        Exercise make() {
+            List<Event> events = new ArrayList<>();
+            for (int i = 0; i < TAP_METRES.length; i++) {
+                events.add(new Tap("tap" + (i + 1), TAP_METRES[i], 75, 0.8 + 0.3 * i, 5e-12, 0));
+            }
+            events.add(new Splice("splice1", 97, 8e-9, 0, 0.01));
+            Cable cable =
+                    cable("Net Loft Street", List.of(run("hardline-500", 230)), events, terminated("hardline-500"));
+            return exercise(
+                    "net-loft-street",
+                    "Net Loft Street",
+                    "The night watch reports weak pictures past the net loft. Hardline along the street, 230 m to a"
+                            + " terminated end, five taps and a splice by the record.",
+                    List.of(Caution.LIVE_PLANT_POWER, Caution.LIGHTNING, Caution.DIGGING, Caution.LOCAL_CODES),
+                    cable);
+        }
+    },
+    /** Coax up a building, with a connector at each floor. */
+    BUILDING_RISER {
+        @Override
+        Exercise make() {
+            List<Event> events = new ArrayList<>();
+            for (int floor = 1; floor <= FLOORS; floor++) {
+                events.add(new Connector("floor" + floor, 4 + 3.2 * floor, 62, 0.04, 0.01));
+            }
+            Cable cable =
+                    cable("Custom house riser", List.of(run("drop-11-foam", 32)), events, terminated("drop-11-foam"));
+            return exercise(
+                    "custom-house-riser",
+                    "Custom house riser",
+                    "The top floor of the custom house has no picture. One riser of series 11 coax, 32 m, a connector"
+                            + " at each of seven floors, terminated at the top.",
+                    List.of(Caution.MAINS, Caution.LOCAL_CODES),
+                    cable);
+        }
+    },
+    /** A telephone pair with load coils at the usual spacing of 6,000 ft and half a spacing at each end. */
+    LOADED_LOOP {
+        @Override
+        Exercise make() {
+            List<Event> events = new ArrayList<>();
+            for (int i = 0; i < COILS; i++) {
+                double metres = tenths((i + 0.5) * LOAD_SPACING_METRES);
+                events.add(new LoadCoil("coil" + (i + 1), metres, 88e-3, 8, 100e-12));
+            }
+            double length = tenths(COILS * LOAD_SPACING_METRES);
+            Cable cable =
+                    cable("Pair 14 to the lighthouse", List.of(run("pair-22", length)), events, new FarEnd.Open());
+            return exercise(
+                    "lighthouse-pair",
+                    "Pair 14 to the lighthouse",
+                    "The lighthouse hears its telephone faintly. One pair of 22 gauge, 5.5 km, loaded with 88 mH every"
+                            + " 1.83 km. The keeper has unplugged the set.",
+                    List.of(Caution.RINGING_VOLTAGE, Caution.LIGHTNING, Caution.STATIC_CHARGE, Caution.LOCAL_CODES),
+                    cable);
+        }
+    },
+    /** A new reel before it is accepted: nothing belongs on it. */
+    REEL_ON_THE_FLOOR {
+        @Override
+        Exercise make() {
+            List<Event> events = List.of(new Unevenness("making", 0, 305, 0.002, 1.5, OptionalLong.of(5), false));
+            Cable cable = cable("Reel 214", List.of(run("drop-11-foam", 305)), events, new FarEnd.Open());
+            return exercise(
+                    "reel-214",
+                    "Reel 214",
+                    "A new, dry reel of series 11 coax lies on the factory floor, 305 m by its counter, both ends free."
+                            + " Accept it, or say what is wrong with it.",
+                    List.of(Caution.STATIC_CHARGE, Caution.LOCAL_CODES),
+                    cable);
+        }
+    };
+
+    private static final double[] TAP_METRES = {28, 64.5, 103, 142, 186.5};
+    private static final int FLOORS = 7;
+    private static final int COILS = 3;
+    private static final double LOAD_SPACING_METRES = 6000 * 0.3048;
+    private static final long NOISE_SEED = 20_731;
+
+    abstract Exercise make();
+
+    /**
+     * Returns the word of the template.
+     *
+     * @return lower-case word with hyphens
+     */
+    public String word() {
+        return Choices.word(this);
+    }
+
+    /**
+     * Makes the document to start from.
+     *
+     * @return one exercise with a sound line and an honest record
+     */
+    public BenchDocument document() {
+        return BenchDocument.of(make());
+    }
+
+    private static CableType type(String id) {
+        return Catalogue.standard().type(id);
+    }
+
+    private static Run run(String typeId, double metres) {
+        return new Run(type(typeId), metres);
+    }
+
+    private static FarEnd terminated(String typeId) {
+        return FarEnd.Terminated.byOhms(Math.rint(type(typeId).nominalImpedanceOhms()));
+    }
+
+    private static double tenths(double metres) {
+        return Math.rint(metres * 10) / 10;
+    }
+
+    private static Cable cable(String title, List<Run> runs, List<Event> events, FarEnd end) {
+        return new Cable(title, runs, events, end);
+    }
+
+    /**
+     * Makes an exercise of a cable alone, as when a cable file is opened.
+     *
+     * @param cable the cable
+     * @return the exercise, with an honest record
+     */
+    public static Exercise around(Cable cable) {
+        return exercise(
+                "new-line",
+                cable.title().length() > 200 ? "New line" : cable.title(),
+                "Say here who called, what they saw, and what the record says.",
+                List.of(Caution.LOCAL_CODES),
+                cable);
+    }
+
+    private static Exercise exercise(String id, String title, String brief, List<Caution> cautions, Cable cable) {
+        return new Exercise(
+                id,
+                title,
+                brief + "\n\n*Saltmarsh Point and all in it are invented.*",
+                cautions,
+                cable,
+                RecordEdits.of(cable),
+                UsualView.instrument(cable),
+                UsualView.start(cable),
+                UsualView.permitted(cable),
+                OptionalDouble.empty(),
+                List.of(),
+                "Nothing lies along this line but what belongs: it is sound.",
+                Optional.empty(),
+                NOISE_SEED,
+                true);
+    }
+}

@@ -1,0 +1,34 @@
+package cablewright.lessons.bench;
+
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.generation.ExplanationDraft;
+import cablewright.simulator.explanation.EventSight;
+import cablewright.simulator.explanation.Sightings;
+import cablewright.simulator.network.LineMemory;
+import java.util.List;
+import java.util.function.BooleanSupplier;
+
+/** Drafts the explanation of an exercise from the physics, for the instructor to edit. */
+public final class ExplanationDrafts {
+
+    private ExplanationDrafts() {}
+
+    /**
+     * Drafts an explanation: how each event shows at what is set when the exercise opens.
+     *
+     * @param exercise the exercise
+     * @param memory what is remembered of lines
+     * @param cancelled asked before each event; once true the rest is left out
+     * @return Markdown
+     */
+    public static String of(Exercise exercise, LineMemory memory, BooleanSupplier cancelled) {
+        List<EventSight> sights = Sightings.of(
+                exercise.cable(),
+                exercise.instrument(),
+                exercise.start().settings(),
+                exercise.start().end(),
+                memory,
+                cancelled);
+        return ExplanationDraft.of(exercise.cable(), sights);
+    }
+}
