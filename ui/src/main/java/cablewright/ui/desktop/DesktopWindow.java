@@ -68,6 +68,7 @@ final class DesktopWindow {
     void show(Lesson lesson) {
         practice = new PracticeViewModel(lesson, model.unitProperty(), threads, texts, Clock.systemUTC());
         Words words = Words.in(model.unitProperty().get());
+        Optional.ofNullable(view).ifPresent(WindowView::close);
         view = new WindowView(
                 model, pages.with(new PracticeView(practice, texts, words)), lesson.title(), this::choose, texts);
         content(view);

@@ -20,9 +20,6 @@ record Page(String id, Supplier<Content> content) {
         /** Puts the focus where work begins. */
         void start();
 
-        /** Lays itself out anew for another scale; what was done stays. */
-        void refresh();
-
         /** Returns what a copied picture shows. */
         Node picture();
     }

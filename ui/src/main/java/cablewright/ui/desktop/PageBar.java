@@ -60,9 +60,4 @@ final class PageBar extends HBox {
     Page.Content content() {
         return made.computeIfAbsent(open, page -> page.content().get());
     }
-
-    /** Lays out anew what is open; pages that are not will be when they are opened. */
-    void refresh() {
-        made.values().forEach(Page.Content::refresh);
-    }
 }

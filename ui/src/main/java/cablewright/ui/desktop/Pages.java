@@ -22,7 +22,7 @@ final class Pages {
     /** The pages around a lesson; those that do not hang on it are kept from lesson to lesson. */
     List<Page> with(PracticeView practice) {
         return List.of(
-                new Page("practice", () -> content(practice, practice::start, practice::refresh, practice::tracks)),
+                new Page("practice", () -> content(practice, practice::start, practice::tracks)),
                 new Page("demonstrations", this::demonstrations));
     }
 
@@ -31,10 +31,10 @@ final class Pages {
             demonstrations = new DemonstrationsView(model.unitProperty(), model.darkProperty(), threads);
         }
         DemonstrationsView shown = demonstrations;
-        return content(shown, shown::start, () -> {}, () -> shown);
+        return content(shown, shown::start, () -> shown);
     }
 
-    private static Page.Content content(Node node, Runnable start, Runnable refresh, Supplier<Node> picture) {
+    private static Page.Content content(Node node, Runnable start, Supplier<Node> picture) {
         return new Page.Content() {
             @Override
             public Node node() {
@@ -44,11 +44,6 @@ final class Pages {
             @Override
             public void start() {
                 start.run();
-            }
-
-            @Override
-            public void refresh() {
-                refresh.run();
             }
 
             @Override

@@ -4,6 +4,7 @@ import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Texts;
 import java.util.List;
 import javafx.beans.binding.Bindings;
+import javafx.beans.value.ChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.control.Button;
@@ -31,6 +32,8 @@ final class WindowView extends StackPane {
     private final Runnable choose;
     private final Label notice = new Label();
     private final HBox noticeBar = new HBox();
+    private final ChangeListener<Boolean> dark = (o, before, now) -> style("dark", now);
+    private final ChangeListener<Boolean> projector = (o, before, now) -> style("projector", now);
     private final BorderPane frame = new BorderPane();
     private final PageBar pages;
     private final HelpOverlay help;
@@ -45,11 +48,8 @@ final class WindowView extends StackPane {
         this.pages = new PageBar(pages, frame, texts);
         frame.setTop(new VBox(bar(lessonTitle), noticeBar));
         getChildren().add(frame);
-        model.darkProperty().addListener((o, before, now) -> style("dark", now));
-        model.projectorProperty().addListener((o, before, now) -> {
-            style("projector", now);
-            this.pages.refresh();
-        });
+        model.darkProperty().addListener(dark);
+        model.projectorProperty().addListener(projector);
         style("dark", model.darkProperty().get());
         style("projector", model.projectorProperty().get());
         addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);
@@ -73,6 +73,12 @@ final class WindowView extends StackPane {
         notice.setText(sentence);
         noticeBar.setVisible(!sentence.isEmpty());
         noticeBar.setManaged(!sentence.isEmpty());
+    }
+
+    /** Lets go of the window's model, which outlives this view when another lesson is opened. */
+    void close() {
+        model.darkProperty().removeListener(dark);
+        model.projectorProperty().removeListener(projector);
     }
 
     private void style(String styleClass, boolean on) {

@@ -54,9 +54,9 @@ final class BriefCard extends VBox {
         TextFlow flow = new TextFlow();
         flow.getStyleClass().add("cautions");
         flow.setMinHeight(Region.USE_PREF_SIZE);
-        FontIcon icon = new FontIcon(Feather.ALERT_TRIANGLE);
-        icon.getStyleClass().add("caution-icon");
-        flow.getChildren().add(icon);
+        Text sign = new Text("⚠");
+        sign.getStyleClass().addAll("caution", "caution-sign");
+        flow.getChildren().add(sign);
         StringBuilder all = new StringBuilder();
         for (Caution caution : model.exercise().cautions()) {
             all.append("  ").append(words.caution(caution));

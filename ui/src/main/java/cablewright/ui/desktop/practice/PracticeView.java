@@ -2,6 +2,8 @@ package cablewright.ui.desktop.practice;
 
 import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
+import java.util.HashMap;
+import java.util.Map;
 import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
 
@@ -11,6 +13,7 @@ public final class PracticeView extends StackPane {
     private final PracticeViewModel model;
     private final Texts texts;
     private final Words words;
+    private final Map<ExerciseViewModel, ExerciseView> views = new HashMap<>();
     private ExerciseView shown;
 
     /**
@@ -29,13 +32,9 @@ public final class PracticeView extends StackPane {
         show();
     }
 
-    /** Lays the open exercise out anew, as for another scale; what was done in it stays. */
-    public void refresh() {
-        show();
-    }
-
+    /** Each exercise keeps its view, as it keeps what was done in it. */
     private void show() {
-        shown = new ExerciseView(model, model.current(), texts, words);
+        shown = views.computeIfAbsent(model.current(), exercise -> new ExerciseView(model, exercise, texts, words));
         getChildren().setAll(shown);
         if (getScene() != null) {
             start();

@@ -17,6 +17,9 @@ import javafx.scene.text.TextAlignment;
 /** What is there: shut until commit, then the cable to scale, with its impedance, its events and cuts across it. */
 public final class CableTrack extends Track {
 
+    /** In a lower window than this the trace needs the room more than cuts across the cable do. */
+    private static final double LOW_WINDOW = 660;
+
     private static final double REACH = 8;
     private static final double PLAY_BUTTON = 170;
     private static final double SHUT_HEIGHT = 28;
@@ -251,6 +254,7 @@ public final class CableTrack extends Track {
 
     @Override
     protected double computePrefHeight(double width) {
-        return (isOpen() ? OPEN_HEIGHT : SHUT_HEIGHT) * scale();
+        boolean low = getScene() != null && getScene().getHeight() < LOW_WINDOW * scale();
+        return (isOpen() ? low ? OPEN_HEIGHT_WITHOUT_CUTS : OPEN_HEIGHT : SHUT_HEIGHT) * scale();
     }
 }
