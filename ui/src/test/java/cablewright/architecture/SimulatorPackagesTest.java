@@ -48,7 +48,7 @@ class SimulatorPackagesTest {
                             "instrument",
                             "reading",
                             "explanation")),
-            entry("exchange", List.of("crosssection", "line", "cable", "network", "wave")));
+            entry("exchange", List.of("material", "crosssection", "line", "cable", "network", "wave")));
 
     @ArchTest
     static void packagesKnowOnlyWhatTheTableAllows(JavaClasses simulator) {

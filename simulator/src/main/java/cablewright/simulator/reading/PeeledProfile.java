@@ -29,7 +29,7 @@ public final class PeeledProfile {
 
     private static final int MOST_LAYERS = 1 << 13;
     private static final int SAMPLES_PER_EDGE = 64;
-    private static final int FEWEST_SAMPLES_PER_EDGE = 20;
+    private static final int FEWEST_SAMPLES_PER_LAYER = 8;
     private static final double FULL_REFLECTION = 1 - 1e-6;
     private static final double RISE_PER_LAYER = 0.25;
 
@@ -57,7 +57,7 @@ public final class PeeledProfile {
         Stimulus step = new RaisedCosineStep(layerSeconds * RISE_PER_LAYER);
         double last = step.halfHeightSeconds() + layers * layerSeconds;
         ContourGrid grid = port.nativeGrid()
-                .map(own -> requireFine(own, step, last))
+                .map(own -> requireFine(own, layerSeconds, last))
                 .orElseGet(() -> ContourGrid.forRecord(last, step.shortestEdgeSeconds() / SAMPLES_PER_EDGE));
         Waveform reflected = PortVoltage.on(grid, port, step).reflected();
         double[] levels = new double[layers];
@@ -67,9 +67,10 @@ public final class PeeledProfile {
         return peel(levels, layerSeconds, port.referenceOhms());
     }
 
-    private static ContourGrid requireFine(ContourGrid grid, Stimulus step, double last) {
-        double finest = FEWEST_SAMPLES_PER_EDGE * grid.sampleSeconds() / RISE_PER_LAYER;
-        if (step.shortestEdgeSeconds() < FEWEST_SAMPLES_PER_EDGE * grid.sampleSeconds()) {
+    /** A response that is known on its own grid is told with its own resolution; a layer must be longer than that. */
+    private static ContourGrid requireFine(ContourGrid grid, double layerSeconds, double last) {
+        double finest = FEWEST_SAMPLES_PER_LAYER * grid.sampleSeconds();
+        if (layerSeconds < finest) {
             throw new IllegalArgumentException("layerSeconds is too short for a response that is known up to "
                     + grid.topHertz() + " Hz; choose at least " + finest + " s");
         }

@@ -8,6 +8,7 @@ import cablewright.simulator.instrument.Interference;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.reading.PeeledProfile;
 import cablewright.simulator.wave.PortVoltage;
 import cablewright.simulator.wave.RaisedCosineStep;
 import cablewright.simulator.wave.Waveform;
@@ -197,6 +198,19 @@ class MeasuredSteppedLineTest {
         assertTrue(lowest < highest);
         // Between the middles of the two sections: 20 mm, shown at the set velocity.
         assertEquals(0.020, highest - lowest, 0.005);
+    }
+
+    /** What a reading peels from a simulated port it peels from the measured one. */
+    @Test
+    void peeledProfileShowsTheSections() throws IOException {
+        PeeledProfile profile = PeeledProfile.of(port("stepped-line.s2p", 1), 0.25e-9, 2e-9);
+        double lowest = 0.3e-9;
+        double highest = 0.3e-9;
+        for (double t = 0.3e-9; t < 1.6e-9; t += 0.05e-9) {
+            lowest = profile.ohmsAt(t) < profile.ohmsAt(lowest) ? t : lowest;
+            highest = profile.ohmsAt(t) > profile.ohmsAt(highest) ? t : highest;
+        }
+        assertTrue(lowest < highest && profile.ohmsAt(lowest) < 32 && profile.ohmsAt(highest) > 62, profile.toString());
     }
 
     private static int indexOfLowest(double[] z) {
