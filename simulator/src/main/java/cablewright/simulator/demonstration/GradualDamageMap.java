@@ -42,7 +42,9 @@ public final class GradualDamageMap {
     private final AtomicReferenceArray<ComplexArray> severities;
     private final AtomicReferenceArray<ComplexArray> distances;
 
-    private GradualDamageMap(DamageMapSettings wanted) {
+    private final SeverityTable table;
+
+    private GradualDamageMap(DamageMapSettings wanted, BooleanSupplier cancelled) {
         this.wanted = wanted;
         this.reflectometer = new Reflectometer(wanted.instrument());
         Settings settings = wanted.settings();
@@ -55,6 +57,7 @@ public final class GradualDamageMap {
         this.lateHertz = 0.35 / settings.stimulus().shortestEdgeSeconds();
         this.nepersPerMetre = new RoundTrip(wanted.type(), lateHertz).attenuation(lateHertz);
         this.echoes = new DamageEchoes(wanted, windowSeconds(wanted.farthestMetres()));
+        this.table = new SeverityTable(echoes, wanted.mildestChange(), wanted.worstChange(), cancelled);
         Cable sound = new Cable(
                 "Sound cable",
                 List.of(new Run(wanted.type(), settings.rangeMetres())),
@@ -72,12 +75,12 @@ public final class GradualDamageMap {
      *
      * @param wanted which
      * @param listener hears of progress, and gets a coarse map first
-     * @param cancelled asked before each row; once true, the work stops
+     * @param cancelled asked before each cell; once true, the work stops, and it must stay true
      * @return the map; empty if it was cancelled
      */
     public static Optional<DamageMap> compute(
             DamageMapSettings wanted, MapListener listener, BooleanSupplier cancelled) {
-        return new GradualDamageMap(wanted).run(listener, cancelled);
+        return new GradualDamageMap(wanted, cancelled).run(listener, cancelled);
     }
 
     private Optional<DamageMap> run(MapListener listener, BooleanSupplier cancelled) {
@@ -164,7 +167,7 @@ public final class GradualDamageMap {
     private ComplexArray severity(int row) {
         ComplexArray known = severities.get(row);
         if (known == null) {
-            known = echoes.ofSeverity(wanted.changeAt(row));
+            known = table.ofSeverity(wanted.changeAt(row));
             severities.set(row, known);
         }
         return known;

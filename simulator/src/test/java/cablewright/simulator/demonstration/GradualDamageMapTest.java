@@ -14,7 +14,9 @@ import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
+import cablewright.simulator.line.ComplexArray;
 import cablewright.simulator.wave.HalfSine;
+import cablewright.simulator.wave.Waveform;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
@@ -63,6 +65,44 @@ class GradualDamageMapTest {
                 assertEquals(whole.visibility(), map.visibility(row, column), cell);
                 assertEquals(whole.reason(), map.reason(row, column), cell);
             }
+        }
+    }
+
+    /** The compiler takes deeper damage in more steps, each number of which errs a little differently. */
+    @ParameterizedTest
+    @CsvSource({"0.0021", "0.01", "0.1", "0.3", "0.49"})
+    void echoOfASeverityBetweenTheNodesIsThatOfTheCableItself(double change) {
+        DamageEchoes echoes = new DamageEchoes(wanted(5e-9, 4, 16), 100e-9);
+        ComplexArray near = echoes.toDistance(20);
+        Waveform direct = echoes.echo(echoes.ofSeverity(change), near, 20);
+        Waveform between = echoes.echo(new SeverityTable(echoes, 0.002, 0.5, () -> false).ofSeverity(change), near, 20);
+        double largest = 0;
+        double off = 0;
+        for (int i = 0; i < direct.count(); i++) {
+            largest = Math.max(largest, Math.abs(direct.sample(i)));
+            off = Math.max(off, Math.abs(direct.sample(i) - between.sample(i)));
+        }
+        assertEquals(0, off / largest, 3e-3);
+    }
+
+    /** On a line without loss neither place nor noise changes with distance, so the lines on the map run level. */
+    @Test
+    void boundariesOnALosslessLineRunLevelWhereTheContrastPassesItsThreshold() {
+        CableType lossless = Catalogue.standard().type("lossless-75");
+        Settings settings = new Settings(new HalfSine(5e-9), 0.85, 200, 0, 64);
+        DamageMap map = map(new DamageMapSettings(
+                lossless, Instrument.usual(75), settings, Profile.TRIANGLE, 5, 0.002, 0.5, 120, 32, 32));
+        for (Visibility least : new Visibility[] {Visibility.CLEAR, Visibility.MARGINAL}) {
+            double sigmas = least == Visibility.CLEAR ? 6 : 3;
+            for (MapBoundary.Segment segment : MapBoundary.of(map, least)) {
+                if (segment.fromColumn() > 3 && segment.toColumn() > 3) {
+                    assertEquals(segment.fromRow(), segment.toRow(), 0.05);
+                    int below = (int) segment.fromRow();
+                    assertTrue(map.contrastVolts(below, 20) <= sigmas * map.noiseVolts() * 1.01);
+                    assertTrue(map.contrastVolts(below + 1, 20) >= sigmas * map.noiseVolts() * 0.99);
+                }
+            }
+            assertTrue(MapBoundary.of(map, least).size() >= 28);
         }
     }
 

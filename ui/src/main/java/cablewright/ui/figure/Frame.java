@@ -7,7 +7,7 @@ import java.util.List;
 final class Frame {
 
     private static final double TICK_WIDTH_FONTS = 5;
-    private static final double TICK_HEIGHT_FONTS = 2;
+    private static final double TICK_HEIGHT_FONTS = 1.5;
 
     private final Pen pen;
     private final Palette palette;

@@ -70,7 +70,7 @@ final class PlotPainter {
         double x = frame.x(mark.x());
         double width = mark.text().length() * LETTER_FONTS * font;
         boolean left = x + width + font > frame.box().right();
-        double baseline = frame.box().y() + (1.1 + 1.25 * (index % 3)) * font;
+        double baseline = frame.box().y() + (1.1 + 1.25 * (index % 2)) * font;
         double place = left ? x - 0.4 * font : x + 0.4 * font;
         pen.fill(left ? place - width : place, baseline - 0.9 * font, width, 1.2 * font, palette.paper());
         pen.text(mark.text(), place, baseline, left ? Pen.Anchor.END : Pen.Anchor.START, font, palette.of(mark.tone()));

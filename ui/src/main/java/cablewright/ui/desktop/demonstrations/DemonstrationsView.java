@@ -8,12 +8,14 @@ import cablewright.ui.words.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.beans.value.ObservableValue;
+import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Toggle;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
@@ -23,6 +25,9 @@ public final class DemonstrationsView extends BorderPane {
 
     private static final String BUNDLE = "cablewright.ui.desktop.demonstrations.screen";
     private static final String STYLE = "demonstrations.css";
+
+    private static final PseudoClass NARROW = PseudoClass.getPseudoClass("narrow");
+    private static final double LEAST_EMS_FOR_TITLES = 75;
 
     private final Texts screen = new Texts(BUNDLE);
     private final Texts words = new Texts(Demonstrations.BUNDLE);
@@ -51,9 +56,28 @@ public final class DemonstrationsView extends BorderPane {
             views.add(new DemonstrationView(model, words, screen, unit, dark));
             list.getChildren().add(entry(models.size(), demonstration));
         }
+        widthProperty().addListener(changed -> fit(title));
+        title.fontProperty().addListener(changed -> fit(title));
         group.selectedToggleProperty().addListener((o, before, now) -> choose(before, now));
         group.selectToggle(group.getToggles().get(0));
         setLeft(scrolling(list));
+    }
+
+    /** Where there is little room for such large letters the list shows numbers alone, and leaves the room to the figure. */
+    private void fit(Label title) {
+        boolean narrow = getWidth() < LEAST_EMS_FOR_TITLES * title.getFont().getSize();
+        pseudoClassStateChanged(NARROW, narrow);
+        title.setVisible(!narrow);
+        title.setManaged(!narrow);
+        for (Toggle toggle : group.getToggles()) {
+            ToggleButton entry = (ToggleButton) toggle;
+            int number = (int) entry.getUserData() + 1;
+            entry.setText(narrow ? Integer.toString(number) : screen.say("list.entry", number, titleOf(number - 1)));
+        }
+    }
+
+    private String titleOf(int index) {
+        return words.say(models.get(index).demonstration().id() + ".title");
     }
 
     private static ScrollPane scrolling(Node content) {
@@ -75,6 +99,7 @@ public final class DemonstrationsView extends BorderPane {
         entry.setMaxWidth(Double.MAX_VALUE);
         entry.setUserData(number - 1);
         entry.setAccessibleText(screen.say("list.entry.name", number, title));
+        entry.setTooltip(new Tooltip(title));
         entry.getStyleClass().add("demonstration-entry");
         entry.setOnKeyPressed(event -> {
             if (event.getCode() == KeyCode.DOWN || event.getCode() == KeyCode.UP) {

@@ -217,6 +217,19 @@ class DemonstrationsScreenTest {
     }
 
     @Test
+    void atProjectorScaleTheListShrinksToNumbersAndTheFigureStaysWide() {
+        answer("loss");
+        run(() -> window.getStyleClass().add("projector"));
+        run(() -> window.requestLayout());
+        assertEquals("10", find("#demonstration-loss", ToggleButton.class).getText());
+        assertTrue(find("#demonstration-loss", ToggleButton.class)
+                .getAccessibleText()
+                .contains("Loss"));
+        double wide = ask(() -> find(".figure-view", FigureView.class).getWidth());
+        assertTrue(wide > 0.5 * 1270, "figure is " + wide + " wide");
+    }
+
+    @Test
     void darkWindowHasADarkFigure() {
         answer("same");
         assertTrue(brightness() > 0.7);
@@ -241,7 +254,7 @@ class DemonstrationsScreenTest {
     }
 
     @Test
-    void threeThingsAskedOneAfterTheOtherLeaveTheLastOne() {
+    void askingAgainPutsTheFigureAway() {
         answer("every");
         run(() -> find("#set-pitch", Slider.class).setValue(0.5));
         run(() -> find("#ask-again", Button.class).fire());
