@@ -88,20 +88,21 @@ public final class TextPlot {
         Window window = plot.window();
         Ticks ticks = Ticks.between(window.left(), window.right(), Math.max(2, columns / 14));
         StringBuilder line = new StringBuilder(" ".repeat(LABEL)).append(style.corner());
-        StringBuilder labels = new StringBuilder(" ".repeat(LABEL + columns + 12));
+        StringBuilder labels = new StringBuilder(" ".repeat(LABEL + 1 + columns));
         line.append(style.dash().repeat(columns));
-        int free = 0;
+        labels.replace(0, LABEL, String.format("%" + (LABEL - 1) + "s ", plot.xUnit()));
+        int free = LABEL - 1;
         for (double place : ticks.values()) {
             int at = LABEL + 1 + Math.max(0, Math.min(columns - 1, column(place, window, columns)));
             String label = style.plain(Quantities.number(place, ticks.digits()));
-            int start = Math.max(0, at - label.length() / 2);
+            int start = Math.min(labels.length() - label.length(), at - label.length() / 2);
             line.replace(at, at + 1, style.tick());
-            if (start >= free && start + label.length() < labels.length()) {
+            if (start >= free) {
                 labels.replace(start, start + label.length(), label);
                 free = start + label.length() + 2;
             }
         }
-        return line + "\n" + labels.toString().stripTrailing() + " " + plot.xUnit() + "\n";
+        return line + "\n" + labels.toString().stripTrailing() + "\n";
     }
 
     private static int column(double x, Window window, int count) {

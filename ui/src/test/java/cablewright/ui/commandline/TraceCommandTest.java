@@ -237,10 +237,10 @@ class TraceCommandTest {
 
     @Test
     void aPlotInTextHasAnAxisInTheUnitAskedFor() {
-        assertTrue(desk.run("trace", "camera.json", "--format", "text").out().contains(" m\n"));
+        assertTrue(desk.run("trace", "camera.json", "--format", "text").out().contains("       m "));
         assertTrue(desk.run("trace", "camera.json", "--format", "text", "--feet")
                 .out()
-                .contains(" ft\n"));
+                .contains("      ft "));
         assertFalse(desk.run("trace", "camera.json", "--format", "text").out().contains("\u001b["));
     }
 }
