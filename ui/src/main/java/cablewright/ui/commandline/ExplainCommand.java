@@ -1,10 +1,11 @@
 package cablewright.ui.commandline;
 
 import cablewright.simulator.cable.Cable;
+import cablewright.simulator.explanation.Attribution;
 import cablewright.simulator.explanation.EventSight;
-import cablewright.simulator.explanation.Ghosts;
 import cablewright.simulator.explanation.Sightings;
 import cablewright.simulator.explanation.Suggestions;
+import cablewright.simulator.explanation.VisibilityRules;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Settings;
 import cablewright.ui.words.Words;
@@ -100,8 +101,15 @@ final class ExplainCommand implements Callable<Integer> {
                 cable,
                 EventFacts.of(cable, instrument, settings, line.end(), sights),
                 Suggestions.of(cable, instrument, settings, line.end(), sights, () -> false),
-                Ghosts.of(cable, instrument, settings, line.end(), sights),
+                Attribution.of(cable, instrument, settings, line.end()).ghosts(least(instrument, settings)),
                 Words.in(root.lengthUnit()));
+    }
+
+    /** Least height of a ghost that a reader could take for an event. */
+    private static double least(Instrument instrument, Settings settings) {
+        return Math.max(
+                VisibilityRules.MARGINAL_OVER_NOISE * instrument.noiseVoltsAfter(settings.averages()),
+                instrument.stepVoltsAfter(settings.gainDecibels(), settings.averages()));
     }
 
     private byte[] written(Explanation explanation) {

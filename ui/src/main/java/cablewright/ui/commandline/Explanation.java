@@ -1,10 +1,9 @@
 package cablewright.ui.commandline;
 
 import cablewright.simulator.cable.Cable;
-import cablewright.simulator.explanation.Ghost;
-import cablewright.simulator.explanation.Ghosts;
 import cablewright.simulator.explanation.Suggestion;
 import cablewright.simulator.explanation.Visibility;
+import cablewright.simulator.explanation.WavePath;
 import cablewright.ui.words.EventWords;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.SightWords;
@@ -46,11 +45,15 @@ final class Explanation {
     private final Cable cable;
     private final List<EventFacts> facts;
     private final Map<String, Suggestion> suggestions;
-    private final List<Ghost> ghosts;
+    private final List<WavePath> ghosts;
     private final Words words;
 
     Explanation(
-            Cable cable, List<EventFacts> facts, Map<String, Suggestion> suggestions, List<Ghost> ghosts, Words words) {
+            Cable cable,
+            List<EventFacts> facts,
+            Map<String, Suggestion> suggestions,
+            List<WavePath> ghosts,
+            Words words) {
         this.cable = cable;
         this.facts = List.copyOf(facts);
         this.suggestions = Map.copyOf(suggestions);
@@ -78,9 +81,9 @@ final class Explanation {
         StringBuilder out = new StringBuilder(ghosts.isEmpty() ? "" : "\nghosts, where there is no event\n");
         ghosts.stream().limit(MOST_GHOSTS).forEach(ghost -> out.append("  at ")
                 .append(words.quantities().length(ghost.shownMetres()))
-                .append(", about ")
-                .append(words.quantities().percent(ghost.heightVolts()).replace("+", ""))
-                .append(" high: ")
+                .append(", ")
+                .append(words.quantities().percent(ghost.peakVolts()))
+                .append(": ")
                 .append(path(ghost))
                 .append('\n'));
         if (ghosts.size() > MOST_GHOSTS) {
@@ -89,11 +92,9 @@ final class Explanation {
         return out.toString();
     }
 
-    private String path(Ghost ghost) {
+    private String path(WavePath ghost) {
         SightWords sights = new SightWords(words, cable);
-        return ghost.path().stream()
-                .map(name -> name.equals(Ghosts.PORT) ? "the port" : sights.name(name))
-                .collect(Collectors.joining(", "));
+        return ghost.turns().stream().map(name -> sights.name(name)).collect(Collectors.joining(", "));
     }
 
     private String head(EventFacts fact) {
@@ -216,12 +217,12 @@ final class Explanation {
 
     private void writeGhosts(JsonGenerator json) throws IOException {
         json.writeArrayFieldStart("ghosts");
-        for (Ghost ghost : ghosts) {
+        for (WavePath ghost : ghosts) {
             json.writeStartObject();
-            json.writeStringField("path", String.join(" > ", ghost.path()));
+            json.writeStringField("path", String.join(" > ", ghost.turns()));
             json.writeNumberField("shown_m", ghost.shownMetres());
-            json.writeNumberField("delay_s", ghost.thereAndBackSeconds());
-            json.writeNumberField("height_v", ghost.heightVolts());
+            json.writeNumberField("delay_s", ghost.arrivalSeconds());
+            json.writeNumberField("height_v", ghost.peakVolts());
             json.writeEndObject();
         }
         json.writeEndArray();
