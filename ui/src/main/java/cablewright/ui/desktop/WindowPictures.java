@@ -81,24 +81,25 @@ public final class WindowPictures {
             });
             picture("committed", stage, folder);
             steps.add(() -> {
-                window.practice().current().playWave();
+                window.practice().current().reveal().playWave();
                 int frames = window.practice()
                         .current()
+                        .reveal()
                         .cableTrack()
                         .waveProperty()
                         .get()
                         .orElseThrow()
                         .frames();
-                window.practice().current().showFrame((int) (WAVE_SHARE * frames));
+                window.practice().current().reveal().showFrame((int) (WAVE_SHARE * frames));
                 save(stage, folder.resolve("wave.png"));
-                window.practice().current().stopWave();
+                window.practice().current().reveal().stopWave();
             });
             steps.add(() -> {
                 ExerciseViewModel exercise = window.practice().current();
                 exercise.sheetProperty().get().orElseThrow().findings().stream()
                         .flatMap(finding -> Claim.in(finding).stream())
                         .findFirst()
-                        .ifPresent(exercise::compare);
+                        .ifPresent(exercise.reveal()::compare);
             });
             picture("claim", stage, folder);
         }

@@ -59,7 +59,7 @@ final class ExerciseView extends BorderPane {
                 words,
                 texts.say("record.caption"),
                 texts.say("record.name"));
-        CableTrack cable = new CableTrack(model.axis(), model.cableTrack(), words, texts);
+        CableTrack cable = new CableTrack(model.axis(), model.reveal().cableTrack(), words, texts);
         WavePlayer player = new WavePlayer(model);
         StackPane cableCard = card(cable);
         cableCard.getChildren().add(playButton(player));
@@ -116,9 +116,10 @@ final class ExerciseView extends BorderPane {
     private Button playButton(WavePlayer player) {
         Button play = new Button("", new FontIcon(Feather.PLAY));
         play.textProperty()
-                .bind(model.preparingWaveProperty()
+                .bind(model.reveal()
+                        .preparingWaveProperty()
                         .map(working -> texts.say(working ? "cable.preparing" : "cable.play")));
-        play.disableProperty().bind(model.preparingWaveProperty());
+        play.disableProperty().bind(model.reveal().preparingWaveProperty());
         play.setId("play-wave");
         play.getStyleClass().addAll("flat", "play-wave");
         play.setAccessibleText(texts.say("cable.play"));

@@ -8,18 +8,15 @@ import cablewright.lessons.marking.Marker;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.ui.chart.WavePlay;
 import cablewright.ui.desktop.task.LatestRun;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.desktop.track.AxisViewModel;
-import cablewright.ui.desktop.track.CableTrackViewModel;
 import cablewright.ui.desktop.track.TraceTrackViewModel;
 import cablewright.ui.words.Texts;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyIntegerProperty;
@@ -38,18 +35,13 @@ public final class ExerciseViewModel {
     private final Clock clock;
     private final Bench bench;
     private final LatestRun traces;
-    private final LatestRun sights;
     private final LatestRun marking;
-    private final LatestRun waves;
-    private final LatestRun comparisons;
-    private final ReadOnlyObjectWrapper<Optional<Claim>> compared = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final AxisViewModel axis = new AxisViewModel();
     private final SettingsViewModel settings;
     private final FlagsViewModel flags;
     private final TraceTrackViewModel traceTrack;
-    private final CableTrackViewModel cableTrack;
+    private final RevealViewModel reveal;
     private final ReadOnlyObjectWrapper<Phase> phase;
-    private final ReadOnlyBooleanWrapper preparingWave = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper advice = new ReadOnlyStringWrapper("");
@@ -74,16 +66,13 @@ public final class ExerciseViewModel {
         this.clock = clock;
         this.bench = new Bench(exercise);
         this.traces = new LatestRun(threads);
-        this.sights = new LatestRun(threads);
         this.marking = new LatestRun(threads);
-        this.waves = new LatestRun(threads);
-        this.comparisons = new LatestRun(threads);
         this.settings = new SettingsViewModel(exercise.permitted(), exercise.start());
         this.flags = new FlagsViewModel(settings);
-        this.cableTrack = new CableTrackViewModel(exercise.cable());
         this.traceTrack = new TraceTrackViewModel(axis, exercise.instrument().sourceOhms(), texts);
         this.phase = new ReadOnlyObjectWrapper<>(exercise.prediction().isPresent() ? Phase.ASKED : Phase.READING);
         axis.setRange(exercise.start().settings().rangeMetres());
+        this.reveal = new RevealViewModel(exercise, bench, settings, traceTrack, threads, this::showProblem);
         listen();
     }
 
@@ -114,14 +103,9 @@ public final class ExerciseViewModel {
     }
 
     private void settingsChanged() {
-        stopWave();
-        compared.set(Optional.empty());
-        traceTrack.comparisonProperty().set(null);
+        reveal.settingsChanged();
         if (phase.get() != Phase.ASKED && openedAt.isPresent()) {
             takeTrace();
-        }
-        if (phase.get() == Phase.COMMITTED) {
-            lookAgain();
         }
     }
 
@@ -205,114 +189,13 @@ public final class ExerciseViewModel {
     private void showMarks(MarkSheet marked) {
         sheet.set(Optional.of(marked));
         phase.set(Phase.COMMITTED);
-        lookAgain();
+        reveal.open();
     }
 
     private void showMarkingProblem(Exception what) {
         flags.thaw();
         phase.set(Phase.READING);
         advice.set(texts.say("problem.marking", String.valueOf(what.getMessage())));
-    }
-
-    /**
-     * Lays over what a flagged thing would have shown where something else, or nothing, is; or takes it away again.
-     *
-     * @param claim the claim
-     */
-    public void compare(Claim claim) {
-        if (compared.get().filter(claim::equals).isPresent()) {
-            compared.set(Optional.empty());
-            traceTrack.comparisonProperty().set(null);
-            return;
-        }
-        if (settings.endProperty().get() != claim.flag().end()) {
-            settings.endProperty().set(claim.flag().end());
-        }
-        Settings wanted = settings.settings();
-        comparisons.ask(
-                () -> bench.claimed(claim, wanted),
-                trace -> {
-                    compared.set(trace.map(it -> claim));
-                    traceTrack.comparisonProperty().set(trace.orElse(null));
-                },
-                this::showProblem);
-    }
-
-    /**
-     * Returns the claim whose trace is laid over.
-     *
-     * @return the claim; empty while there is none
-     */
-    public ReadOnlyObjectProperty<Optional<Claim>> comparedProperty() {
-        return compared.getReadOnlyProperty();
-    }
-
-    /** Plays the wave along the open cable from the start, once it is worked out; it shows from the first frame on. */
-    public void playWave() {
-        if (phase.get() != Phase.COMMITTED) {
-            return;
-        }
-        Settings wanted = settings.settings();
-        LineEnd end = settings.endProperty().get();
-        preparingWave.set(true);
-        waves.ask(
-                () -> bench.wave(wanted, end),
-                play -> {
-                    preparingWave.set(false);
-                    double clip = exercise.instrument().clipVolts(wanted.gainDecibels());
-                    cableTrack.clipVoltsProperty().set(clip);
-                    cableTrack.waveProperty().set(Optional.of(play));
-                    showFrame(0);
-                },
-                this::showProblem);
-    }
-
-    /**
-     * Shows one moment of the wave: where it is on the cable, and what the port has received by then.
-     *
-     * @param frame which frame of the wave, from 0; beyond the last the wave is gone
-     */
-    public void showFrame(int frame) {
-        Optional<WavePlay> play = cableTrack.waveProperty().get();
-        if (play.isEmpty() || frame >= play.get().frames()) {
-            stopWave();
-            return;
-        }
-        cableTrack.frameProperty().set(frame);
-        Trace trace = traceTrack.traceProperty().get();
-        double received = play.get().seconds(frame) - trace.zeroSeconds();
-        traceTrack.writtenToProperty().set(OptionalDouble.of(trace.settings().metresThereAndBack(received)));
-    }
-
-    /**
-     * Returns whether the wave is being worked out.
-     *
-     * @return true until it plays
-     */
-    public ReadOnlyBooleanProperty preparingWaveProperty() {
-        return preparingWave.getReadOnlyProperty();
-    }
-
-    /** Takes the wave away. */
-    public void stopWave() {
-        waves.forget();
-        preparingWave.set(false);
-        cableTrack.frameProperty().set(-1);
-        cableTrack.waveProperty().set(Optional.empty());
-        traceTrack.writtenToProperty().set(OptionalDouble.empty());
-    }
-
-    /** Lays the cable out anew under the trace, and works out what can be seen of it at these settings. */
-    private void lookAgain() {
-        Settings wanted = settings.settings();
-        LineEnd end = settings.endProperty().get();
-        sights.ask(
-                () -> bench.look(wanted, end),
-                look -> {
-                    cableTrack.drawingProperty().set(Optional.of(look.drawing()));
-                    cableTrack.sightsProperty().set(look.sights());
-                },
-                this::showProblem);
     }
 
     /**
@@ -361,12 +244,12 @@ public final class ExerciseViewModel {
     }
 
     /**
-     * Returns its cable track.
+     * Returns what commit opens.
      *
-     * @return the model of the track
+     * @return the cable, the wave on it, and traces of wrong claims
      */
-    public CableTrackViewModel cableTrack() {
-        return cableTrack;
+    public RevealViewModel reveal() {
+        return reveal;
     }
 
     /**

@@ -150,7 +150,8 @@ final class ResultPane extends VBox {
         compare.textProperty()
                 .bind(Bindings.createStringBinding(
                         () -> {
-                            boolean shown = model.comparedProperty()
+                            boolean shown = model.reveal()
+                                    .comparedProperty()
                                     .get()
                                     .filter(claim::equals)
                                     .isPresent();
@@ -158,9 +159,9 @@ final class ResultPane extends VBox {
                                     shown ? "result.uncompare" : "result.compare",
                                     words.aKind(claim.flag().kind()));
                         },
-                        model.comparedProperty()));
+                        model.reveal().comparedProperty()));
         compare.accessibleTextProperty().bind(compare.textProperty());
-        compare.setOnAction(event -> model.compare(claim));
+        compare.setOnAction(event -> model.reveal().compare(claim));
         return compare;
     }
 

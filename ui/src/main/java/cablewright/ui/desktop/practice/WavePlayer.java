@@ -13,7 +13,7 @@ final class WavePlayer extends AnimationTimer {
 
     WavePlayer(ExerciseViewModel model) {
         this.model = model;
-        model.cableTrack().waveProperty().addListener((o, before, now) -> {
+        model.reveal().cableTrack().waveProperty().addListener((o, before, now) -> {
             startedAt = 0;
             if (now.isPresent()) {
                 start();
@@ -25,10 +25,10 @@ final class WavePlayer extends AnimationTimer {
 
     /** Plays from the start, or takes the wave away if one plays. */
     void toggle() {
-        if (model.cableTrack().isPlaying()) {
-            model.stopWave();
+        if (model.reveal().cableTrack().isPlaying()) {
+            model.reveal().stopWave();
         } else {
-            model.playWave();
+            model.reveal().playWave();
         }
     }
 
@@ -38,6 +38,7 @@ final class WavePlayer extends AnimationTimer {
             startedAt = now;
         }
         double share = (now - startedAt) * NANO / SECONDS_OF_A_PLAY;
-        model.cableTrack().waveProperty().get().ifPresent(play -> model.showFrame((int) (share * play.frames())));
+        model.reveal().cableTrack().waveProperty().get().ifPresent(play -> model.reveal()
+                .showFrame((int) (share * play.frames())));
     }
 }

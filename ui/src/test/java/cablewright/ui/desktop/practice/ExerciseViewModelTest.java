@@ -38,7 +38,7 @@ class ExerciseViewModelTest {
     void openingShowsATraceAndKeepsTheCableShut() {
         ExerciseViewModel model = open(0);
         assertNotNull(model.traceTrack().traceProperty().get());
-        assertTrue(model.cableTrack().drawingProperty().get().isEmpty());
+        assertTrue(model.reveal().cableTrack().drawingProperty().get().isEmpty());
         assertFalse(model.workingProperty().get());
     }
 
@@ -99,8 +99,14 @@ class ExerciseViewModelTest {
         assertEquals(30, sheet.maximum(), 1e-9);
         assertEquals(
                 3,
-                model.cableTrack().drawingProperty().get().orElseThrow().marks().size());
-        assertEquals(3, model.cableTrack().sightsProperty().get().size());
+                model.reveal()
+                        .cableTrack()
+                        .drawingProperty()
+                        .get()
+                        .orElseThrow()
+                        .marks()
+                        .size());
+        assertEquals(3, model.reveal().cableTrack().sightsProperty().get().size());
     }
 
     @Test
@@ -117,25 +123,35 @@ class ExerciseViewModelTest {
     void afterCommitTheCableFollowsTheSettings() {
         ExerciseViewModel model = open(0);
         model.commit();
-        double before = model.cableTrack().drawingProperty().get().orElseThrow().endShownMetres();
+        double before = model.reveal()
+                .cableTrack()
+                .drawingProperty()
+                .get()
+                .orElseThrow()
+                .endShownMetres();
         model.settings().setVelocity(0.80);
-        double after = model.cableTrack().drawingProperty().get().orElseThrow().endShownMetres();
+        double after = model.reveal()
+                .cableTrack()
+                .drawingProperty()
+                .get()
+                .orElseThrow()
+                .endShownMetres();
         assertEquals(0.80 / 0.85, after / before, 1e-9);
     }
 
     @Test
     void theWavePlaysOnlyOnAnOpenCableAndEndsByItself() {
         ExerciseViewModel model = open(0);
-        model.playWave();
-        assertFalse(model.cableTrack().isPlaying());
+        model.reveal().playWave();
+        assertFalse(model.reveal().cableTrack().isPlaying());
         model.commit();
-        model.playWave();
-        assertTrue(model.cableTrack().isPlaying());
+        model.reveal().playWave();
+        assertTrue(model.reveal().cableTrack().isPlaying());
         double before = model.traceTrack().writtenToProperty().get().orElseThrow();
-        model.showFrame(100);
+        model.reveal().showFrame(100);
         assertTrue(model.traceTrack().writtenToProperty().get().orElseThrow() > before);
-        model.showFrame(1_000_000);
-        assertFalse(model.cableTrack().isPlaying());
+        model.reveal().showFrame(1_000_000);
+        assertFalse(model.reveal().cableTrack().isPlaying());
         assertTrue(model.traceTrack().writtenToProperty().get().isEmpty());
     }
 
@@ -143,9 +159,9 @@ class ExerciseViewModelTest {
     void aChangedSettingStopsTheWave() {
         ExerciseViewModel model = open(0);
         model.commit();
-        model.playWave();
+        model.reveal().playWave();
         model.settings().step(Setting.GAIN, 1);
-        assertFalse(model.cableTrack().isPlaying());
+        assertFalse(model.reveal().cableTrack().isPlaying());
     }
 
     @Test
@@ -159,11 +175,11 @@ class ExerciseViewModelTest {
                 .findFirst()
                 .orElseThrow();
         assertEquals("P1", claim.insteadOf().orElseThrow());
-        model.compare(claim);
+        model.reveal().compare(claim);
         double splice = largestNear(model.traceTrack().comparisonProperty().get(), 84.3);
         double pinch = largestNear(model.traceTrack().traceProperty().get(), 84.3);
         assertTrue(splice > 0.004 && pinch < 0, "a splice rises where the pinch falls: " + splice + ", " + pinch);
-        model.compare(claim);
+        model.reveal().compare(claim);
         assertNull(model.traceTrack().comparisonProperty().get());
     }
 

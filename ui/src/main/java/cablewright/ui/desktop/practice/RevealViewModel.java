@@ -1,0 +1,180 @@
+package cablewright.ui.desktop.practice;
+
+import cablewright.lessons.exercise.Exercise;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.instrument.Trace;
+import cablewright.ui.chart.WavePlay;
+import cablewright.ui.desktop.task.LatestRun;
+import cablewright.ui.desktop.task.Threads;
+import cablewright.ui.desktop.track.CableTrackViewModel;
+import cablewright.ui.desktop.track.TraceTrackViewModel;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+/** What commit opens: the cable under its trace, the wave on its way, and what a wrong claim would have shown. */
+public final class RevealViewModel {
+
+    private final Exercise exercise;
+    private final Bench bench;
+    private final SettingsViewModel settings;
+    private final TraceTrackViewModel traceTrack;
+    private final CableTrackViewModel cableTrack;
+    private final Consumer<Exception> problems;
+    private final LatestRun sights;
+    private final LatestRun waves;
+    private final LatestRun comparisons;
+    private final ReadOnlyObjectWrapper<Optional<Claim>> compared = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyBooleanWrapper preparingWave = new ReadOnlyBooleanWrapper();
+    private boolean open;
+
+    RevealViewModel(
+            Exercise exercise,
+            Bench bench,
+            SettingsViewModel settings,
+            TraceTrackViewModel traceTrack,
+            Threads threads,
+            Consumer<Exception> problems) {
+        this.exercise = exercise;
+        this.bench = bench;
+        this.settings = settings;
+        this.traceTrack = traceTrack;
+        this.problems = problems;
+        this.cableTrack = new CableTrackViewModel(exercise.cable());
+        this.sights = new LatestRun(threads);
+        this.waves = new LatestRun(threads);
+        this.comparisons = new LatestRun(threads);
+    }
+
+    /** Opens the cable. Before this nothing of it is told. */
+    void open() {
+        open = true;
+        lookAgain();
+    }
+
+    /** Takes away what belonged to other settings, and looks at the cable anew if it is open. */
+    void settingsChanged() {
+        stopWave();
+        comparisons.forget();
+        compared.set(Optional.empty());
+        traceTrack.comparisonProperty().set(null);
+        if (open) {
+            lookAgain();
+        }
+    }
+
+    /**
+     * Returns the cable's track.
+     *
+     * @return the model of the track
+     */
+    public CableTrackViewModel cableTrack() {
+        return cableTrack;
+    }
+
+    /**
+     * Lays over what a flagged thing would have shown where something else, or nothing, is; or takes it away again.
+     *
+     * @param claim the claim
+     */
+    public void compare(Claim claim) {
+        if (compared.get().filter(claim::equals).isPresent()) {
+            compared.set(Optional.empty());
+            traceTrack.comparisonProperty().set(null);
+            return;
+        }
+        if (settings.endProperty().get() != claim.flag().end()) {
+            settings.endProperty().set(claim.flag().end());
+        }
+        Settings wanted = settings.settings();
+        comparisons.ask(
+                () -> bench.claimed(claim, wanted),
+                trace -> {
+                    compared.set(trace.map(it -> claim));
+                    traceTrack.comparisonProperty().set(trace.orElse(null));
+                },
+                problems);
+    }
+
+    /**
+     * Returns the claim whose trace is laid over.
+     *
+     * @return the claim; empty while there is none
+     */
+    public ReadOnlyObjectProperty<Optional<Claim>> comparedProperty() {
+        return compared.getReadOnlyProperty();
+    }
+
+    /** Plays the wave along the open cable from the start, once it is worked out; it shows from the first frame on. */
+    public void playWave() {
+        if (!open) {
+            return;
+        }
+        Settings wanted = settings.settings();
+        LineEnd end = settings.endProperty().get();
+        preparingWave.set(true);
+        waves.ask(
+                () -> bench.wave(wanted, end),
+                play -> {
+                    preparingWave.set(false);
+                    double clip = exercise.instrument().clipVolts(wanted.gainDecibels());
+                    cableTrack.clipVoltsProperty().set(clip);
+                    cableTrack.waveProperty().set(Optional.of(play));
+                    showFrame(0);
+                },
+                problems);
+    }
+
+    /**
+     * Shows one moment of the wave: where it is on the cable, and what the port has received by then.
+     *
+     * @param frame which frame of the wave, from 0; beyond the last the wave is gone
+     */
+    public void showFrame(int frame) {
+        Optional<WavePlay> play = cableTrack.waveProperty().get();
+        if (play.isEmpty() || frame >= play.get().frames()) {
+            stopWave();
+            return;
+        }
+        cableTrack.frameProperty().set(frame);
+        Trace trace = traceTrack.traceProperty().get();
+        double received = play.get().seconds(frame) - trace.zeroSeconds();
+        traceTrack.writtenToProperty().set(OptionalDouble.of(trace.settings().metresThereAndBack(received)));
+    }
+
+    /**
+     * Returns whether the wave is being worked out.
+     *
+     * @return true until it plays
+     */
+    public ReadOnlyBooleanProperty preparingWaveProperty() {
+        return preparingWave.getReadOnlyProperty();
+    }
+
+    /** Takes the wave away. */
+    public void stopWave() {
+        waves.forget();
+        preparingWave.set(false);
+        cableTrack.frameProperty().set(-1);
+        cableTrack.waveProperty().set(Optional.empty());
+        traceTrack.writtenToProperty().set(OptionalDouble.empty());
+    }
+
+    /** Lays the cable out anew under the trace, and works out what can be seen of it at these settings. */
+    private void lookAgain() {
+        Settings wanted = settings.settings();
+        LineEnd end = settings.endProperty().get();
+        sights.ask(
+                () -> bench.look(wanted, end),
+                look -> {
+                    cableTrack.drawingProperty().set(Optional.of(look.drawing()));
+                    cableTrack.sightsProperty().set(look.sights());
+                },
+                problems);
+    }
+}
