@@ -15,7 +15,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
  * The letters of all pictures: a font that comes with a library, so that pictures look the same on every machine, also on
  * one that has no fonts at all.
  */
-final class GlyphFont {
+public final class GlyphFont {
 
     private static final String RESOURCE = "/org/apache/pdfbox/resources/ttf/LiberationSans-Regular.ttf";
 
@@ -23,7 +23,8 @@ final class GlyphFont {
     private final CmapLookup lookup;
     private final double unitsPerEm;
 
-    GlyphFont() {
+    /** Reads the font. */
+    public GlyphFont() {
         try (InputStream in = open()) {
             font = new TTFParser().parse(new RandomAccessReadBuffer(in));
             lookup = font.getUnicodeCmapLookup();
@@ -42,8 +43,14 @@ final class GlyphFont {
         return in;
     }
 
-    /** Returns how wide a text is, in the units of its size. */
-    double width(String text, double size) {
+    /**
+     * Returns how wide a text is.
+     *
+     * @param text the text, of one line
+     * @param size size of its letters
+     * @return width, in the units of the size
+     */
+    public double width(String text, double size) {
         return text.codePoints().mapToDouble(c -> advance(glyph(c))).sum() * size / unitsPerEm;
     }
 

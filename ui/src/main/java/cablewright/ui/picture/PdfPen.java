@@ -13,28 +13,42 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceRGB;
 
-/** Draws on one page of a PDF, with its font inside. The same drawing gives the same bytes: no clock, no chance. */
+/** Draws on the pages of a PDF, with its font inside. The same drawing gives the same bytes: no clock, no chance. */
 final class PdfPen implements Pen {
 
     private final PDDocument document = new PDDocument();
+    private final double width;
     private final double height;
     private final PDType0Font font;
-    private final PDPageContentStream page;
+    private PDPageContentStream page;
 
     PdfPen(double width, double height, String title) {
+        this.width = width;
         this.height = height;
         document.setDocumentId(0L);
         document.getDocumentInformation().setTitle(title);
         document.getDocumentInformation().setCustomMetadataValue(COSName.CREATOR.getName(), "Cablewright");
-        PDPage sheet = new PDPage(new PDRectangle((float) width, (float) height));
-        document.addPage(sheet);
         try (InputStream in = GlyphFont.open()) {
             font = PDType0Font.load(document, in);
-            page = new PDPageContentStream(document, sheet);
-            page.setLineJoinStyle(1);
         } catch (IOException e) {
             throw new UncheckedIOException("the page of a PDF can't be made", e);
         }
+        addPage();
+    }
+
+    /** Goes on to another page of the same size. */
+    void nextPage() {
+        draw(page::close);
+        addPage();
+    }
+
+    private void addPage() {
+        PDPage sheet = new PDPage(new PDRectangle((float) width, (float) height));
+        document.addPage(sheet);
+        draw(() -> {
+            page = new PDPageContentStream(document, sheet);
+            page.setLineJoinStyle(1);
+        });
     }
 
     /** A step of drawing that may fail for reasons of writing. */

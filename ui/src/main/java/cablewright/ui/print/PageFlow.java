@@ -1,0 +1,176 @@
+package cablewright.ui.print;
+
+import cablewright.ui.picture.GlyphFont;
+import cablewright.ui.picture.Pen;
+import cablewright.ui.picture.Pen.Anchor;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** Sets blocks one below the other and goes on to another page where one finds no room. */
+final class PageFlow {
+
+    static final double MARGIN = 42;
+    static final int INK = 0x24292F;
+    static final int QUIET = 0x57606A;
+    static final int EDGE = 0xB4B8BE;
+    static final int CAUTION = 0x7A4B00;
+    static final double TEXT_SIZE = 10;
+
+    private static final double HEAD = 30;
+    private static final double FOOT = 22;
+    private static final double LEADING = 1.38;
+
+    private final PaperSize paper;
+    private final GlyphFont font = new GlyphFont();
+    private final List<List<Consumer<Pen>>> pages = new ArrayList<>();
+    private double y;
+
+    PageFlow(PaperSize paper) {
+        this.paper = paper;
+        nextPage();
+    }
+
+    private void nextPage() {
+        pages.add(new ArrayList<>());
+        y = MARGIN + HEAD;
+    }
+
+    double left() {
+        return MARGIN;
+    }
+
+    double right() {
+        return paper.width() - MARGIN;
+    }
+
+    double width() {
+        return right() - left();
+    }
+
+    private double bottom() {
+        return paper.height() - MARGIN - FOOT;
+    }
+
+    private void add(Consumer<Pen> drawing) {
+        pages.get(pages.size() - 1).add(drawing);
+    }
+
+    /** What draws itself below a height of the page. */
+    interface Block {
+        void draw(Pen pen, double top);
+    }
+
+    /** Sets a block; it is never parted. */
+    void block(double height, Block block) {
+        room(height);
+        double top = y;
+        add(pen -> block.draw(pen, top));
+        y += height;
+    }
+
+    private void room(double height) {
+        if (y + height > bottom() && y > MARGIN + HEAD) {
+            nextPage();
+        }
+    }
+
+    void gap(double height) {
+        y = Math.min(bottom(), y + height);
+    }
+
+    /** How much room is left on the page. */
+    double left(double atLeast) {
+        return Math.max(atLeast, bottom() - y);
+    }
+
+    void heading(String text) {
+        room(3 * TEXT_SIZE * LEADING + 12);
+        gap(8);
+        line(text, left(), 11.5, INK);
+        gap(2);
+    }
+
+    private void line(String text, double x, double size, int colour) {
+        block(size * LEADING, (pen, top) -> pen.text(text, x, top + size, Anchor.START, size, colour));
+    }
+
+    /** Sets text of several paragraphs, broken into lines that fit. */
+    void text(String text, int colour) {
+        for (String paragraph : text.split("\n")) {
+            if (paragraph.isBlank()) {
+                gap(0.4 * TEXT_SIZE);
+            } else {
+                String indent = paragraph.startsWith("• ") ? "• " : "";
+                double inset = font.width(indent, TEXT_SIZE);
+                boolean first = true;
+                for (String line : wrapped(paragraph.substring(indent.length()), TEXT_SIZE, width() - inset)) {
+                    if (first && !indent.isEmpty()) {
+                        double x = left();
+                        double here = y;
+                        room(TEXT_SIZE * LEADING);
+                        double top = y < here ? y : here;
+                        add(pen -> pen.text("•", x, top + TEXT_SIZE, Anchor.START, TEXT_SIZE, colour));
+                    }
+                    line(line, left() + inset, TEXT_SIZE, colour);
+                    first = false;
+                }
+            }
+        }
+    }
+
+    /** Breaks a text into lines; a word longer than a line is cut. */
+    List<String> wrapped(String text, double size, double width) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : text.strip().split("[ \\t]+")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (font.width(longer, size) <= width) {
+                line = longer;
+            } else {
+                if (!line.isEmpty()) {
+                    lines.add(line);
+                }
+                line = word;
+                while (font.width(line, size) > width && line.length() > 1) {
+                    int fits = fitting(line, size, width);
+                    lines.add(line.substring(0, fits));
+                    line = line.substring(fits);
+                }
+            }
+        }
+        lines.add(line);
+        return lines;
+    }
+
+    private int fitting(String word, double size, double width) {
+        int fits = 1;
+        while (fits < word.length() && font.width(word.substring(0, fits + 1), size) <= width) {
+            fits++;
+        }
+        return fits;
+    }
+
+    /** The pages, each with its head and foot. */
+    List<Consumer<Pen>> pages(String title, String foot, PageNumber number) {
+        List<Consumer<Pen>> all = new ArrayList<>();
+        for (int i = 0; i < pages.size(); i++) {
+            List<Consumer<Pen>> drawings = List.copyOf(pages.get(i));
+            String place = number.of(i + 1, pages.size());
+            all.add(pen -> {
+                pen.fill(0, 0, paper.width(), paper.height(), 0xFFFFFF);
+                pen.text(title, left(), MARGIN + 12, Anchor.START, 14, INK);
+                pen.line(left(), MARGIN + 20, right(), MARGIN + 20, 0.7, 0, EDGE);
+                pen.text(foot, left(), paper.height() - MARGIN, Anchor.START, 8, QUIET);
+                pen.text(place, right(), paper.height() - MARGIN, Anchor.END, 8, QUIET);
+                drawings.forEach(drawing -> drawing.accept(pen));
+            });
+        }
+        return all;
+    }
+
+    /** Says which page of how many one is. */
+    interface PageNumber {
+        String of(int page, int pages);
+    }
+}

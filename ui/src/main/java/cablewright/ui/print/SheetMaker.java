@@ -1,0 +1,277 @@
+package cablewright.ui.print;
+
+import cablewright.lessons.exercise.Caution;
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.marking.Demand;
+import cablewright.lessons.marking.LineEvent;
+import cablewright.lessons.marking.Standing;
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.Event;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.explanation.Sightings;
+import cablewright.simulator.instrument.Reflectometer;
+import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.network.LineMemory;
+import cablewright.simulator.network.SimulatedPort;
+import cablewright.ui.chart.CableDrawing;
+import cablewright.ui.words.EventWords;
+import cablewright.ui.words.Quantities;
+import cablewright.ui.words.SightWords;
+import cablewright.ui.words.Texts;
+import cablewright.ui.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+
+/**
+ * Makes the paper of an exercise: a worksheet with the trace, the record and a blank table to answer in, and an answer sheet
+ * that also has the cable, every event with its reason, and the explanation. Both show the trace that the exercise opens
+ * with. Making one takes as long as marking does; do it beside the screen.
+ */
+public final class SheetMaker {
+
+    private static final Texts TEXTS = new Texts("cablewright.ui.print.print");
+    private static final int LEAST_BLANK_ROWS = 7;
+    private static final int MOST_BLANK_ROWS = 12;
+    private static final double BLANK_ROW = 20;
+    private static final double ROOM = 0.9;
+    private static final double FOOT_OF_TABLE = 46;
+
+    private final Exercise exercise;
+    private final PaperSize paper;
+    private final Words words;
+
+    /**
+     * Makes paper of an exercise.
+     *
+     * @param exercise the exercise
+     * @param paper the size of the paper
+     * @param words the words, in the unit of length in which the paper is to be read
+     */
+    public SheetMaker(Exercise exercise, PaperSize paper, Words words) {
+        this.exercise = exercise;
+        this.paper = paper;
+        this.words = words;
+    }
+
+    private static String say(String key, Object... arguments) {
+        return TEXTS.say(key, arguments);
+    }
+
+    private Settings settings() {
+        return exercise.start().settings();
+    }
+
+    private Cable tested() {
+        return exercise.start().end() == LineEnd.NEAR
+                ? exercise.cable()
+                : exercise.cable().seenFromFarEnd();
+    }
+
+    /**
+     * The trace on paper. Nobody can turn the gain of paper, so it is taken at the most of the permitted gain at which nothing
+     * beyond the outgoing pulse is cut off.
+     */
+    private Trace trace() {
+        Reflectometer reflectometer = new Reflectometer(exercise.instrument());
+        SimulatedPort port = new SimulatedPort(tested(), exercise.instrument().sourceOhms(), new LineMemory());
+        double highest =
+                highestBeyondPulse(reflectometer.withoutNoise(port, settings().withGainDecibels(0)));
+        double gain = exercise.permitted().gainsDecibels().stream()
+                .filter(one -> ROOM * exercise.instrument().clipVolts(one) >= highest)
+                .reduce((first, second) -> second)
+                .orElse(settings().gainDecibels());
+        return reflectometer.measure(port, settings().withGainDecibels(gain), exercise.noiseSeed());
+    }
+
+    private double highestBeyondPulse(Trace trace) {
+        double over = 3 * settings().stimulus().settledSeconds();
+        double highest = 0;
+        for (int i = 0; i < trace.count(); i++) {
+            if (trace.metres(i) > settings().metresThereAndBack(over)) {
+                highest = Math.max(highest, Math.abs(trace.volts(i)));
+            }
+        }
+        return highest;
+    }
+
+    private String caption(Trace trace) {
+        Quantities quantities = words.quantities();
+        return say(
+                "trace.caption",
+                words.end(exercise.start().end()),
+                words.stimulus(settings().stimulus()),
+                Quantities.number(settings().velocityFraction(), 3),
+                Quantities.significant(trace.settings().gainDecibels()),
+                String.valueOf(settings().averages()),
+                quantities.shortLength(settings().rangeMetres()));
+    }
+
+    /**
+     * Makes the worksheet. It tells nothing that the trainee is to find.
+     *
+     * @return its pages
+     */
+    public Printout worksheet() {
+        PageFlow flow = new PageFlow(paper);
+        brief(flow);
+        flow.gap(6);
+        Plate plate = new Plate(flow, words, settings().rangeMetres());
+        Trace trace = trace();
+        plate.trace(trace, List.of(), caption(trace));
+        plate.record(exercise.record(), exercise.start().end(), say("record.caption"));
+        flow.text(say("record.note", exercise.record().note()), PageFlow.QUIET);
+        exercise.prediction().ifPresent(asked -> {
+            flow.heading(say("prediction"));
+            flow.text(PlainText.of(asked.question()), PageFlow.INK);
+            asked.choices().forEach(choice -> flow.text("□  " + choice.text(), PageFlow.INK));
+        });
+        flow.heading(say("answer"));
+        TableBlock table = new TableBlock(flow, 0.07, 0.17, 0.15, 0.34, 0.27);
+        table.head(List.of(
+                say("answer.flag"), say("answer.from"), say("answer.to"), say("answer.kind"), say("answer.verdict")));
+        long rows = Math.round(Math.floor((flow.left(0) - FOOT_OF_TABLE) / BLANK_ROW));
+        for (int i = 0; i < Math.max(LEAST_BLANK_ROWS, Math.min(MOST_BLANK_ROWS, rows)); i++) {
+            table.blank(BLANK_ROW);
+        }
+        flow.gap(14);
+        flow.block(14, (pen, top) -> {
+            double middle = flow.left() + 0.62 * flow.width();
+            pen.text(
+                    say("answer.name"),
+                    flow.left(),
+                    top + 10,
+                    cablewright.ui.picture.Pen.Anchor.START,
+                    9,
+                    PageFlow.QUIET);
+            pen.line(flow.left() + 40, top + 11, middle - 12, top + 11, 0.6, 0, PageFlow.EDGE);
+            pen.text(say("answer.date"), middle, top + 10, cablewright.ui.picture.Pen.Anchor.START, 9, PageFlow.QUIET);
+            pen.line(middle + 34, top + 11, flow.right(), top + 11, 0.6, 0, PageFlow.EDGE);
+        });
+        String title = exercise.title();
+        return new Printout(
+                title, paper, flow.pages(title, say("foot.worksheet"), (page, of) -> say("page", page, of)));
+    }
+
+    private void brief(PageFlow flow) {
+        flow.text(PlainText.of(exercise.brief()), PageFlow.INK);
+        flow.gap(4);
+        String cautions = exercise.cautions().stream()
+                .map((Caution one) -> words.caution(one))
+                .collect(Collectors.joining(" "));
+        flow.text(say("cautions", cautions), PageFlow.CAUTION);
+    }
+
+    /**
+     * Makes the answer sheet.
+     *
+     * @return its pages
+     */
+    public Printout answerSheet() {
+        Demand demand = Demand.of(exercise);
+        PageFlow flow = new PageFlow(paper);
+        Plate plate = new Plate(flow, words, settings().rangeMetres());
+        CableDrawing drawing = CableDrawing.of(
+                exercise.cable(),
+                exercise.start().end(),
+                settings().velocityFraction(),
+                1 / settings().stimulus().shortestEdgeSeconds());
+        List<LineEvent> events = demand.events();
+        Trace trace = trace();
+        plate.trace(trace, marks(drawing, events), caption(trace));
+        plate.record(exercise.record(), exercise.start().end(), say("record.caption"));
+        plate.cable(
+                drawing,
+                drawing.marks().stream()
+                        .map(mark -> number(events, mark.event().id()))
+                        .toList(),
+                drawing.marks().stream()
+                        .map(mark -> isDamage(events, mark.event().id()))
+                        .toList(),
+                say("cable.caption"));
+        flow.heading(say("events"));
+        table(flow, events);
+        exercise.prediction().ifPresent(asked -> {
+            flow.heading(say("prediction"));
+            flow.text(PlainText.of(asked.question()), PageFlow.INK);
+            asked.choice(asked.correctChoiceId())
+                    .ifPresent(right -> flow.text(say("prediction.right", right.text()), PageFlow.INK));
+            flow.text(PlainText.of(asked.explanation()), PageFlow.INK);
+        });
+        flow.heading(say("explanation"));
+        flow.text(PlainText.of(exercise.explanation()), PageFlow.INK);
+        String title = say("answer.title", exercise.title());
+        return new Printout(title, paper, flow.pages(title, say("foot.answer"), (page, of) -> say("page", page, of)));
+    }
+
+    private static String number(List<LineEvent> events, String id) {
+        for (int i = 0; i < events.size(); i++) {
+            if (events.get(i).eventId().equals(id)) {
+                return String.valueOf(i + 1);
+            }
+        }
+        return "";
+    }
+
+    private static boolean isDamage(List<LineEvent> events, String id) {
+        return events.stream().anyMatch(event -> event.eventId().equals(id) && event.truth() == Verdict.DAMAGE);
+    }
+
+    private static List<Plate.Mark> marks(CableDrawing drawing, List<LineEvent> events) {
+        List<Plate.Mark> marks = new ArrayList<>();
+        for (CableDrawing.Mark mark : drawing.marks()) {
+            String id = mark.event().id();
+            marks.add(new Plate.Mark(number(events, id), mark.shownFromMetres(), isDamage(events, id)));
+        }
+        return marks;
+    }
+
+    private void table(PageFlow flow, List<LineEvent> events) {
+        TableBlock table = new TableBlock(flow, 0.05, 0.16, 0.32, 0.12, 0.35);
+        table.head(List.of(
+                say("event.number"),
+                say("event.place"),
+                say("event.what"),
+                say("answer.verdict.short"),
+                say("event.shows")));
+        SightWords sights = new SightWords(words, exercise.cable());
+        for (int i = 0; i < events.size(); i++) {
+            LineEvent event = events.get(i);
+            table.row(List.of(
+                    String.valueOf(i + 1),
+                    place(event),
+                    what(event),
+                    words.verdict(event.truth()),
+                    shows(event, sights)));
+        }
+    }
+
+    private String place(LineEvent event) {
+        return event.trueEndMetres() > event.trueStartMetres() + 0.5
+                ? words.quantities().stretch(event.trueStartMetres(), event.trueEndMetres())
+                : words.quantities().length(event.trueStartMetres());
+    }
+
+    private String what(LineEvent event) {
+        Optional<Event> told = exercise.cable().event(event.eventId());
+        String kind = words.kind(event.kind());
+        return told.map(it -> say("event.detail", kind, new EventWords(words).detail(it)))
+                .orElseGet(() -> event.eventId().equals(Sightings.END_OF_LINE) ? kind : event.eventId());
+    }
+
+    private String shows(LineEvent event, SightWords sights) {
+        String height = words.quantities().percent(event.best().expectedVolts());
+        if (event.standing() == Standing.DEMANDED) {
+            return say(
+                    "shows.demanded",
+                    height,
+                    sights.looks(event.kind(), event.best().expectedVolts()),
+                    words.stimulus(event.best().settings().stimulus()));
+        }
+        String why = sights.whyNotClear(event).orElse("");
+        return say(event.standing() == Standing.MARGINAL ? "shows.marginal" : "shows.hidden", why);
+    }
+}

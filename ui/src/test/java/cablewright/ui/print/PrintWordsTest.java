@@ -1,0 +1,31 @@
+package cablewright.ui.print;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import cablewright.ui.words.Texts;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** Every sentence of the paper has a key, and every key is said. */
+class PrintWordsTest {
+
+    private static final Pattern LITERAL = Pattern.compile("\"([a-z]+(?:\\.[a-z]+)*)\"");
+
+    @Test
+    void keysAndSentencesAreTheSameSet() throws IOException {
+        Set<String> keys = new TreeSet<>(new Texts("cablewright.ui.print.print").keys());
+        Set<String> said = new TreeSet<>();
+        Path source = Path.of("src", "main", "java", "cablewright", "ui", "print", "SheetMaker.java");
+        Matcher matcher = LITERAL.matcher(Files.readString(source));
+        while (matcher.find()) {
+            said.add(matcher.group(1));
+        }
+        assertEquals(keys, said);
+    }
+}
