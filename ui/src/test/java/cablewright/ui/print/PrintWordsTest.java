@@ -24,7 +24,9 @@ class PrintWordsTest {
         Path source = Path.of("src", "main", "java", "cablewright", "ui", "print", "SheetMaker.java");
         Matcher matcher = LITERAL.matcher(Files.readString(source));
         while (matcher.find()) {
-            said.add(matcher.group(1));
+            if (!matcher.group(1).startsWith("cablewright.")) {
+                said.add(matcher.group(1));
+            }
         }
         assertEquals(keys, said);
     }
