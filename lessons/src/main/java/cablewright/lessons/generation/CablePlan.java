@@ -27,6 +27,7 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
 
     static CablePlan draw(Dice dice, GenerationRequest request) {
         List<ExerciseFamily> able = request.families().stream()
+                .filter(request.contrast()::isKnownTo)
                 .filter(family ->
                         request.damage().isEmpty() || request.damage().stream().anyMatch(family.damage()::contains))
                 .toList();
@@ -36,8 +37,9 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
         double metres = Math.rint(dice.logBetween(family.shortestMetres(), family.longestMetres()));
         HalfSine pulse = new HalfSine(pulse(dice, family, metres));
         double halfPulse = pulse.widthSeconds() * type.section().velocityFraction() * LIGHT_METRES_PER_SECOND / 2;
-        List<EventKind> kinds = kinds(dice, family, request);
-        List<Event> events = place(dice, type, request.difficulty(), metres, halfPulse, kinds);
+        List<Event> events = request.contrast() == Contrast.GHOST_AND_EVENT
+                ? ghostly(dice, family, type, metres, halfPulse)
+                : place(dice, type, request.difficulty(), metres, halfPulse, kinds(dice, family, request));
         boolean terminated = family != ExerciseFamily.REEL_ACCEPTANCE && dice.chance(0.6);
         FarEnd end = terminated ? FarEnd.Terminated.byOhms(type.nominalImpedanceOhms()) : new FarEnd.Open();
         Cable cable = new Cable("Line " + dice.upTo(89), List.of(new Run(type, metres)), events, end);
@@ -62,6 +64,11 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
         int faults = sound ? 0 : 1 + (dice.chance(0.15 + 0.25 * request.difficulty()) ? 1 : 0);
         for (int i = 0; i < faults; i++) {
             kinds.add(dice.of(damage));
+        }
+        if (request.contrast() == Contrast.SPLICE_AND_CONNECTOR) {
+            kinds.add(EventKind.SPLICE);
+            kinds.add(EventKind.CONNECTOR);
+            return kinds;
         }
         int most = 1 + (int) Math.round(3 * request.difficulty());
         for (int i = family.hardware().isEmpty() ? 0 : 1 + dice.upTo(most); i > 0; i--) {
@@ -101,6 +108,27 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
                     break;
                 }
             }
+        }
+        return events;
+    }
+
+    /** Two strong events with their ghost behind them and before the end, and one thing that belongs. */
+    private static List<Event> ghostly(
+            Dice dice, ExerciseFamily family, CableType type, double metres, double halfPulse) {
+        double near = tenths(metres * dice.between(0.12, 0.35));
+        double far = tenths(near + (metres - near) * dice.between(0.22, 0.42));
+        EventKind series =
+                family.damage().contains(EventKind.CORRODED_JOINT) ? EventKind.CORRODED_JOINT : EventKind.PARTIAL_OPEN;
+        boolean shortFirst = dice.chance(0.5);
+        EventDraft draft = new EventDraft(dice, type, 0.3, halfPulse);
+        List<Event> events = new ArrayList<>();
+        events.add(draft.strong("e1", shortFirst ? EventKind.PARTIAL_SHORT : series, near));
+        events.add(draft.strong("e2", shortFirst ? series : EventKind.PARTIAL_SHORT, far));
+        double gap = 3 * halfPulse;
+        EventKind kind = dice.of(family.hardware());
+        double at = tenths(dice.between(gap, metres - gap));
+        if (fits(events, at, at, gap)) {
+            events.add(draft.draw("e3", kind, at, 0));
         }
         return events;
     }

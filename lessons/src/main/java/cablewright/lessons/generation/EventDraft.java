@@ -97,6 +97,16 @@ final class EventDraft {
         }
     }
 
+    /** One that sends a quarter to a half of the wave back. */
+    Event strong(String id, EventKind kind, double metres) {
+        double ohms = ohms();
+        return switch (kind) {
+            case PARTIAL_SHORT -> new TouchingConductors(id, metres, OptionalDouble.of(ohms * dice.between(0.5, 1.2)));
+            case PARTIAL_OPEN -> new BrokenConductor(id, metres, OptionalDouble.of(ohms * dice.between(0.8, 2)));
+            default -> new CorrodedJoint(id, metres, ohms * dice.between(0.8, 2), OptionalDouble.empty());
+        };
+    }
+
     private Event contact(String id, EventKind kind, double metres, double q) {
         switch (kind) {
             case CORRODED_JOINT:

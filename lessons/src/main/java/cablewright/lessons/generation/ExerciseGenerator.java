@@ -7,6 +7,7 @@ import cablewright.lessons.exercise.Permitted;
 import cablewright.lessons.exercise.Start;
 import cablewright.lessons.exercise.VelocityRule;
 import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.cable.Nature;
@@ -83,7 +84,24 @@ public final class ExerciseGenerator {
         boolean apart = sights.stream().allMatch(ExerciseGenerator::canBeAsked)
                 && new LookAlikes(new Reflectometer(instrument), view, memory)
                         .allToldApart(plan.cable(), plan.type().nominalImpedanceOhms());
-        return apart ? Optional.of(exercise(dice, request, plan, instrument, view, sights)) : Optional.empty();
+        if (!apart || !hasContrast(request, plan, instrument, view)) {
+            return Optional.empty();
+        }
+        return Optional.of(exercise(dice, request, plan, instrument, view, sights));
+    }
+
+    /** Whether what is to be told apart is there, and the ghost that is promised can be seen. */
+    private boolean hasContrast(GenerationRequest request, CablePlan plan, Instrument instrument, Settings view) {
+        List<Event> events = plan.cable().events();
+        return switch (request.contrast()) {
+            case NONE -> true;
+            case SPLICE_AND_CONNECTOR ->
+                List.of(EventKind.SPLICE, EventKind.CONNECTOR).stream()
+                        .allMatch(kind -> events.stream().anyMatch(event -> event.kind() == kind));
+            case GHOST_AND_EVENT ->
+                VisibleGhost.of(plan.cable(), events.get(0), events.get(1), new Reflectometer(instrument), view, memory)
+                        .isPresent();
+        };
     }
 
     private static boolean canBeAsked(EventSight sight) {

@@ -13,8 +13,10 @@ import java.util.Optional;
  * @param families families to choose from, at least one
  * @param damage kinds of damage to choose from; empty for all that the family knows
  * @param difficulty 0 (plain) to 1 (near the limit of what can be told), kept to hundredths
+ * @param contrast what is to be told apart
  */
-public record GenerationRequest(long seed, List<ExerciseFamily> families, List<EventKind> damage, double difficulty) {
+public record GenerationRequest(
+        long seed, List<ExerciseFamily> families, List<EventKind> damage, double difficulty, Contrast contrast) {
 
     private static final int BASE = 36;
 
@@ -30,6 +32,13 @@ public record GenerationRequest(long seed, List<ExerciseFamily> families, List<E
         if (!(difficulty >= 0 && difficulty <= 1)) {
             throw new IllegalArgumentException("difficulty is " + difficulty + "; allowed is 0 to 1");
         }
+        if (families.stream().noneMatch(contrast::isKnownTo)) {
+            throw new IllegalArgumentException("contrast is " + contrast + ", which none of " + families
+                    + " can have; those that can are "
+                    + Arrays.stream(ExerciseFamily.values())
+                            .filter(contrast::isKnownTo)
+                            .toList());
+        }
         for (EventKind kind : damage) {
             if (families.stream().noneMatch(family -> family.damage().contains(kind))) {
                 throw new IllegalArgumentException("kind \"" + kind.id() + "\" is no damage of " + families
@@ -41,6 +50,18 @@ public record GenerationRequest(long seed, List<ExerciseFamily> families, List<E
                                 .toList());
             }
         }
+    }
+
+    /**
+     * Asks for nothing in particular to be told apart.
+     *
+     * @param seed the seed
+     * @param families families to choose from
+     * @param damage kinds of damage to choose from
+     * @param difficulty 0 to 1
+     */
+    public GenerationRequest(long seed, List<ExerciseFamily> families, List<EventKind> damage, double difficulty) {
+        this(seed, families, damage, difficulty, Contrast.NONE);
     }
 
     /**
@@ -57,19 +78,20 @@ public record GenerationRequest(long seed, List<ExerciseFamily> families, List<E
     /**
      * Returns the name of the exercise that comes of the request; the request can be told from it again.
      *
-     * @return {@code made-SEED-DIFFICULTY-FAMILIES-KINDS}, numbers in base 36
+     * @return {@code made-SEED-DIFFICULTY-FAMILIES-KINDS}, numbers in base 36, with a letter behind for a contrast
      */
     public String exerciseId() {
         long familyBits =
                 families.stream().mapToLong(family -> 1L << family.ordinal()).reduce(0, (a, b) -> a | b);
         long kindBits = damage.stream().mapToLong(kind -> 1L << kind.ordinal()).reduce(0, (a, b) -> a | b);
-        return String.join(
+        String name = String.join(
                 "-",
                 "made",
                 Long.toUnsignedString(seed, BASE),
                 Long.toString(Math.round(100 * difficulty), BASE),
                 Long.toString(familyBits, BASE),
                 Long.toString(kindBits, BASE));
+        return contrast == Contrast.NONE ? name : name + "-" + contrast.letter();
     }
 
     /**
@@ -80,7 +102,7 @@ public record GenerationRequest(long seed, List<ExerciseFamily> families, List<E
      */
     public static Optional<GenerationRequest> ofExerciseId(String exerciseId) {
         String[] parts = exerciseId.split("-");
-        if (parts.length != 5 || !parts[0].equals("made")) {
+        if (parts.length < 5 || parts.length > 6 || !parts[0].equals("made")) {
             return Optional.empty();
         }
         try {
@@ -90,7 +112,8 @@ public record GenerationRequest(long seed, List<ExerciseFamily> families, List<E
                     Long.parseUnsignedLong(parts[1], BASE),
                     chosen(ExerciseFamily.values(), familyBits),
                     chosen(EventKind.values(), kindBits),
-                    Long.parseLong(parts[2], BASE) / 100.0));
+                    Long.parseLong(parts[2], BASE) / 100.0,
+                    Contrast.ofLetter(parts.length == 6 ? parts[5] : "")));
         } catch (IllegalArgumentException e) {
             return Optional.empty();
         }

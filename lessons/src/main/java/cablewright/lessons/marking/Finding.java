@@ -205,7 +205,7 @@ public sealed interface Finding {
      * @param flag the flag
      * @param path names of what the wave met, in order, such as pinch, port, pinch; "port" is the instrument
      * @param shownMetres where the re-reflection shows at the velocity that was set [m]
-     * @param heightVolts about how high it is, with its sign, for an outgoing wave of 1 V [V]
+     * @param heightVolts its largest value, with its sign, for an outgoing wave of 1 V [V]
      * @param children a needless dig, if it is one
      */
     record GhostTakenForEvent(

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param path names of what the wave met, in order
  * @param seconds when it comes back [s]
- * @param heightVolts about how high it is, without sign: the product of the heights, so rather too low [V]
+ * @param heightVolts its largest value, with its sign, for an outgoing wave of 1 V [V]
  */
 record Ghost(List<String> path, double seconds, double heightVolts) {
 

@@ -59,7 +59,7 @@ final class StrayFlags {
         double noise = demand.exercise()
                 .instrument()
                 .noiseVoltsAfter(attempt.settings().averages());
-        Ghosts known = ghosts.computeIfAbsent(flag.end(), end -> Ghosts.of(demand, end));
+        Ghosts known = ghosts.computeIfAbsent(flag.end(), end -> Ghosts.of(demand, end, attempt.settings()));
         for (Ghost ghost : known.above(VisibilityRules.MARGINAL_OVER_NOISE * noise)) {
             Optional<Double> shown = places.shownWithinTolerance(flag, ghost.seconds());
             if (shown.isPresent()) {

@@ -3,6 +3,7 @@ package cablewright.lessons.practice;
 import cablewright.lessons.classbook.AttemptRecord;
 import cablewright.lessons.classbook.Outcome;
 import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.generation.Contrast;
 import cablewright.lessons.generation.ExerciseFamily;
 import cablewright.lessons.generation.ExerciseGenerator;
 import cablewright.lessons.generation.GenerationRequest;
@@ -14,17 +15,20 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Deque;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Practice that follows the trainee: chooses a kind of damage and a difficulty, has an exercise made, and learns from how
  * it was answered. What it knows is worked out from the trainee's records alone, so it survives a restart.
  *
- * <p>Kind: after a confusion that is trained by contrast, the two kinds in turn; else the one answered least often and, of
+ * <p>Kind: after a confusion that is trained by contrast, the two kinds in turn; after a flag where nothing is, a line with a
+ * ghost; after a splice taken for a connector or the other way, a line with both; else the one answered least often and, of
  * equals, worst. Difficulty: the step at which the chance of success is nearest to {@value #AIM}. A step's difficulty
  * starts at 4 (d − ½) logits and is learnt like any item's. Not safe for several threads.
  */
@@ -33,16 +37,21 @@ public final class AdaptivePractice {
     /** Chance of success that is aimed at. */
     public static final double AIM = 0.75;
 
+    private static final Set<EventKind> JOINTS = Set.of(EventKind.SPLICE, EventKind.CONNECTOR);
     private static final double[] STEPS = {0, 0.2, 0.4, 0.6, 0.8, 1};
     private static final double LOGITS_PER_DIFFICULTY = 4;
     private static final int PRIOR_ANSWERS = 20;
     private static final int LEFT_ALONE = 2;
+    private static final double CONTRAST_DIFFICULTY = 0.3;
+    private static final double MIDDLE = 0.5;
 
     private final List<ExerciseFamily> families;
     private final ExerciseGenerator generator = new ExerciseGenerator();
     private final Map<EventKind, Integer> asked = new EnumMap<>(EventKind.class);
     private final Map<String, ReviewBox> reviews = new LinkedHashMap<>();
+    private final Map<String, Double> known = new HashMap<>();
     private final Deque<EventKind> contrast = new ArrayDeque<>();
+    private final Deque<Contrast> apart = new ArrayDeque<>();
     private final Deque<String> recent = new ArrayDeque<>();
     private TraineeModel trainee = TraineeModel.unknown();
     private ItemBank bank;
@@ -94,6 +103,10 @@ public final class AdaptivePractice {
      * @return the exercise
      */
     public Exercise next() {
+        if (!apart.isEmpty()) {
+            return generator.generate(
+                    new GenerationRequest(seed++, families, List.of(), CONTRAST_DIFFICULTY, apart.removeFirst()));
+        }
         EventKind kind = contrast.isEmpty() ? leastKnown() : contrast.removeFirst();
         ItemBank ofKind = ItemBank.of(bank.items().values().stream()
                 .filter(item -> item.kind() == kind)
@@ -133,9 +146,13 @@ public final class AdaptivePractice {
      */
     public void learn(AttemptRecord record) {
         Optional<GenerationRequest> request = GenerationRequest.ofExerciseId(record.exerciseId());
-        double difficulty = request.map(GenerationRequest::difficulty).orElse(0.5);
+        double difficulty = request.map(GenerationRequest::difficulty)
+                .orElseGet(() -> known.getOrDefault(record.exerciseId(), MIDDLE));
         for (Outcome outcome : record.outcomes()) {
             learn(outcome, difficulty);
+        }
+        if (!record.strayKinds().isEmpty()) {
+            askApart(Contrast.GHOST_AND_EVENT);
         }
         request.ifPresent(made -> seed = Math.max(seed, made.seed() + 1));
         review(record);
@@ -158,6 +175,9 @@ public final class AdaptivePractice {
             bank = bank.after(item.id(), before, outcome.success());
         }
         outcome.flaggedKind()
+                .filter(flagged -> flagged != kind && JOINTS.contains(flagged) && JOINTS.contains(kind))
+                .ifPresent(flagged -> askApart(Contrast.SPLICE_AND_CONNECTOR));
+        outcome.flaggedKind()
                 .flatMap(flagged -> ContrastPairs.partner(kind, flagged))
                 .ifPresent(other -> {
                     if (kinds().contains(other) && kinds().contains(kind)) {
@@ -165,6 +185,26 @@ public final class AdaptivePractice {
                         contrast.addLast(other);
                     }
                 });
+    }
+
+    /** One exercise in which the two can be told apart, if lines of these families can have both. */
+    private void askApart(Contrast wanted) {
+        if (!apart.contains(wanted) && families.stream().anyMatch(wanted::isKnownTo)) {
+            apart.addLast(wanted);
+        }
+    }
+
+    /**
+     * Tells how hard an exercise is that no generator made, so that answers to it count for what they are.
+     *
+     * @param exerciseId the exercise's name
+     * @param difficulty 0 to 1, such as {@link DifficultyFeatures#difficulty}
+     */
+    public void knowDifficulty(String exerciseId, double difficulty) {
+        if (!(difficulty >= 0 && difficulty <= 1)) {
+            throw new IllegalArgumentException("difficulty is " + difficulty + "; allowed is 0 to 1");
+        }
+        known.put(exerciseId, difficulty);
     }
 
     /** What was not answered well comes back: an exercise goes into the boxes when it earned less than seven tenths. */

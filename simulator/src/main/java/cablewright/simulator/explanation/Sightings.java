@@ -1,7 +1,6 @@
 package cablewright.simulator.explanation;
 
 import cablewright.simulator.cable.Cable;
-import cablewright.simulator.cable.DoneToLine;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
@@ -39,7 +38,7 @@ public final class Sightings {
     private final CableProfile profile;
     private final Trace trace;
     private final BlindZone blindZone;
-    private final Blunting blunting;
+    private final EventWindows windows;
 
     private Sightings(Cable cable, Instrument instrument, Settings settings, LineEnd end, LineMemory memory) {
         this.asLaid = cable;
@@ -50,7 +49,7 @@ public final class Sightings {
         this.memory = memory;
         this.profile = CableProfile.of(tested);
         this.trace = traceOf(tested);
-        this.blunting = new Blunting(profile, 0.35 / settings.stimulus().shortestEdgeSeconds());
+        this.windows = new EventWindows(profile, instrument, settings);
         this.blindZone = BlindZone.of(reflectometer, settings);
     }
 
@@ -101,49 +100,25 @@ public final class Sightings {
             if (cancelled.getAsBoolean()) {
                 break;
             }
-            changes.put(event, new Change(traceOf(tested.withoutEvent(event.id())), windows(event)));
+            changes.put(event, new Change(traceOf(tested.withoutEvent(event.id())), windows.of(event)));
         }
         List<EventSight> sights = new ArrayList<>();
         changes.forEach((event, change) -> sights.add(sight(event, change, changes)));
         return sights;
     }
 
-    /** One stretch of time to which an event answers, and the place that it stands for. */
-    private record Window(double metres, double arrivalSeconds, double endSeconds) {}
-
     /** What the trace is without an event, and where to look for the difference. */
-    private record Change(Trace without, List<Window> windows) {}
-
-    private List<Window> windows(Event event) {
-        double start = profile.secondsTo(event.startMetres()) * 2;
-        double stop = profile.secondsTo(event.endMetres()) * 2;
-        double tail = settings.stimulus().settledSeconds() + 8 * receiverSeconds();
-        double late = blunting.secondsThereAndBack(event.endMetres());
-        boolean twoPlaces = event instanceof DoneToLine
-                && ((DoneToLine) event).longestStepMetres() == Double.POSITIVE_INFINITY
-                && stop - start > settings.stimulus().resolutionSeconds();
-        if (twoPlaces) {
-            return List.of(
-                    new Window(event.startMetres(), start, Math.max(start + tail, Math.min(stop, start + tail + late))),
-                    new Window(event.endMetres(), stop, stop + tail + late));
-        }
-        double middle = (event.startMetres() + event.endMetres()) / 2;
-        return List.of(new Window(middle, start, stop + tail + late));
-    }
-
-    private double receiverSeconds() {
-        return 0.1 / reflectometer.instrument().bandwidthHertz();
-    }
+    private record Change(Trace without, List<EventWindows.Window> windows) {}
 
     private EventSight sight(Event event, Change change, Map<Event, Change> changes) {
         List<PlaceSight> places = new ArrayList<>();
-        for (Window window : change.windows()) {
+        for (EventWindows.Window window : change.windows()) {
             places.add(place(event, change, window, changes));
         }
         return new EventSight(event.id(), event.kind(), places, trace.noiseVolts());
     }
 
-    private PlaceSight place(Event event, Change change, Window window, Map<Event, Change> changes) {
+    private PlaceSight place(Event event, Change change, EventWindows.Window window, Map<Event, Change> changes) {
         Look look = new Look(trace, change.without(), window.arrivalSeconds(), window.endSeconds());
         double shown = settings.metresThereAndBack(window.arrivalSeconds());
         double position = end == LineEnd.NEAR ? window.metres() : asLaid.lengthMetres() - window.metres();
@@ -177,7 +152,12 @@ public final class Sightings {
     }
 
     private static PlaceSight notShown(
-            double position, double shown, Window window, Look look, HiddenReason reason, Optional<String> other) {
+            double position,
+            double shown,
+            EventWindows.Window window,
+            Look look,
+            HiddenReason reason,
+            Optional<String> other) {
         return new PlaceSight(
                 position,
                 shown,
@@ -201,13 +181,13 @@ public final class Sightings {
     private record Neighbour(Optional<String> id, double apart) {}
 
     /** The nearest edge of another event that itself stands above the noise, in pulse widths. */
-    private Neighbour nearestNeighbour(Event event, Window window, Map<Event, Change> changes) {
+    private Neighbour nearestNeighbour(Event event, EventWindows.Window window, Map<Event, Change> changes) {
         Neighbour nearest = new Neighbour(Optional.empty(), Double.POSITIVE_INFINITY);
         for (Map.Entry<Event, Change> other : changes.entrySet()) {
             if (other.getKey().id().equals(event.id())) {
                 continue;
             }
-            for (Window edge : other.getValue().windows()) {
+            for (EventWindows.Window edge : other.getValue().windows()) {
                 Look look = new Look(trace, other.getValue().without(), edge.arrivalSeconds(), edge.endSeconds());
                 boolean shows = look.contrastVolts() >= VisibilityRules.MARGINAL_OVER_NOISE * trace.noiseVolts();
                 double apart = Math.abs(edge.arrivalSeconds() - window.arrivalSeconds())
@@ -221,7 +201,7 @@ public final class Sightings {
     }
 
     /** The end of the line counts as a neighbour where it reflects and can be met. */
-    private Neighbour withEndOfLine(Window window, Neighbour nearest) {
+    private Neighbour withEndOfLine(EventWindows.Window window, Neighbour nearest) {
         boolean met =
                 tested.events().stream().noneMatch(e -> e.kind() == EventKind.OPEN || e.kind() == EventKind.SHORT);
         double arrival = 2 * profile.secondsTo(tested.lengthMetres());

@@ -17,6 +17,8 @@ final class Commands {
                 .addSubcommand(new CatalogueCommand())
                 .addSubcommand(new PractiseCommand(desktop))
                 .addSubcommand(new MarkCommand())
+                .addSubcommand(new GenerateCommand())
+                .addSubcommand(new RecordsCommand())
                 .addSubcommand(new StudyCommand())
                 .addSubcommand(new CompletionCommand());
     }

@@ -3,6 +3,7 @@ package cablewright.ui.words;
 import cablewright.lessons.exercise.Choice;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
+import cablewright.lessons.feedback.FindingReasons;
 import cablewright.lessons.marking.Finding;
 import cablewright.lessons.marking.FindingVisitor;
 import cablewright.lessons.marking.LineEvent;
@@ -14,6 +15,7 @@ import cablewright.simulator.cable.Nature;
 import cablewright.ui.words.ToldFinding.Outcome;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
@@ -31,18 +33,34 @@ public final class FindingWords implements FindingVisitor<ToldFinding> {
     private final Exercise exercise;
     private final SightWords sights;
     private final RemarkWords remarks;
+    private final Map<Finding, List<String>> reasons;
 
     /**
-     * Tells the findings of one exercise.
+     * Tells the findings of one exercise in general words.
      *
      * @param words the words
      * @param exercise the exercise
      */
     public FindingWords(Words words, Exercise exercise) {
+        this(words, exercise, List.of(), false);
+    }
+
+    /**
+     * Tells the findings of one exercise with their reasons, where they are known.
+     *
+     * @param words the words
+     * @param exercise the exercise
+     * @param reasons the reasons of findings
+     * @param step whether the outgoing wave was a step
+     */
+    public FindingWords(Words words, Exercise exercise, List<FindingReasons> reasons, boolean step) {
         this.words = words;
         this.exercise = exercise;
         this.sights = new SightWords(words, exercise.cable());
-        this.remarks = new RemarkWords(words, sights);
+        ReasonWords told = new ReasonWords(words, sights, step);
+        this.reasons = reasons.stream()
+                .collect(Collectors.toMap(FindingReasons::finding, told::tell, (first, second) -> first));
+        this.remarks = new RemarkWords(words, sights, !reasons.isEmpty());
     }
 
     /**
@@ -102,9 +120,11 @@ public final class FindingWords implements FindingVisitor<ToldFinding> {
         remarks(finding, child -> child instanceof Finding.WrongKind, why);
         finding.places().stream().filter(place -> !isTold(place, finding)).forEach(place -> why.add(place(place)));
         why.add(record(finding.event()));
-        if (kindIsRight) {
+        List<String> told = reasons.getOrDefault(finding, List.of());
+        if (kindIsRight && told.isEmpty()) {
             why.add(say("why.sendsBack", height(finding.event()), looks(finding.event())));
         }
+        why.addAll(told);
         remarks(finding, child -> !(child instanceof Finding.WrongKind), why);
         return new ToldFinding(
                 Optional.of(finding.flag().letter()),
@@ -189,8 +209,9 @@ public final class FindingWords implements FindingVisitor<ToldFinding> {
                 .map(name -> name.equals(PORT) ? say("sight.port") : sights.name(name))
                 .collect(Collectors.joining(", "));
         String shown = words.quantities().length(finding.shownMetres());
-        String height = words.quantities().percent(finding.heightVolts());
-        return aboutFlag(finding.flag(), finding.children(), say("why.ghost", path, shown, height));
+        String height = sights.unsigned(finding.heightVolts());
+        String direction = say(finding.heightVolts() < 0 ? "word.down" : "word.up");
+        return aboutFlag(finding.flag(), finding.children(), say("why.ghost", path, shown, direction, height));
     }
 
     @Override
@@ -218,11 +239,12 @@ public final class FindingWords implements FindingVisitor<ToldFinding> {
     public ToldFinding missed(Finding.Missed finding) {
         LineEvent event = finding.event();
         boolean lost = event.standing() == Standing.DEMANDED;
-        String seen = say(
-                "why.seenWith",
-                height(event),
-                looks(event),
-                words.stimulus(event.best().settings().stimulus()));
+        List<String> told = reasons.getOrDefault(finding, List.of());
+        String stimulus = words.stimulus(event.best().settings().stimulus());
+        String seen = told.isEmpty()
+                ? say("why.seenWith", height(event), looks(event), stimulus)
+                : joined(told) + " "
+                        + say("why.bestWith", stimulus, words.end(event.best().end()));
         return new ToldFinding(
                 Optional.empty(),
                 lost ? Outcome.WRONG : Outcome.TOLD,

@@ -9,8 +9,11 @@ final class RemarkWords implements FindingVisitor<String> {
 
     private final Words words;
     private final SightWords sights;
+    private final boolean reasonsFollow;
 
-    RemarkWords(Words words, SightWords sights) {
+    /** With reasons at hand, a wrong kind is only named: how it looks is told by the facts, not by what is usual. */
+    RemarkWords(Words words, SightWords sights, boolean reasonsFollow) {
+        this.reasonsFollow = reasonsFollow;
         this.words = words;
         this.sights = sights;
     }
@@ -45,6 +48,9 @@ final class RemarkWords implements FindingVisitor<String> {
 
     @Override
     public String wrongKind(Finding.WrongKind finding) {
+        if (reasonsFollow) {
+            return say("remark.wrongKindBare", words.aKind(finding.truth()), words.aKind(finding.flagged()));
+        }
         String key = finding.agreement() == 4 ? "remark.lookAlike" : "remark.wrongKind";
         return say(
                 key,

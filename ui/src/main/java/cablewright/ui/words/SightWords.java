@@ -1,5 +1,6 @@
 package cablewright.ui.words;
 
+import cablewright.lessons.feedback.EchoFacts;
 import cablewright.lessons.marking.BestSight;
 import cablewright.lessons.marking.LineEvent;
 import cablewright.simulator.cable.Cable;
@@ -89,6 +90,16 @@ public final class SightWords {
      */
     public Optional<String> whyNotClear(EventSight sight, PlaceSight place) {
         return place.reason().map(reason -> reason(reason, place.contrastVolts(), sight.noiseVolts(), place.otherId()));
+    }
+
+    /**
+     * Tells why one place of an event could not be seen well on a trainee's trace.
+     *
+     * @param fact the facts of the place
+     * @return a sentence with numbers; empty where it is clear
+     */
+    public Optional<String> whyNotClear(EchoFacts fact) {
+        return fact.reason().map(reason -> reason(reason, fact.contrastVolts(), fact.noiseVolts(), fact.otherId()));
     }
 
     private String reason(HiddenReason reason, double contrast, double noise, Optional<String> other) {

@@ -141,7 +141,7 @@ class FindingWordsTest {
         Flag flag = flag("G", 168.2, EventKind.PINCH, Verdict.BELONGS);
         ToldFinding told = finding.ghostTakenForEvent(
                 new Finding.GhostTakenForEvent(flag, List.of("P1", "port", "P1"), 168.2, -0.0012, List.of()));
-        for (String part : List.of("the pinch at", "84.1", "the port", "168.2", "−0.12")) {
+        for (String part : List.of("the pinch at", "84.1", "the port", "168.2", "down by 0.12")) {
             assertTrue(told.why().contains(part), told.why());
         }
     }

@@ -1,0 +1,48 @@
+package cablewright.lessons.generation;
+
+import cablewright.simulator.cable.EventKind;
+import java.util.List;
+
+/** Two things that are to be told apart in one exercise. */
+public enum Contrast {
+    /** Nothing in particular. */
+    NONE(""),
+    /** Two strong events, so that a ghost of them shows in open cable beside real events. */
+    GHOST_AND_EVENT("g"),
+    /** A splice and a connector on the same line. */
+    SPLICE_AND_CONNECTOR("j");
+
+    private final String letter;
+
+    Contrast(String letter) {
+        this.letter = letter;
+    }
+
+    /** The letter by which the name of an exercise tells it; none for nothing in particular. */
+    String letter() {
+        return letter;
+    }
+
+    static Contrast ofLetter(String letter) {
+        for (Contrast contrast : values()) {
+            if (contrast.letter.equals(letter)) {
+                return contrast;
+            }
+        }
+        throw new IllegalArgumentException("contrast is \"" + letter + "\"; allowed are g and j");
+    }
+
+    /**
+     * Tells whether lines of a family can have both.
+     *
+     * @param family the family
+     * @return whether an exercise can be asked for
+     */
+    public boolean isKnownTo(ExerciseFamily family) {
+        return switch (this) {
+            case NONE -> true;
+            case GHOST_AND_EVENT -> family.damage().contains(EventKind.PARTIAL_SHORT);
+            case SPLICE_AND_CONNECTOR -> family.hardware().containsAll(List.of(EventKind.SPLICE, EventKind.CONNECTOR));
+        };
+    }
+}

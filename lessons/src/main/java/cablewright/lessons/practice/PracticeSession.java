@@ -1,0 +1,160 @@
+package cablewright.lessons.practice;
+
+import cablewright.lessons.classbook.AttemptRecord;
+import cablewright.lessons.exercise.Exercise;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.Optional;
+
+/**
+ * A sitting of practice: without end, against the clock, or a review of mistakes that are due. Not safe for several threads.
+ */
+public final class PracticeSession {
+
+    /** How a sitting goes. */
+    public enum Mode {
+        /** One exercise after the other as long as the trainee likes. */
+        UNTIMED,
+        /** New exercises until the time is up; one that is open then may be finished. */
+        TIMED,
+        /** What was answered badly and is due again. */
+        REVIEW
+    }
+
+    private final AdaptivePractice practice;
+    private final Mode mode;
+    private final Clock clock;
+    private final Optional<Instant> endsAt;
+    private final Deque<String> due = new ArrayDeque<>();
+    private int answered;
+    private double earned;
+    private double possible;
+
+    private PracticeSession(AdaptivePractice practice, Mode mode, Clock clock, Optional<Duration> limit) {
+        this.practice = practice;
+        this.mode = mode;
+        this.clock = clock;
+        this.endsAt = limit.map(clock.instant()::plus);
+        if (mode == Mode.REVIEW) {
+            due.addAll(practice.due(clock.instant()));
+        }
+    }
+
+    /**
+     * Starts a sitting without end.
+     *
+     * @param practice what is known of the trainee
+     * @param clock tells the time
+     * @return the sitting
+     */
+    public static PracticeSession untimed(AdaptivePractice practice, Clock clock) {
+        return new PracticeSession(practice, Mode.UNTIMED, clock, Optional.empty());
+    }
+
+    /**
+     * Starts a round against the clock.
+     *
+     * @param practice what is known of the trainee
+     * @param clock tells the time
+     * @param limit how long it lasts, above 0
+     * @return the sitting
+     */
+    public static PracticeSession timed(AdaptivePractice practice, Clock clock, Duration limit) {
+        if (limit.isZero() || limit.isNegative()) {
+            throw new IllegalArgumentException("limit is " + limit + "; it must be above 0");
+        }
+        return new PracticeSession(practice, Mode.TIMED, clock, Optional.of(limit));
+    }
+
+    /**
+     * Starts a review of the mistakes that are due now.
+     *
+     * @param practice what is known of the trainee
+     * @param clock tells the time
+     * @return the sitting; it has no exercise where nothing is due
+     */
+    public static PracticeSession review(AdaptivePractice practice, Clock clock) {
+        return new PracticeSession(practice, Mode.REVIEW, clock, Optional.empty());
+    }
+
+    /**
+     * Makes the next exercise.
+     *
+     * @return the exercise; empty where the time is up or nothing more is due
+     */
+    public Optional<Exercise> next() {
+        if (mode != Mode.REVIEW) {
+            return isOver() ? Optional.empty() : Optional.of(practice.next());
+        }
+        while (!due.isEmpty()) {
+            Optional<Exercise> again = practice.again(due.removeFirst());
+            if (again.isPresent()) {
+                return again;
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * Learns from a marked attempt of this sitting.
+     *
+     * @param record its record
+     */
+    public void learn(AttemptRecord record) {
+        practice.learn(record);
+        answered++;
+        earned += record.marks();
+        possible += record.maximum();
+    }
+
+    /**
+     * Tells whether no new exercise comes.
+     *
+     * @return whether the time is up or all that was due has been asked
+     */
+    public boolean isOver() {
+        return mode == Mode.REVIEW
+                ? due.isEmpty()
+                : left().map(Duration::isZero).orElse(false);
+    }
+
+    /**
+     * Tells how much time is left.
+     *
+     * @return the time, never below zero; empty where there is no limit
+     */
+    public Optional<Duration> left() {
+        return endsAt.map(end -> Duration.between(clock.instant(), end))
+                .map(left -> left.isNegative() ? Duration.ZERO : left);
+    }
+
+    /**
+     * Returns how the sitting goes.
+     *
+     * @return the mode
+     */
+    public Mode mode() {
+        return mode;
+    }
+
+    /**
+     * Returns how many exercises were handed in.
+     *
+     * @return their number
+     */
+    public int answered() {
+        return answered;
+    }
+
+    /**
+     * Returns the share of the marks that was earned.
+     *
+     * @return 0 to 1; 0 before there is anything to earn
+     */
+    public double fraction() {
+        return possible > 0 ? earned / possible : 0;
+    }
+}

@@ -1,0 +1,128 @@
+package cablewright.lessons.generation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cablewright.lessons.exercise.Attempt;
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Flag;
+import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.marking.Finding;
+import cablewright.lessons.marking.Marker;
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.Event;
+import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.instrument.Reflectometer;
+import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.network.SimulatedPort;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+class ContrastTest {
+
+    private static Exercise with(Contrast contrast, long seed) {
+        return new ExerciseGenerator()
+                .generate(new GenerationRequest(seed, List.of(ExerciseFamily.values()), List.of(), 0.3, contrast));
+    }
+
+    private static Trace trace(Exercise exercise, Cable cable) {
+        Settings settings = exercise.start().settings().withAverages(256);
+        return new Reflectometer(exercise.instrument())
+                .withoutNoise(new SimulatedPort(cable, exercise.instrument().sourceOhms()), settings);
+    }
+
+    /** Out to the farther, back to the nearer, out again and home: twice the way to the farther less that to the nearer. */
+    private static double ghostMetres(Exercise exercise) {
+        return 2 * event(exercise, "e2").startMetres() - event(exercise, "e1").startMetres();
+    }
+
+    private static Event event(Exercise exercise, String id) {
+        return exercise.cable().event(id).orElseThrow();
+    }
+
+    @Test
+    void ghostShowsInOpenCableAndGoesWithEitherOfItsTwoEvents() {
+        for (int seed = 0; seed < 12; seed++) {
+            Exercise exercise = with(Contrast.GHOST_AND_EVENT, seed);
+            double ghost = ghostMetres(exercise);
+            double half = exercise.start().settings().halfPulseMetres();
+            assertTrue(ghost + half < exercise.cable().lengthMetres(), "beyond the end");
+            for (Event event : exercise.cable().events()) {
+                assertTrue(Math.abs(event.startMetres() - ghost) > half, "an event is there");
+            }
+            Trace both = trace(exercise, exercise.cable());
+            Trace nearer = trace(exercise, exercise.cable().withoutEvent("e1"));
+            Trace farther = trace(exercise, exercise.cable().withoutEvent("e2"));
+            Trace neither = trace(exercise, exercise.cable().withoutEvent("e1").withoutEvent("e2"));
+            double height = 0;
+            for (int i = both.indexNear(ghost - half); i < both.indexNear(ghost + 2 * half); i++) {
+                height = Math.max(
+                        height, Math.abs(both.volts(i) - nearer.volts(i) - farther.volts(i) + neither.volts(i)));
+            }
+            assertTrue(height >= 6 * both.noiseVolts(), exercise.id() + " " + height);
+        }
+    }
+
+    @Test
+    void whoDigsAtTheGhostIsToldItsPath() {
+        int told = 0;
+        for (int seed = 0; seed < 6; seed++) {
+            Exercise exercise = with(Contrast.GHOST_AND_EVENT, seed);
+            double velocity = exercise.start().settings().velocityFraction();
+            Flag flag = new Flag(
+                    "A",
+                    LineEnd.NEAR,
+                    ghostMetres(exercise),
+                    OptionalDouble.empty(),
+                    EventKind.PINCH,
+                    Verdict.DAMAGE,
+                    velocity);
+            Attempt attempt = new Attempt(
+                    exercise.id(),
+                    "Ada",
+                    List.of(flag),
+                    exercise.start().settings().withAverages(256));
+            List<Finding> findings = new Marker().mark(exercise, attempt).findings();
+            told += findings.stream()
+                            .filter(Finding.GhostTakenForEvent.class::isInstance)
+                            .map(finding -> ((Finding.GhostTakenForEvent) finding).path())
+                            .anyMatch(List.of("e2", "e1", "e2")::equals)
+                    ? 1
+                    : 0;
+        }
+        assertTrue(told >= 5, told + " of 6");
+    }
+
+    @Test
+    void spliceAndConnectorLieOnOneLine() {
+        for (int seed = 0; seed < 10; seed++) {
+            List<EventKind> kinds = new ArrayList<>();
+            with(Contrast.SPLICE_AND_CONNECTOR, seed).cable().events().forEach(event -> kinds.add(event.kind()));
+            assertTrue(kinds.containsAll(List.of(EventKind.SPLICE, EventKind.CONNECTOR)), kinds.toString());
+        }
+    }
+
+    @Test
+    void contrastIsToldFromTheNameOfItsExercise() {
+        GenerationRequest request = new GenerationRequest(
+                5, List.of(ExerciseFamily.COAX_DROP), List.of(), 0.3, Contrast.SPLICE_AND_CONNECTOR);
+        assertEquals(Optional.of(request), GenerationRequest.ofExerciseId(request.exerciseId()));
+        assertEquals(
+                request.exerciseId(), new ExerciseGenerator().generate(request).id());
+    }
+
+    @Test
+    void newReelHasNoContrast() {
+        IllegalArgumentException refusal = assertThrows(
+                IllegalArgumentException.class,
+                () -> new GenerationRequest(
+                        5, List.of(ExerciseFamily.REEL_ACCEPTANCE), List.of(), 0.3, Contrast.GHOST_AND_EVENT));
+        assertTrue(refusal.getMessage().contains("COAX_DROP"), refusal.getMessage());
+    }
+}

@@ -1,0 +1,229 @@
+package cablewright.simulator.explanation;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.Event;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.instrument.Instrument;
+import cablewright.simulator.instrument.Reflectometer;
+import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.network.CableProfile;
+import cablewright.simulator.network.LineMemory;
+import cablewright.simulator.network.SimulatedPort;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Works out what single events do to the noise-free trace of a cable, by leaving each out in turn. */
+public final class EventEchoes {
+
+    private static final double SHOWS_FROM_SHARE = 0.1;
+    private static final double LOBE_FLOOR_SHARE = 0.5;
+
+    /** The front of a wave runs a little ahead of the velocity at which distances are told; before it nothing differs. */
+    private static final double EARLY_SHARE = 0.03;
+
+    private final Cable cable;
+    private final Cable tested;
+    private final LineEnd end;
+    private final Settings settings;
+    private final Instrument instrument;
+    private final LineMemory memory;
+    private final Trace trace;
+
+    /**
+     * Looks at a cable.
+     *
+     * @param cable the cable as it lies, told from its near end
+     * @param instrument the instrument
+     * @param settings what is set on it
+     * @param end the end that is tested
+     * @param memory what is remembered of lines
+     */
+    public EventEchoes(Cable cable, Instrument instrument, Settings settings, LineEnd end, LineMemory memory) {
+        this.cable = cable;
+        this.tested = end == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
+        this.end = end;
+        this.settings = settings;
+        this.instrument = instrument;
+        this.memory = memory;
+        this.trace = traceOf(tested);
+    }
+
+    private Trace traceOf(Cable other) {
+        return new Reflectometer(instrument)
+                .withoutNoise(new SimulatedPort(other, instrument.sourceOhms(), memory), settings);
+    }
+
+    /**
+     * Returns the trace of the whole cable.
+     *
+     * @return the trace without noise
+     */
+    public Trace trace() {
+        return trace;
+    }
+
+    /**
+     * Works out what an event does.
+     *
+     * @param eventId the event's name
+     * @return its echo at each place of it, nearest to the tested end first; left out is a place beyond the record, and a
+     *     farther edge that only the tail of the nearer one covers
+     */
+    public List<EventEcho> of(String eventId) {
+        Optional<Event> event = tested.event(eventId);
+        if (event.isEmpty()) {
+            return List.of();
+        }
+        return differences(event.get(), traceOf(tested.withoutEvent(eventId)));
+    }
+
+    /**
+     * Works out what an event would do that is not on the cable, with all the others there but one.
+     *
+     * @param other the event, told from the cable's near end
+     * @param insteadOf name of the event that it replaces; none is replaced where there is no such event
+     * @return the trace with it, and its echo at each place of it
+     * @throws IllegalArgumentException if the event can't be on this cable
+     */
+    public Would would(Event other, String insteadOf) {
+        Cable bare = tested.withoutEvent(insteadOf);
+        Event seen = end == LineEnd.NEAR ? other : other.mirrored(cable.lengthMetres());
+        List<Event> events = new ArrayList<>(bare.events());
+        events.add(seen);
+        Cable changed = bare.withEvents(events);
+        Trace with = traceOf(changed);
+        return new Would(with, echoes(seen, CableProfile.of(changed), with, traceOf(bare)));
+    }
+
+    /**
+     * What another event would show.
+     *
+     * @param trace the trace without noise
+     * @param echoes its echo at each place
+     */
+    public record Would(Trace trace, List<EventEcho> echoes) {
+        /** Copies the list. */
+        public Would {
+            echoes = List.copyOf(echoes);
+        }
+    }
+
+    private List<EventEcho> differences(Event event, Trace without) {
+        return echoes(event, CableProfile.of(tested), trace, without);
+    }
+
+    private List<EventEcho> echoes(Event event, CableProfile profile, Trace with, Trace without) {
+        List<EventEcho> echoes = new ArrayList<>();
+        for (EventWindows.Window window : new EventWindows(profile, instrument, settings).of(event)) {
+            double early = echoes.isEmpty() ? EARLY_SHARE * window.arrivalSeconds() : 0;
+            double begins = window.arrivalSeconds()
+                    - Math.max(early, settings.stimulus().shortestEdgeSeconds());
+            int from = (int) Math.max(0, Math.floor(begins / with.sampleSeconds()));
+            int to = (int) Math.min(with.count() - 1.0, Math.ceil(window.endSeconds() / with.sampleSeconds()));
+            Difference difference = new Difference(with, without, from, to).toItsTop();
+            if (!echoes.isEmpty()) {
+                difference = difference.behind(echoes.get(echoes.size() - 1).firstVolts());
+            }
+            if (difference.from() < difference.to()) {
+                echoes.add(echo(event, window, difference));
+            }
+        }
+        return echoes;
+    }
+
+    private EventEcho echo(Event event, EventWindows.Window window, Difference difference) {
+        int first = difference.firstTop();
+        int second = difference.topOfOtherSign(first);
+        double metres = end == LineEnd.NEAR ? window.metres() : cable.lengthMetres() - window.metres();
+        return new EventEcho(
+                event.id(),
+                metres,
+                settings.metresThereAndBack(window.arrivalSeconds()),
+                window.arrivalSeconds(),
+                difference.volts(first),
+                difference.metres(first),
+                second < 0 ? 0 : difference.volts(second),
+                difference.metres(second < 0 ? first : second),
+                difference.volts(difference.to),
+                difference.metres(difference.firstOver(SHOWS_FROM_SHARE)),
+                difference.metres(difference.lastOver(SHOWS_FROM_SHARE)));
+    }
+
+    /** The difference of two traces of the same settings between two samples. */
+    private record Difference(Trace with, Trace without, int from, int to) {
+
+        double volts(int index) {
+            return with.volts(index) - without.volts(index);
+        }
+
+        double metres(int index) {
+            return with.metres(index);
+        }
+
+        /** What still grows at the end of the window is followed to its top. */
+        Difference toItsTop() {
+            int last = to;
+            while (last > from && last + 1 < with.count() && Math.abs(volts(last + 1)) > Math.abs(volts(last))) {
+                last++;
+            }
+            return new Difference(with, without, from, last);
+        }
+
+        /** Where the echo of the nearer edge still dies away, that of the farther, which turns the other way, begins behind. */
+        Difference behind(double nearerVolts) {
+            int start = from;
+            while (start < to && volts(start) * nearerVolts > 0) {
+                start++;
+            }
+            return new Difference(with, without, start, to);
+        }
+
+        private double largest() {
+            double most = 0;
+            for (int i = from; i <= to; i++) {
+                most = Math.max(most, Math.abs(volts(i)));
+            }
+            return most;
+        }
+
+        int firstOver(double share) {
+            double floor = share * largest();
+            int i = from;
+            while (i < to && Math.abs(volts(i)) < floor) {
+                i++;
+            }
+            return i;
+        }
+
+        int lastOver(double share) {
+            double floor = share * largest();
+            int i = to;
+            while (i > from && Math.abs(volts(i)) < floor) {
+                i--;
+            }
+            return i;
+        }
+
+        /** Top of the first run of one sign that rises to half of the largest: as the eye takes it. */
+        int firstTop() {
+            int top = firstOver(LOBE_FLOOR_SHARE);
+            for (int i = top; i <= to && volts(i) * volts(top) > 0; i++) {
+                top = Math.abs(volts(i)) > Math.abs(volts(top)) ? i : top;
+            }
+            return top;
+        }
+
+        int topOfOtherSign(int first) {
+            int top = -1;
+            for (int i = first + 1; i <= to; i++) {
+                boolean other = volts(i) * volts(first) < 0;
+                if (other && (top < 0 || Math.abs(volts(i)) > Math.abs(volts(top)))) {
+                    top = i;
+                }
+            }
+            return top;
+        }
+    }
+}
