@@ -10,6 +10,7 @@ final class Commands {
     static CommandLine all(Surroundings surroundings, DesktopOpener desktop) {
         return new CommandLine(new RootCommand(surroundings))
                 .addSubcommand(new TraceCommand())
+                .addSubcommand(new ReadCommand())
                 .addSubcommand(new ResponseCommand())
                 .addSubcommand(new NetlistCommand())
                 .addSubcommand(new ExplainCommand())

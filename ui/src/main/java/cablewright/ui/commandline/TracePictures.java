@@ -74,8 +74,8 @@ final class TracePictures {
 
     private String note(Settings settings, TakenTrace trace) {
         Words words = Words.in(unit);
-        String end = "near".equals(trace.settings().get("end")) ? "near end" : "far end";
-        return end + ", " + words.stimulus(settings.stimulus()) + ", velocity "
+        Object end = trace.settings().get("end");
+        return (end == null ? "" : end + " end, ") + words.stimulus(settings.stimulus()) + ", velocity "
                 + Quantities.number(settings.velocityFraction(), 3);
     }
 }
