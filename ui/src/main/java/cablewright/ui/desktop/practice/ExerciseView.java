@@ -7,6 +7,7 @@ import cablewright.ui.desktop.track.TraceTrack;
 import cablewright.ui.desktop.track.TrackPointer;
 import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
+import javafx.beans.property.SimpleObjectProperty;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -54,7 +55,7 @@ final class ExerciseView extends BorderPane {
         VBox.setVgrow(traceCard, Priority.ALWAYS);
         RecordTrack record = new RecordTrack(
                 model.axis(),
-                model.exercise().record(),
+                new SimpleObjectProperty<>(model.exercise().record()),
                 model.settings().endProperty(),
                 words,
                 texts.say("record.caption"),
@@ -67,7 +68,12 @@ final class ExerciseView extends BorderPane {
         tracks.getStyleClass().add("tracks");
         VBox.setVgrow(tracks, Priority.ALWAYS);
         brief = new BriefCard(practice, model, texts, words);
-        VBox left = new VBox(brief, tracks, new SettingsShelf(model, texts, words), keyHints());
+        VBox left = new VBox(
+                brief,
+                tracks,
+                new SettingsShelf(
+                        model.settings(), model.axis(), model.workingProperty(), model.problemProperty(), texts, words),
+                keyHints());
         left.getStyleClass().add("left-column");
         ScrollPane scroll = new ScrollPane(left);
         scroll.setFitToWidth(true);

@@ -35,9 +35,14 @@ import org.commonmark.node.StrongEmphasis;
 import org.commonmark.parser.Parser;
 
 /** Shows Markdown as plain text flows: paragraphs, headings, lists, tables, emphasis. Links and pictures show their text. */
-final class MarkdownText extends VBox {
+public final class MarkdownText extends VBox {
 
-    MarkdownText(String markdown) {
+    /**
+     * Shows a text.
+     *
+     * @param markdown the text
+     */
+    public MarkdownText(String markdown) {
         getStyleClass().add("markdown");
         setAccessibleRole(AccessibleRole.TEXT);
         Node document = Parser.builder()

@@ -1,7 +1,6 @@
 package cablewright.ui.desktop.practice;
 
-import cablewright.ui.desktop.track.AxisViewModel;
-import cablewright.ui.desktop.track.AxisViewModel.Stride;
+import cablewright.ui.desktop.track.AxisKeys;
 import java.util.Map;
 import javafx.scene.control.ComboBoxBase;
 import javafx.scene.control.Slider;
@@ -64,11 +63,8 @@ final class PracticeKeys {
             case ENTER:
                 model.commit();
                 return true;
-            case LEFT:
-            case RIGHT:
-                return hair(event);
             default:
-                return false;
+                return AxisKeys.pressed(event, model.traceTrack());
         }
     }
 
@@ -80,56 +76,7 @@ final class PracticeKeys {
             }
             return true;
         }
-        return axis(event) || flags(event);
-    }
-
-    private boolean hair(KeyEvent event) {
-        Stride stride = event.isShiftDown() ? Stride.FINE : event.isShortcutDown() ? Stride.COARSE : Stride.USUAL;
-        int direction = event.getCode() == KeyCode.RIGHT ? 1 : -1;
-        model.axis().stepHair(direction, stride, model.traceTrack().sampleMetres());
-        return true;
-    }
-
-    private boolean axis(KeyEvent event) {
-        AxisViewModel axis = model.axis();
-        double hair = axis.hairMetresProperty().get();
-        switch (event.getCode()) {
-            case LEFT:
-            case RIGHT:
-                return hair(event);
-            case HOME:
-                axis.showHairAt(0);
-                return true;
-            case END:
-                axis.showHairAt(axis.extent().toMetres());
-                return true;
-            case PLUS:
-            case ADD:
-            case EQUALS:
-                axis.zoomIn(hair);
-                return true;
-            case MINUS:
-            case SUBTRACT:
-                axis.zoomOut(hair);
-                return true;
-            case DIGIT0:
-            case NUMPAD0:
-                axis.showAll();
-                return true;
-            case PAGE_UP:
-                axis.panByShare(-0.5);
-                return true;
-            case PAGE_DOWN:
-                axis.panByShare(0.5);
-                return true;
-            case U:
-                model.traceTrack()
-                        .noiseShownProperty()
-                        .set(!model.traceTrack().noiseShownProperty().get());
-                return true;
-            default:
-                return false;
-        }
+        return AxisKeys.pressed(event, model.traceTrack()) || flags(event);
     }
 
     private boolean flags(KeyEvent event) {

@@ -2,6 +2,7 @@ package cablewright.ui.desktop.practice;
 
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.wave.Stimulus;
+import cablewright.ui.desktop.track.AxisViewModel;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
@@ -10,6 +11,8 @@ import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javafx.animation.PauseTransition;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -26,20 +29,40 @@ import javafx.scene.layout.VBox;
 import javafx.util.Duration;
 
 /** The settings of the instrument in one row; what the exercise fixes is written, what it leaves free can be changed. */
-final class SettingsShelf extends VBox {
+public final class SettingsShelf extends VBox {
 
     private static final Duration PATIENCE = Duration.millis(400);
 
-    private final ExerciseViewModel model;
     private final SettingsViewModel settings;
+    private final AxisViewModel axis;
+    private final ReadOnlyBooleanProperty working;
+    private final ReadOnlyStringProperty problem;
     private final Texts texts;
     private final Words words;
     private final FlowPane row = new FlowPane();
     private final ObservableValue<Boolean> step;
 
-    SettingsShelf(ExerciseViewModel model, Texts texts, Words words) {
-        this.model = model;
-        this.settings = model.settings();
+    /**
+     * Lays the shelf out.
+     *
+     * @param settings what can be set
+     * @param axis the axis, which knows the unit of lengths
+     * @param working whether a trace is being taken
+     * @param problem why none could be, or nothing
+     * @param texts texts of the desktop
+     * @param words names of ends and quantities
+     */
+    public SettingsShelf(
+            SettingsViewModel settings,
+            AxisViewModel axis,
+            ReadOnlyBooleanProperty working,
+            ReadOnlyStringProperty problem,
+            Texts texts,
+            Words words) {
+        this.settings = settings;
+        this.axis = axis;
+        this.working = working;
+        this.problem = problem;
         this.texts = texts;
         this.words = words;
         this.step = settings.stimulusProperty().map(Stimulus::isStep);
@@ -48,7 +71,7 @@ final class SettingsShelf extends VBox {
         row.getStyleClass().add("shelf-row");
         addSettings();
         getChildren().addAll(row, working(), problem());
-        model.axis().unitProperty().addListener((o, before, now) -> rebuild());
+        axis.unitProperty().addListener((o, before, now) -> rebuild());
         settings.stimulusProperty().addListener((o, before, now) -> {
             if (before.isStep() != now.isStep()) {
                 rebuild();
@@ -62,7 +85,7 @@ final class SettingsShelf extends VBox {
     }
 
     private Quantities quantities() {
-        return words.with(model.axis().unitProperty().get()).quantities();
+        return words.with(axis.unitProperty().get()).quantities();
     }
 
     private void addSettings() {
@@ -200,35 +223,35 @@ final class SettingsShelf extends VBox {
 
     /** Says that a trace is being taken, if it takes so long that a person would wonder. */
     private Label working() {
-        Label working = new Label(texts.say("shelf.working"));
-        working.getStyleClass().add("quiet");
-        working.setVisible(false);
-        working.setManaged(false);
+        Label told = new Label(texts.say("shelf.working"));
+        told.getStyleClass().add("quiet");
+        told.setVisible(false);
+        told.setManaged(false);
         PauseTransition patience = new PauseTransition(PATIENCE);
         patience.setOnFinished(event -> {
-            working.setVisible(model.workingProperty().get());
-            working.setManaged(working.isVisible());
+            told.setVisible(working.get());
+            told.setManaged(told.isVisible());
         });
-        model.workingProperty().addListener((o, before, now) -> {
+        working.addListener((o, before, now) -> {
             if (now) {
                 patience.playFromStart();
             } else {
                 patience.stop();
-                working.setVisible(false);
-                working.setManaged(false);
+                told.setVisible(false);
+                told.setManaged(false);
             }
         });
-        return working;
+        return told;
     }
 
     private Label problem() {
-        Label problem = new Label();
-        problem.setId("problem");
-        problem.getStyleClass().add("problem");
-        problem.setWrapText(true);
-        problem.textProperty().bind(model.problemProperty());
-        problem.visibleProperty().bind(model.problemProperty().isNotEmpty());
-        problem.managedProperty().bind(problem.visibleProperty());
-        return problem;
+        Label told = new Label();
+        told.setId("problem");
+        told.getStyleClass().add("problem");
+        told.setWrapText(true);
+        told.textProperty().bind(problem);
+        told.visibleProperty().bind(problem.isNotEmpty());
+        told.managedProperty().bind(told.visibleProperty());
+        return told;
     }
 }

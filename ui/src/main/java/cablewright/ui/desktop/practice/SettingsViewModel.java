@@ -27,7 +27,13 @@ public final class SettingsViewModel {
     private final ObjectProperty<Double> gainDecibels;
     private final ObjectProperty<Integer> averages;
 
-    SettingsViewModel(Permitted permitted, Start start) {
+    /**
+     * Sets what is set at the start.
+     *
+     * @param permitted the choices
+     * @param start one of them
+     */
+    public SettingsViewModel(Permitted permitted, Start start) {
         this.permitted = permitted;
         this.end = new SimpleObjectProperty<>(start.end());
         this.stimulus = new SimpleObjectProperty<>(start.settings().stimulus());

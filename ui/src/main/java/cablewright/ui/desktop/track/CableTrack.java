@@ -8,6 +8,7 @@ import cablewright.ui.chart.LabelRows;
 import cablewright.ui.words.EventWords;
 import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
+import java.util.List;
 import java.util.Optional;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
@@ -51,17 +52,38 @@ public final class CableTrack extends Track {
         this.words = words;
         this.texts = texts;
         this.cuts = new CutsPainter(this, texts);
-        this.eventLine = new EventLine(model.cable(), texts);
+        this.eventLine = new EventLine(model.cableProperty()::get, texts);
         setId("cable-track");
         getStyleClass().add("cable-track");
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-        redrawOn(model.drawingProperty(), model.sightsProperty());
+        redrawOn(model.drawingProperty(), model.sightsProperty(), model.selectedProperty());
         redrawOverlayOn(model.waveProperty(), model.frameProperty());
         model.drawingProperty().addListener((o, before, now) -> speak());
         model.sightsProperty().addListener((o, before, now) -> speak());
         axis.unitProperty().addListener((o, before, now) -> speak());
         speak();
         TrackPointer.on(this);
+    }
+
+    /**
+     * Makes a track that is built on: events are selected and dragged with the pointer.
+     *
+     * @param axis the shared axis
+     * @param model what it shows
+     * @param words names of events
+     * @param texts texts of the desktop
+     * @param actions what becomes of events
+     */
+    public CableTrack(AxisViewModel axis, CableTrackViewModel model, Words words, Texts texts, MarkActions actions) {
+        this(axis, model, words, texts);
+        setFocusTraversable(true);
+        TrackPointer.on(this, new MarkGrips(this, this::grips, actions));
+    }
+
+    private List<MarkGrips.Mark> grips() {
+        return model.drawingProperty().get().map(CableDrawing::marks).orElse(List.of()).stream()
+                .map(mark -> new MarkGrips.Mark(mark.event().id(), mark.shownFromMetres(), mark.shownToMetres()))
+                .toList();
     }
 
     Words words() {
@@ -143,11 +165,26 @@ public final class CableTrack extends Track {
             symbols.draw(
                     g, mark.event(), view().pixel(mark.shownFromMetres()), view().pixel(mark.shownToMetres()), body());
         }
+        drawing.marks().stream()
+                .filter(mark ->
+                        model.selectedProperty().get().contains(mark.event().id()))
+                .forEach(mark -> drawSelected(g, mark));
         g.restore();
         drawNames(g, drawing);
         if (getHeight() >= (OPEN_HEIGHT - 8) * scale()) {
             cuts.draw(g, drawing, getHeight() - 24 * scale());
         }
+    }
+
+    /** A frame around what is selected, wide enough to be seen around a thing at one place. */
+    private void drawSelected(GraphicsContext g, CableDrawing.Mark mark) {
+        double air = 12 * scale();
+        double from = view().pixel(mark.shownFromMetres()) - air;
+        double to = view().pixel(mark.shownToMetres()) + air;
+        g.setStroke(ink(Ink.TRACE));
+        g.setLineWidth(1.8 * scale());
+        g.strokeRoundRect(
+                from, body().top() - 11 * scale(), to - from, body().height() + 22 * scale(), 9 * scale(), 9 * scale());
     }
 
     private boolean isShown(double x) {

@@ -6,6 +6,7 @@ import cablewright.ui.chart.CableDrawing;
 import cablewright.ui.chart.WavePlay;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.IntegerProperty;
 import javafx.beans.property.ObjectProperty;
@@ -16,7 +17,8 @@ import javafx.beans.property.SimpleObjectProperty;
 /** What the cable track shows: nothing while it is shut, then the cable, how each event shows, and perhaps a wave. */
 public final class CableTrackViewModel {
 
-    private final Cable cable;
+    private final ObjectProperty<Cable> cable = new SimpleObjectProperty<>();
+    private final ObjectProperty<Set<String>> selected = new SimpleObjectProperty<>(Set.of());
     private final ObjectProperty<Optional<CableDrawing>> drawing = new SimpleObjectProperty<>(Optional.empty());
     private final ObjectProperty<List<EventSight>> sights = new SimpleObjectProperty<>(List.of());
     private final ObjectProperty<Optional<WavePlay>> wave = new SimpleObjectProperty<>(Optional.empty());
@@ -29,11 +31,25 @@ public final class CableTrackViewModel {
      * @param cable the cable that is hidden in it
      */
     public CableTrackViewModel(Cable cable) {
-        this.cable = cable;
+        this.cable.set(cable);
     }
 
-    Cable cable() {
+    /**
+     * Returns the cable.
+     *
+     * @return the cable that is hidden in the track, or being built on it
+     */
+    public ObjectProperty<Cable> cableProperty() {
         return cable;
+    }
+
+    /**
+     * Returns which events are selected.
+     *
+     * @return their names; none where nobody can select
+     */
+    public ObjectProperty<Set<String>> selectedProperty() {
+        return selected;
     }
 
     /**

@@ -9,14 +9,15 @@ import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** One line about the event at the hair line: what it is, how large, and how it shows or why it does not. */
 final class EventLine {
 
-    private final Cable cable;
+    private final Supplier<Cable> cable;
     private final Texts texts;
 
-    EventLine(Cable cable, Texts texts) {
+    EventLine(Supplier<Cable> cable, Texts texts) {
         this.cable = cable;
         this.texts = texts;
     }
@@ -48,7 +49,7 @@ final class EventLine {
     }
 
     private String shows(EventSight sight, Words words) {
-        SightWords told = new SightWords(words, cable);
+        SightWords told = new SightWords(words, cable.get());
         String height = words.quantities().percent(sight.best().expectedVolts());
         String sendsBack = texts.say(
                 "cable.sendsBack", height, told.looks(sight.kind(), sight.best().expectedVolts()));

@@ -8,8 +8,11 @@ import cablewright.ui.words.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableValue;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.GraphicsContext;
@@ -23,7 +26,8 @@ public final class RecordTrack extends Track {
 
     private static final int LABEL_ROWS = 2;
 
-    private final AsBuiltRecord record;
+    private final ObservableValue<AsBuiltRecord> record;
+    private final ObjectProperty<Optional<String>> selected = new SimpleObjectProperty<>(Optional.empty());
     private final ObjectProperty<LineEnd> end;
     private final Words words;
     private final String caption;
@@ -40,7 +44,7 @@ public final class RecordTrack extends Track {
      */
     public RecordTrack(
             AxisViewModel axis,
-            AsBuiltRecord record,
+            ObservableValue<AsBuiltRecord> record,
             ObjectProperty<LineEnd> end,
             Words words,
             String caption,
@@ -53,14 +57,43 @@ public final class RecordTrack extends Track {
         setId("record-track");
         getStyleClass().add("record-track");
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-        redrawOn(end);
+        redrawOn(end, record, selected);
+        record.addListener((o, before, now) -> speak(accessibleName));
         axis.unitProperty().addListener((o, before, now) -> speak(accessibleName));
         end.addListener((o, before, now) -> speak(accessibleName));
         speak(accessibleName);
         TrackPointer.on(this);
     }
 
-    private record Claim(double metres, String text, boolean isEnd) {}
+    /**
+     * Lets items be selected and dragged with the pointer.
+     *
+     * @param actions what becomes of items
+     */
+    public void edit(MarkActions actions) {
+        setFocusTraversable(true);
+        TrackPointer.on(this, new MarkGrips(this, this::grips, actions));
+    }
+
+    private List<MarkGrips.Mark> grips() {
+        List<MarkGrips.Mark> marks = new ArrayList<>();
+        for (RecordedItem item : record.getValue().items()) {
+            fromTestedEnd(item.positionMetres())
+                    .ifPresent(metres -> marks.add(new MarkGrips.Mark(item.id(), metres, metres)));
+        }
+        return marks;
+    }
+
+    /**
+     * Returns which item is selected.
+     *
+     * @return its name; empty where none is
+     */
+    public ObjectProperty<Optional<String>> selectedProperty() {
+        return selected;
+    }
+
+    private record Claim(String id, double metres, String text, boolean isEnd) {}
 
     private void speak(String name) {
         StringBuilder said = new StringBuilder(name);
@@ -82,24 +115,26 @@ public final class RecordTrack extends Track {
         if (!isTurned()) {
             return OptionalDouble.of(metres);
         }
-        return record.lengthMetres().isPresent()
-                ? OptionalDouble.of(record.lengthMetres().getAsDouble() - metres)
+        return record.getValue().lengthMetres().isPresent()
+                ? OptionalDouble.of(record.getValue().lengthMetres().getAsDouble() - metres)
                 : OptionalDouble.empty();
     }
 
     private List<Claim> claims() {
         List<Claim> claims = new ArrayList<>();
-        for (RecordedItem item : record.items()) {
+        for (RecordedItem item : record.getValue().items()) {
             fromTestedEnd(item.positionMetres())
-                    .ifPresent(metres -> claims.add(new Claim(metres, item.label(), false)));
+                    .ifPresent(metres -> claims.add(new Claim(item.id(), metres, item.label(), false)));
         }
-        record.lengthMetres().ifPresent(length -> claims.add(new Claim(length, endLabel(), true)));
+        record.getValue().lengthMetres().ifPresent(length -> claims.add(new Claim("", length, endLabel(), true)));
         claims.sort(Comparator.comparingDouble(Claim::metres));
         return claims;
     }
 
     private String endLabel() {
-        return isTurned() ? words.end(LineEnd.NEAR) : words.recordedEnd(record.farEnd());
+        return isTurned()
+                ? words.end(LineEnd.NEAR)
+                : words.recordedEnd(record.getValue().farEnd());
     }
 
     private double lineY() {
@@ -127,8 +162,8 @@ public final class RecordTrack extends Track {
 
     private void drawLine(GraphicsContext g) {
         double from = Math.max(gutter(), view().pixel(0));
-        double claimed =
-                view().pixel(record.lengthMetres().orElse(axis().extent().toMetres()));
+        double claimed = view().pixel(
+                        record.getValue().lengthMetres().orElse(axis().extent().toMetres()));
         double to = Math.min(getWidth() - rightMargin(), claimed);
         if (to <= from) {
             return;
@@ -144,6 +179,12 @@ public final class RecordTrack extends Track {
     }
 
     private void drawClaim(GraphicsContext g, double x, Claim claim, LabelRows rows) {
+        if (selected.get().filter(claim.id()::equals).isPresent()) {
+            double r = 10 * scale();
+            g.setStroke(ink(Ink.TRACE));
+            g.setLineWidth(1.8 * scale());
+            g.strokeRoundRect(x - r, lineY() - r, 2 * r, 2 * r, 9 * scale(), 9 * scale());
+        }
         drawHollow(g, x, claim.isEnd());
         String text = TextSize.cut(claim.text(), smallFont(), 170 * scale());
         double width = TextSize.width(text, smallFont());

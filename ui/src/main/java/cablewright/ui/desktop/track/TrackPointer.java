@@ -13,13 +13,14 @@ public final class TrackPointer {
     private static final double ZOOM_OF_NOTCH = 1.2;
 
     private final Track track;
-    private final Optional<PennantActions> actions;
-    private Optional<PennantPainter.Staff> dragged = Optional.empty();
+    private final Grips grips;
+    private Optional<Grips.Grip> held = Optional.empty();
+    private boolean wasDragged;
     private double lastX;
 
-    private TrackPointer(Track track, Optional<PennantActions> actions) {
+    private TrackPointer(Track track, Grips grips) {
         this.track = track;
-        this.actions = actions;
+        this.grips = grips;
         track.setOnMouseMoved(this::moved);
         track.setOnMousePressed(this::pressed);
         track.setOnMouseDragged(this::draggedTo);
@@ -35,20 +36,20 @@ public final class TrackPointer {
      * @param actions what becomes of flags
      */
     public static void on(TraceTrack track, PennantActions actions) {
-        new TrackPointer(track, Optional.of(actions));
+        new TrackPointer(track, new PennantGrips(track, actions));
+    }
+
+    static void on(Track track, Grips grips) {
+        new TrackPointer(track, grips);
     }
 
     static void on(Track track) {
-        new TrackPointer(track, Optional.empty());
-    }
-
-    private Optional<PennantPainter.Staff> staffAt(MouseEvent event) {
-        return actions.isPresent() ? ((TraceTrack) track).pennants().at(event.getX(), event.getY()) : Optional.empty();
+        new TrackPointer(track, Grips.NONE);
     }
 
     private void moved(MouseEvent event) {
         track.axis().moveHairTo(track.view().metres(event.getX()));
-        track.setCursor(staffAt(event).isPresent() ? Cursor.H_RESIZE : Cursor.DEFAULT);
+        track.setCursor(grips.at(event.getX(), event.getY()).isPresent() ? Cursor.H_RESIZE : Cursor.DEFAULT);
     }
 
     private void pressed(MouseEvent event) {
@@ -56,16 +57,17 @@ public final class TrackPointer {
             track.requestFocus();
         }
         lastX = event.getX();
+        wasDragged = false;
         track.axis().moveHairTo(track.view().metres(event.getX()));
-        dragged = event.getButton() == MouseButton.PRIMARY ? staffAt(event) : Optional.empty();
-        dragged.ifPresent(staff -> actions.orElseThrow().select(staff.pennant().letter()));
+        held = event.getButton() == MouseButton.PRIMARY ? grips.at(event.getX(), event.getY()) : Optional.empty();
+        held.ifPresent(grip -> grip.pressed(event.isShiftDown() || event.isShortcutDown()));
     }
 
     private void draggedTo(MouseEvent event) {
         double metres = track.view().metres(event.getX());
-        if (dragged.isPresent()) {
-            PennantPainter.Staff staff = dragged.get();
-            actions.orElseThrow().drag(staff.pennant().letter(), staff.second(), metres);
+        if (held.isPresent()) {
+            wasDragged = true;
+            held.get().dragged(metres);
             track.axis().moveHairTo(metres);
         } else {
             track.axis().pan((lastX - event.getX()) * track.view().metresPerPixel());
@@ -74,16 +76,16 @@ public final class TrackPointer {
     }
 
     private void released(MouseEvent event) {
-        if (dragged.isPresent()) {
-            dragged = Optional.empty();
-            actions.orElseThrow().drop();
+        if (wasDragged) {
+            held.ifPresent(Grips.Grip::dropped);
         }
+        held = Optional.empty();
     }
 
     private void clicked(MouseEvent event) {
         boolean twice = event.getButton() == MouseButton.PRIMARY && event.getClickCount() == 2;
-        if (twice && staffAt(event).isEmpty()) {
-            actions.ifPresent(them -> them.place(track.view().metres(event.getX())));
+        if (twice && grips.at(event.getX(), event.getY()).isEmpty()) {
+            grips.placed(track.view().metres(event.getX()));
         }
     }
 

@@ -1,0 +1,66 @@
+package cablewright.ui.desktop.track;
+
+import cablewright.ui.desktop.track.AxisViewModel.Stride;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+
+/** The keys of the distance axis, the same on every screen: arrows carry the hair line, plus and minus zoom. */
+public final class AxisKeys {
+
+    private AxisKeys() {}
+
+    /**
+     * Acts on a key.
+     *
+     * @param event the key
+     * @param track the trace, whose samples are the finest step
+     * @return whether the key means something here
+     */
+    public static boolean pressed(KeyEvent event, TraceTrackViewModel track) {
+        AxisViewModel axis = track.axis();
+        boolean arrow = event.getCode() == KeyCode.LEFT || event.getCode() == KeyCode.RIGHT;
+        if (arrow && !event.isAltDown()) {
+            Stride stride = event.isShiftDown() ? Stride.FINE : event.isShortcutDown() ? Stride.COARSE : Stride.USUAL;
+            axis.stepHair(event.getCode() == KeyCode.RIGHT ? 1 : -1, stride, track.sampleMetres());
+            return true;
+        }
+        return !event.isShortcutDown() && !event.isAltDown() && plain(event.getCode(), track);
+    }
+
+    private static boolean plain(KeyCode key, TraceTrackViewModel track) {
+        AxisViewModel axis = track.axis();
+        double hair = axis.hairMetresProperty().get();
+        switch (key) {
+            case HOME:
+                axis.showHairAt(0);
+                return true;
+            case END:
+                axis.showHairAt(axis.extent().toMetres());
+                return true;
+            case PLUS:
+            case ADD:
+            case EQUALS:
+                axis.zoomIn(hair);
+                return true;
+            case MINUS:
+            case SUBTRACT:
+                axis.zoomOut(hair);
+                return true;
+            case DIGIT0:
+            case NUMPAD0:
+                axis.showAll();
+                return true;
+            case PAGE_UP:
+                axis.panByShare(-0.5);
+                return true;
+            case PAGE_DOWN:
+                axis.panByShare(0.5);
+                return true;
+            case U:
+                track.noiseShownProperty().set(!track.noiseShownProperty().get());
+                return true;
+            default:
+                return false;
+        }
+    }
+}
