@@ -20,7 +20,8 @@ import picocli.CommandLine.ParentCommand;
         header = {"Says whether files are sound.", ""},
         description = {
             "Says of each file of ours (cable, exercise, lesson, attempts) whether it is sound. Each problem has a line on "
-                    + "standard output: file, place, value, what is allowed. Ends with 1 if there is any.",
+                    + "standard output: file, place, value, what is allowed. Ends with 1 if there is any. Of cable types known by a "
+                    + "data sheet it also says how well they were fitted to it.",
             ""
         },
         footer = {"", "Example:", "  cablewright check quay-camera-3.json lesson.json"})
@@ -51,6 +52,7 @@ final class CheckCommand implements Callable<Integer> {
             List<String> refused = refusals(file, document);
             if (refused.isEmpty()) {
                 root.remark(file + ": sound, " + document.kind().format());
+                cables(document).forEach(cable -> FitLines.of(cable).forEach(root::remark));
             }
             return refused;
         } catch (InputProblem e) {

@@ -9,12 +9,20 @@ import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.OffCentreCore;
 import cablewright.simulator.cable.Profile;
 import cablewright.simulator.cable.Run;
+import cablewright.simulator.crosssection.AttenuationPoint;
+import cablewright.simulator.crosssection.ConductorLayout;
+import cablewright.simulator.crosssection.DataSheet;
+import cablewright.simulator.crosssection.DatasheetSection;
+import cablewright.simulator.line.CableFamily;
+import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -42,6 +50,36 @@ class ListCommandsTest {
         assertEquals(0, ran.exit());
         assertEquals("", ran.out());
         assertTrue(ran.err().contains("exercise.json: sound"), ran.err());
+    }
+
+    /** Attenuation of 1.2/4.4 mm coax pairs as in ITU-T G.622 (from memory): 0.052719 and 0.165508 dB per 10 m at 1 and 10 MHz. */
+    @Test
+    void checkShowsHowWellADataSheetWasFitted() throws IOException {
+        CableType type = new CableType(
+                "trunk-pair",
+                "Coax known by its sheet",
+                CableFamily.COAX_PLANT,
+                DatasheetSection.fitted(new DataSheet(
+                        ConductorLayout.COAX,
+                        75,
+                        0.95,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        List.of(
+                                new AttenuationPoint(1e6, 5.2719e-3),
+                                new AttenuationPoint(1e7, 16.55084e-3),
+                                new AttenuationPoint(6e7, 40.58103e-3)))),
+                "ITU-T, from memory",
+                75,
+                0.95,
+                List.of());
+        desk.write("trunk.json", new Cable("Trunk", List.of(new Run(type, 500)), List.of(), new FarEnd.Open()));
+        Desk.Ran ran = desk.run("check", "trunk.json");
+        assertEquals(0, ran.exit(), ran.err());
+        Matcher off = Pattern.compile("off by ([0-9.]+) %").matcher(ran.err());
+        assertTrue(off.find(), ran.err());
+        assertTrue(Double.parseDouble(off.group(1)) < 2, ran.err());
+        assertTrue(ran.err().contains("sheet 1.655"), ran.err());
     }
 
     @Test
