@@ -5,9 +5,7 @@ import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.marking.KeyedAnswer;
 import cablewright.lessons.marking.Marker;
-import cablewright.ui.chart.CableDrawing;
 import cablewright.ui.picture.PictureFormat;
-import cablewright.ui.words.Words;
 import java.time.Instant;
 import java.util.OptionalDouble;
 
@@ -15,9 +13,7 @@ import java.util.OptionalDouble;
 public final class Playthrough {
 
     private final Round round;
-    private final Words words;
-    private final Practice.Screen screen;
-    private final RoundScreen tracks;
+    private final RoundView view;
 
     /**
      * Makes it ready.
@@ -27,9 +23,7 @@ public final class Playthrough {
      */
     public Playthrough(Exercise exercise, Practice.Screen screen) {
         this.round = new Round(exercise, Instant.EPOCH);
-        this.screen = screen;
-        this.words = Words.in(screen.unit());
-        this.tracks = new RoundScreen(round, words, screen.style(), screen.columns(), screen.lines());
+        this.view = new RoundView(screen);
     }
 
     /**
@@ -38,14 +32,7 @@ public final class Playthrough {
      * @return text to print
      */
     public String question() {
-        Prose prose = new Prose(screen.columns() - 1);
-        StringBuilder out = new StringBuilder(round.exercise().title() + "\n\n");
-        out.append(prose.ofMarkdown(round.exercise().brief()));
-        round.exercise().cautions().forEach(caution -> out.append(prose.wrapped(words.caution(caution), "  ! ")));
-        return out.append('\n')
-                .append(tracks.tracks(tracks.wholeWindow()))
-                .append('\n')
-                .toString();
+        return new ExercisePage(view).brief(round.exercise(), "") + view.tracks(round) + "\n";
     }
 
     /**
@@ -54,7 +41,8 @@ public final class Playthrough {
      * @return a PNG file
      */
     public byte[] picture() {
-        return PictureFormat.PNG.draw(tracks.plot(tracks.wholeWindow()));
+        RoundScreen screen = view.screen(round);
+        return PictureFormat.PNG.draw(screen.plot(screen.wholeWindow()));
     }
 
     /**
@@ -73,17 +61,9 @@ public final class Playthrough {
                     rounded(flag.startMetres()), rounded(flag.endMetres()), flag.kind(), flag.verdict()));
         }
         round.joinTo(round.exercise().start().end());
-        StringBuilder out = new StringBuilder("A sample answer:\n" + tracks.flagList() + "\n");
+        String flags = view.screen(round).flagList();
         round.commit(marker, "sample", Instant.EPOCH);
-        ResultScreen result = new ResultScreen(round.exercise(), words, screen.style(), screen.columns() - 1);
-        double top = 1 / round.settings().stimulus().shortestEdgeSeconds();
-        CableDrawing drawing = CableDrawing.of(
-                round.exercise().cable(), round.end(), round.settings().velocityFraction(), top);
-        out.append(tracks.tracks(tracks.wholeWindow())).append('\n');
-        return out.append(result.marks(round.sheet().orElseThrow()))
-                .append('\n')
-                .append(result.cable(round.end(), drawing))
-                .toString();
+        return "A sample answer:\n" + flags + "\n" + view.result(round);
     }
 
     /** As a person would read it: to a tenth of a metre. */

@@ -1,24 +1,16 @@
 package cablewright.ui.terminal;
 
 import cablewright.lessons.exercise.Attempt;
-import cablewright.lessons.exercise.Caution;
-import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Hint;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.exercise.Prediction;
 import cablewright.lessons.marking.Marker;
-import cablewright.simulator.cable.EventKind;
-import cablewright.ui.chart.CableDrawing;
 import cablewright.ui.picture.TerminalStyle;
-import cablewright.ui.picture.TracePlot.Window;
 import cablewright.ui.terminal.Instruction.Plain;
 import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Words;
 import java.time.Clock;
-import java.util.Arrays;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -28,18 +20,14 @@ import java.util.OptionalDouble;
 public final class Practice {
 
     private final Lesson lesson;
-    private final Marker marker;
+    private final Marker marker = new Marker();
     private final Clock clock;
     private final String trainee;
-    private final TerminalStyle style;
     private final AttemptKeeper keeper;
-    private final int columns;
-    private final int lines;
-    private Words words;
+    private final RoundView view;
+    private final ExercisePage page;
     private int number;
     private Round round;
-    private Optional<Window> zoom = Optional.empty();
-    private OptionalDouble scale = OptionalDouble.empty();
     private boolean finished;
     private boolean warnedOfNoFlags;
 
@@ -78,22 +66,18 @@ public final class Practice {
      */
     public Practice(Lesson lesson, String trainee, Screen screen, Clock clock, AttemptKeeper keeper) {
         this.lesson = lesson;
-        this.marker = new Marker();
         this.clock = clock;
         this.trainee = trainee;
-        this.style = screen.style();
-        this.columns = screen.columns();
-        this.lines = screen.lines();
-        this.words = Words.in(screen.unit());
         this.keeper = keeper;
+        this.view = new RoundView(screen);
+        this.page = new ExercisePage(view);
         open(1);
     }
 
     private void open(int wanted) {
         number = wanted;
         round = new Round(lesson.exercises().get(wanted - 1), clock.instant());
-        zoom = Optional.empty();
-        scale = OptionalDouble.empty();
+        view.reset();
         warnedOfNoFlags = false;
     }
 
@@ -130,8 +114,7 @@ public final class Practice {
      * @return text to print
      */
     public String opening() {
-        return style.bold(lesson.title()) + "\n" + prose().ofMarkdown(lesson.introduction())
-                + prose().wrapped(lesson.worldNote(), "") + "\n" + exercise();
+        return page.lesson(lesson) + exercise();
     }
 
     /**
@@ -145,9 +128,9 @@ public final class Practice {
             return "";
         }
         try {
-            return done(new InstructionParser(words.quantities().unit()).parse(line));
+            return done(new InstructionParser(view.words().quantities().unit()).parse(line));
         } catch (Refused | IllegalArgumentException e) {
-            return prose().wrapped(e.getMessage(), "");
+            return view.prose().wrapped(e.getMessage(), "");
         }
     }
 
@@ -162,46 +145,46 @@ public final class Practice {
             return openNumber(((Instruction.Open) instruction).number());
         }
         requireTrace();
-        if (instruction instanceof Instruction.At) {
-            return screen().reading(((Instruction.At) instruction).metres());
-        }
-        if (instruction instanceof Instruction.Zoom) {
-            return zoomTo((Instruction.Zoom) instruction);
-        }
-        if (instruction instanceof Instruction.Scale) {
-            scale = OptionalDouble.of(((Instruction.Scale) instruction).share());
-            return tracks();
-        }
         if (instruction instanceof Instruction.Save) {
             return save(((Instruction.Save) instruction).file());
         }
-        return flagOrSetting(instruction);
-    }
-
-    private String flagOrSetting(Instruction instruction) {
         if (instruction instanceof Instruction.SetFlag) {
             requireOpen();
             Flag flag = round.add((Instruction.SetFlag) instruction);
-            return "  " + screen().flagged(flag) + "\n";
+            return "  " + view.screen(round).flagged(flag) + "\n";
         }
         if (instruction instanceof Instruction.Remove) {
             requireOpen();
             round.remove(((Instruction.Remove) instruction).letter());
-            return screen().flagList();
+            return view.screen(round).flagList();
         }
-        return set(instruction);
+        return look(instruction);
     }
 
-    private String set(Instruction instruction) {
-        SettingsDesk desk = new SettingsDesk(round.exercise().permitted(), words);
+    private String look(Instruction instruction) {
+        if (instruction instanceof Instruction.At) {
+            return view.screen(round).reading(((Instruction.At) instruction).metres());
+        }
+        if (instruction instanceof Instruction.Zoom) {
+            view.zoomTo(round, (Instruction.Zoom) instruction);
+        } else if (instruction instanceof Instruction.Scale) {
+            view.scaleTo(OptionalDouble.of(((Instruction.Scale) instruction).share()));
+        } else {
+            set(instruction);
+        }
+        return view.tracks(round);
+    }
+
+    private void set(Instruction instruction) {
+        SettingsDesk desk = new SettingsDesk(round.exercise().permitted(), view.words());
         if (instruction instanceof Instruction.Width) {
             round.set(desk.width(round.settings(), (Instruction.Width) instruction));
         } else if (instruction instanceof Instruction.Velocity) {
             round.set(desk.velocity(round.settings(), ((Instruction.Velocity) instruction).fraction()));
-            zoom = Optional.empty();
+            view.zoomOut();
         } else if (instruction instanceof Instruction.Range) {
             round.set(desk.range(round.settings(), ((Instruction.Range) instruction).metres()));
-            zoom = Optional.empty();
+            view.zoomOut();
         } else if (instruction instanceof Instruction.Gain) {
             round.set(desk.gain(round.settings(), ((Instruction.Gain) instruction).decibels()));
         } else if (instruction instanceof Instruction.Averages) {
@@ -209,31 +192,34 @@ public final class Practice {
         } else {
             round.joinTo(desk.end(((Instruction.TestedEnd) instruction).end()));
         }
-        return tracks();
     }
 
     private String plain(Plain instruction) {
         return switch (instruction) {
-            case TRACE -> {
-                requireTrace();
-                yield tracks();
-            }
+            case TRACE -> tracks(() -> {});
+            case ZOOM_OUT -> tracks(view::zoomOut);
+            case SCALE_AUTO -> tracks(() -> view.scaleTo(OptionalDouble.empty()));
+            case FEET -> inUnit(LengthUnit.FEET);
+            case METRES -> inUnit(LengthUnit.METRES);
             case BRIEF -> exercise();
-            case SETTINGS -> new SettingsDesk(round.exercise().permitted(), words).table(round.settings(), round.end());
-            case KINDS -> kinds();
-            case LIST -> screen().flagList();
+            case SETTINGS ->
+                new SettingsDesk(round.exercise().permitted(), view.words()).table(round.settings(), round.end());
+            case KINDS -> page.kinds();
+            case LIST -> view.screen(round).flagList();
             case HINT -> hintOffer();
             case HINT_YES -> hint();
             case COMMIT -> commit();
             case NEXT -> next();
-            case EXERCISES -> exercises();
-            case FEET -> inUnit(LengthUnit.FEET);
-            case METRES -> inUnit(LengthUnit.METRES);
-            case ZOOM_OUT -> zoomOut();
-            case SCALE_AUTO -> scaleAuto();
+            case EXERCISES -> page.titles(lesson, number);
             case HELP -> HelpText.all();
             case QUIT -> quit();
         };
+    }
+
+    private String tracks(Runnable first) {
+        requireTrace();
+        first.run();
+        return view.tracks(round);
     }
 
     private void requireTrace() {
@@ -250,37 +236,12 @@ public final class Practice {
         }
     }
 
-    private RoundScreen screen() {
-        return new RoundScreen(round, words, style, columns, lines);
-    }
-
-    private Prose prose() {
-        return new Prose(columns - 1);
-    }
-
     private String exercise() {
-        Exercise exercise = round.exercise();
-        StringBuilder out = new StringBuilder(
-                style.bold("Exercise " + number + " of " + lesson.exercises().size() + ": " + exercise.title()) + "\n");
-        out.append(prose().ofMarkdown(exercise.brief()));
-        for (Caution caution : exercise.cautions()) {
-            out.append(style.bad(prose().wrapped(words.caution(caution), "  ! ").stripTrailing()))
-                    .append('\n');
-        }
-        out.append('\n');
-        if (round.asksFirst()) {
-            return out + question(round.question().orElseThrow());
-        }
-        return out + tracks() + "Type 'help' for what you can do, 'commit' when your flags are set.\n";
-    }
-
-    private String question(Prediction question) {
-        StringBuilder out = new StringBuilder(prose().ofMarkdown(question.question()));
-        int choice = 1;
-        for (var each : question.choices()) {
-            out.append(prose().wrapped(choice++ + "  " + each.text(), "  "));
-        }
-        return out + "Type 'answer' and the number; then the trace is shown.\n";
+        String place = "Exercise " + number + " of " + lesson.exercises().size() + ": ";
+        String brief = page.brief(round.exercise(), place);
+        return round.asksFirst()
+                ? brief + page.question(round.question().orElseThrow())
+                : brief + view.tracks(round) + "Type 'help' for what you can do, 'commit' when your flags are set.\n";
     }
 
     private String predict(String typed) {
@@ -300,56 +261,12 @@ public final class Practice {
             throw new Refused("Answers are 1 to " + question.choices().size() + "; I read \"" + typed + "\".");
         }
         round.predict(id);
-        return tracks();
-    }
-
-    private String tracks() {
-        Window whole = screen().wholeWindow();
-        Window shown =
-                zoom.map(part -> screen().fitted(part.left(), part.right())).orElse(whole);
-        if (scale.isPresent()) {
-            double height = 100 * scale.getAsDouble();
-            shown = new Window(shown.left(), shown.right(), -height, height);
-        }
-        return screen().tracks(shown);
-    }
-
-    private String zoomTo(Instruction.Zoom asked) {
-        LengthUnit unit = words.quantities().unit();
-        Window whole = screen().wholeWindow();
-        double left = Math.max(whole.left(), unit.fromMetres(Math.min(asked.fromMetres(), asked.toMetres())));
-        double right = Math.min(whole.right(), unit.fromMetres(Math.max(asked.fromMetres(), asked.toMetres())));
-        if (right - left < 1e-3 * (whole.right() - whole.left())) {
-            throw new Refused("There is nothing to see between those two distances within the range of "
-                    + words.quantities().shortLength(round.settings().rangeMetres()) + ".");
-        }
-        zoom = Optional.of(new Window(left, right, whole.bottom(), whole.top()));
-        return tracks();
-    }
-
-    private String zoomOut() {
-        requireTrace();
-        zoom = Optional.empty();
-        return tracks();
-    }
-
-    private String scaleAuto() {
-        requireTrace();
-        scale = OptionalDouble.empty();
-        return tracks();
+        return view.tracks(round);
     }
 
     private String inUnit(LengthUnit unit) {
-        words = words.with(unit);
-        zoom = Optional.empty();
-        return round.asksFirst() ? "" : tracks();
-    }
-
-    private String kinds() {
-        StringBuilder out = new StringBuilder();
-        Arrays.stream(EventKind.values())
-                .forEach(kind -> out.append(String.format("  %-15s %s\n", kind.id(), words.kind(kind))));
-        return out + "With 'belongs' or 'damage' behind it: flag 84.2 pinch damage\n";
+        view.show(unit);
+        return round.asksFirst() ? "" : view.tracks(round);
     }
 
     private String hintOffer() {
@@ -364,7 +281,7 @@ public final class Practice {
         requireOpen();
         Hint hint = nextHint();
         round.takeHint();
-        return prose().ofMarkdown(hint.text());
+        return view.prose().ofMarkdown(hint.text());
     }
 
     private Hint nextHint() {
@@ -383,19 +300,10 @@ public final class Practice {
             return "No flags are set. If there is nothing to flag, type 'commit' once more.\n";
         }
         round.commit(marker, trainee, clock.instant());
-        return result();
-    }
-
-    private String result() {
-        ResultScreen result = new ResultScreen(round.exercise(), words, style, columns - 1);
-        double top = 1 / round.settings().stimulus().shortestEdgeSeconds();
-        CableDrawing drawing = CableDrawing.of(
-                round.exercise().cable(), round.end(), round.settings().velocityFraction(), top);
-        String onward = number < lesson.exercises().size()
-                ? "\nType 'next' for the next exercise.\n"
-                : "\nThat was the last exercise of the lesson. Type 'quit' to leave.\n";
-        return tracks() + "\n" + result.marks(round.sheet().orElseThrow()) + "\n" + result.cable(round.end(), drawing)
-                + onward;
+        return view.result(round)
+                + (number < lesson.exercises().size()
+                        ? "\nType 'next' for the next exercise.\n"
+                        : "\nThat was the last exercise of the lesson. Type 'quit' to leave.\n");
     }
 
     private String next() {
@@ -413,19 +321,6 @@ public final class Practice {
         }
         open(wanted);
         return exercise();
-    }
-
-    private String exercises() {
-        StringBuilder out = new StringBuilder();
-        int each = 1;
-        for (Exercise exercise : lesson.exercises()) {
-            out.append(each == number ? "> " : "  ")
-                    .append(each++)
-                    .append("  ")
-                    .append(exercise.title())
-                    .append('\n');
-        }
-        return out.toString();
     }
 
     private String save(String file) {

@@ -1,0 +1,66 @@
+package cablewright.ui.terminal;
+
+import cablewright.lessons.exercise.Caution;
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.exercise.Prediction;
+import cablewright.simulator.cable.EventKind;
+import java.util.Locale;
+
+/** What an exercise says of itself: brief, cautions, question; and the lists that help to answer it. */
+final class ExercisePage {
+
+    private final RoundView view;
+
+    ExercisePage(RoundView view) {
+        this.view = view;
+    }
+
+    /** Title, introduction, and that all is invented. */
+    String lesson(Lesson lesson) {
+        return view.style().bold(lesson.title()) + "\n" + view.prose().ofMarkdown(lesson.introduction())
+                + view.prose().wrapped(lesson.worldNote(), "") + "\n";
+    }
+
+    /** Title, brief and cautions. */
+    String brief(Exercise exercise, String place) {
+        StringBuilder out = new StringBuilder(view.style().bold(place + exercise.title()) + "\n");
+        out.append(view.prose().ofMarkdown(exercise.brief()));
+        for (Caution caution : exercise.cautions()) {
+            String said = view.prose().wrapped(view.words().caution(caution), "  ! ");
+            out.append(view.style().bad(said.stripTrailing())).append('\n');
+        }
+        return out.append('\n').toString();
+    }
+
+    /** The question that comes before the trace, with its answers. */
+    String question(Prediction question) {
+        StringBuilder out = new StringBuilder(view.prose().ofMarkdown(question.question()));
+        int number = 1;
+        for (var choice : question.choices()) {
+            out.append(view.prose().wrapped(number++ + "  " + choice.text(), "  "));
+        }
+        return out + "Type 'answer' and the number; then the trace is shown.\n";
+    }
+
+    /** The kinds of event by the words that are typed. */
+    String kinds() {
+        StringBuilder out = new StringBuilder();
+        for (EventKind kind : EventKind.values()) {
+            out.append(String.format(
+                    Locale.ROOT, "  %-15s %s\n", kind.id(), view.words().kind(kind)));
+        }
+        return out + "With 'belongs' or 'damage' behind it: flag 84.2 pinch damage\n";
+    }
+
+    /** The titles of a lesson's exercises. */
+    String titles(Lesson lesson, int current) {
+        StringBuilder out = new StringBuilder();
+        int number = 1;
+        for (Exercise exercise : lesson.exercises()) {
+            out.append(number == current ? "> " : "  ").append(number++).append("  ");
+            out.append(exercise.title()).append('\n');
+        }
+        return out.toString();
+    }
+}

@@ -1,0 +1,98 @@
+package cablewright.ui.terminal;
+
+import cablewright.ui.chart.CableDrawing;
+import cablewright.ui.picture.TerminalStyle;
+import cablewright.ui.picture.TracePlot.Window;
+import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Words;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** How a trainee looks at a round: in which unit, which part of the range, how high. */
+final class RoundView {
+
+    private static final double LEAST_SHARE_OF_RANGE = 1e-3;
+
+    private final TerminalStyle style;
+    private final int columns;
+    private final int lines;
+    private Words words;
+    private Optional<Window> zoom = Optional.empty();
+    private OptionalDouble scaleShare = OptionalDouble.empty();
+
+    RoundView(Practice.Screen screen) {
+        this.style = screen.style();
+        this.columns = screen.columns();
+        this.lines = screen.lines();
+        this.words = Words.in(screen.unit());
+    }
+
+    Words words() {
+        return words;
+    }
+
+    TerminalStyle style() {
+        return style;
+    }
+
+    Prose prose() {
+        return new Prose(columns - 1);
+    }
+
+    RoundScreen screen(Round round) {
+        return new RoundScreen(round, words, style, columns, lines);
+    }
+
+    void show(LengthUnit unit) {
+        words = words.with(unit);
+        zoom = Optional.empty();
+    }
+
+    void zoomOut() {
+        zoom = Optional.empty();
+    }
+
+    void scaleTo(OptionalDouble share) {
+        scaleShare = share;
+    }
+
+    /** Forgets what was looked at. */
+    void reset() {
+        zoom = Optional.empty();
+        scaleShare = OptionalDouble.empty();
+    }
+
+    void zoomTo(Round round, Instruction.Zoom asked) {
+        LengthUnit unit = words.quantities().unit();
+        Window whole = screen(round).wholeWindow();
+        double left = Math.max(whole.left(), unit.fromMetres(Math.min(asked.fromMetres(), asked.toMetres())));
+        double right = Math.min(whole.right(), unit.fromMetres(Math.max(asked.fromMetres(), asked.toMetres())));
+        if (right - left < LEAST_SHARE_OF_RANGE * (whole.right() - whole.left())) {
+            throw new Refused("There is nothing to see between those two distances within the range of "
+                    + words.quantities().shortLength(round.settings().rangeMetres()) + ".");
+        }
+        zoom = Optional.of(new Window(left, right, whole.bottom(), whole.top()));
+    }
+
+    /** The tracks of a round as they are looked at. */
+    String tracks(Round round) {
+        RoundScreen screen = screen(round);
+        Window shown =
+                zoom.map(part -> screen.fitted(part.left(), part.right())).orElseGet(screen::wholeWindow);
+        if (scaleShare.isPresent()) {
+            double height = 100 * scaleShare.getAsDouble();
+            shown = new Window(shown.left(), shown.right(), -height, height);
+        }
+        return screen.tracks(shown);
+    }
+
+    /** Tracks, marks and the cable of a round that was handed in. */
+    String result(Round round) {
+        ResultScreen result = new ResultScreen(round.exercise(), words, style, columns - 1);
+        double top = 1 / round.settings().stimulus().shortestEdgeSeconds();
+        CableDrawing drawing = CableDrawing.of(
+                round.exercise().cable(), round.end(), round.settings().velocityFraction(), top);
+        return tracks(round) + "\n" + result.marks(round.sheet().orElseThrow()) + "\n"
+                + result.cable(round.end(), drawing);
+    }
+}
