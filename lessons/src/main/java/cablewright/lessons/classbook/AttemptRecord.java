@@ -99,6 +99,29 @@ public record AttemptRecord(
                 strays);
     }
 
+    /**
+     * Puts another name on the record.
+     *
+     * @param name who
+     * @return a record alike but for it
+     */
+    public AttemptRecord by(String name) {
+        return new AttemptRecord(
+                name,
+                lessonId,
+                exerciseId,
+                committedAt,
+                secondsTaken,
+                marks,
+                maximum,
+                hintsTaken,
+                needlessDigs,
+                damageLeft,
+                damageMissed,
+                outcomes,
+                strayKinds);
+    }
+
     private static OptionalDouble seconds(Attempt attempt, Instant committed) {
         return attempt.startedAt()
                 .map(start -> Duration.between(start, committed).toMillis() / 1000.0)

@@ -8,7 +8,6 @@ import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.PlaceMark;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.LineEnd;
-import cablewright.simulator.explanation.EventEcho;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.network.LineMemory;
 import java.util.ArrayList;
@@ -24,6 +23,9 @@ import java.util.function.BooleanSupplier;
  * flags were handed in, from the end of which each flag was read.
  */
 public final class Feedback {
+
+    /** A flag stands at a top if it is twice as near to it as to the front. */
+    private static final double AT_THE_TOP_SHARE = 0.5;
 
     private static final double LIGHT_METRES_PER_SECOND = 299_792_458.0;
 
@@ -126,20 +128,22 @@ public final class Feedback {
 
     private static PlaceReason place(PlaceMark place, Flag flag, List<EchoFacts> echoes) {
         double top = topNear(place, echoes);
-        boolean nearerToTop =
-                Math.abs(place.flaggedMetres() - top) < Math.abs(place.flaggedMetres() - place.readMetres());
-        return reason(place, flag, nearerToTop ? PlaceReason.Cause.TOP_NOT_FRONT : PlaceReason.Cause.READING, top);
+        double fromTop = Math.abs(place.flaggedMetres() - top);
+        double fromFront = Math.abs(place.flaggedMetres() - place.readMetres());
+        boolean atTheTop = fromTop <= place.toleranceMetres() && fromTop < AT_THE_TOP_SHARE * fromFront;
+        return reason(place, flag, atTheTop ? PlaceReason.Cause.TOP_NOT_FRONT : PlaceReason.Cause.READING, top);
     }
 
+    /** The top of the echo, of either lobe, that lies nearest to the flag. */
     private static double topNear(PlaceMark place, List<EchoFacts> echoes) {
-        double nearest = Double.POSITIVE_INFINITY;
         double top = place.readMetres();
+        double nearest = Double.POSITIVE_INFINITY;
         for (EchoFacts fact : echoes) {
-            EventEcho echo = fact.echo();
-            double apart = Math.abs(echo.shownMetres() - place.readMetres());
-            if (apart < nearest) {
-                nearest = apart;
-                top = echo.firstTopMetres();
+            for (double one :
+                    new double[] {fact.echo().firstTopMetres(), fact.echo().secondTopMetres()}) {
+                double apart = Math.abs(one - place.flaggedMetres());
+                top = apart < nearest ? one : top;
+                nearest = Math.min(nearest, apart);
             }
         }
         return top;

@@ -6,11 +6,13 @@ import cablewright.simulator.explanation.EventEcho;
 import cablewright.simulator.instrument.Trace;
 
 /**
- * What the kind that was flagged would have shown in place of what is there, in the size that comes nearest.
+ * What the kind that was flagged would have shown in place of what is there: in the size that comes nearest, or as high as
+ * what is there where it goes the other way.
  *
  * @param flagged the kind that was flagged
- * @param event an event of that kind at the same place, in the size that comes nearest
+ * @param event an event of that kind at the same place
  * @param trace the trace with it, without noise, at what was set
+ * @param otherWay whether it first goes the other way than what is there
  * @param echo what it does to the trace at its first place
  * @param leftVolts largest difference that is left between that trace and the true one where the true event shows, both
  *     without noise [V]
@@ -21,6 +23,7 @@ public record KindComparison(
         EventKind flagged,
         Event event,
         Trace trace,
+        boolean otherWay,
         EventEcho echo,
         double leftVolts,
         double leftAtMetres,

@@ -11,12 +11,14 @@ import java.util.Optional;
 /**
  * Finds the size in which another kind of event comes nearest to what a trace shows: least squares of the two noise-free
  * traces where the true event shows, over a row of sizes and then between the two beside the best (golden section, Kiefer,
- * Proc. Amer. Math. Soc. 4, 502 (1953), from memory).
+ * Proc. Amer. Math. Soc. 4, 502 (1953), from memory). A kind that goes the other way first comes nearest where it is nothing
+ * at all, which shows nothing; its size is taken so that it is as high as what is there.
  */
 final class KindFit {
 
     private static final int COARSE = 8;
     private static final int FINE = 6;
+    private static final double OTHER_WAY = 1e9;
     private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
 
     private final EventEchoes echoes;
@@ -89,8 +91,16 @@ final class KindFit {
     private Optional<Tried> tried(EventKind kind, KindAtPlace place, double size) {
         return place.of(kind, size).map(event -> {
             EventEchoes.Would would = echoes.would(event, trueId);
-            return new Tried(event, would, misfit(would.trace()));
+            return new Tried(event, would, misfit(would));
         });
+    }
+
+    private double misfit(EventEchoes.Would would) {
+        double first = would.echoes().isEmpty() ? 0 : would.echoes().get(0).firstVolts();
+        double truth = shows.get(0).firstVolts();
+        return first * truth >= 0
+                ? misfit(would.trace())
+                : OTHER_WAY + Math.abs(Math.log(Math.abs(first) / Math.abs(truth)));
     }
 
     private double misfit(Trace other) {
@@ -125,6 +135,7 @@ final class KindFit {
                 kind,
                 tried.event(),
                 tried.would().trace(),
+                tried.misfit() >= OTHER_WAY,
                 tried.would().echoes().get(0),
                 left(tried, at),
                 echoes.trace().metres(at),

@@ -10,7 +10,7 @@ import cablewright.lessons.marking.PlaceMark;
  * @param setFraction velocity that was set, over that of light
  * @param explainingFraction velocity at which the trace would have shown the event where the flag is
  * @param secondsOff time there and back by which the flag is farther than the trace shows the event; negative where nearer [s]
- * @param topMetres where the top of the echo lies on the trace [m]
+ * @param topMetres where the top of the echo nearest to the flag lies on the trace [m]
  */
 public record PlaceReason(
         PlaceMark place,
@@ -24,7 +24,7 @@ public record PlaceReason(
     public enum Cause {
         /** It was read well, but the velocity that was set shows it elsewhere. */
         VELOCITY,
-        /** It stands nearer to the top of the echo than to its front, where distance is read. */
+        /** It stands at a top of the echo, not at its front, where distance is read. */
         TOP_NOT_FRONT,
         /** It was read off. */
         READING

@@ -10,7 +10,8 @@ import java.util.Deque;
 import java.util.Optional;
 
 /**
- * A sitting of practice: without end, against the clock, or a review of mistakes that are due. Not safe for several threads.
+ * A sitting of practice: without end, against the clock, or a review of mistakes that are due. An exercise can be
+ * made on one thread while another waits to learn from an answer.
  */
 public final class PracticeSession {
 
@@ -85,7 +86,7 @@ public final class PracticeSession {
      *
      * @return the exercise; empty where the time is up or nothing more is due
      */
-    public Optional<Exercise> next() {
+    public synchronized Optional<Exercise> next() {
         if (mode != Mode.REVIEW) {
             return isOver() ? Optional.empty() : Optional.of(practice.next());
         }
@@ -103,7 +104,7 @@ public final class PracticeSession {
      *
      * @param record its record
      */
-    public void learn(AttemptRecord record) {
+    public synchronized void learn(AttemptRecord record) {
         practice.learn(record);
         answered++;
         earned += record.marks();
@@ -115,7 +116,7 @@ public final class PracticeSession {
      *
      * @return whether the time is up or all that was due has been asked
      */
-    public boolean isOver() {
+    public synchronized boolean isOver() {
         return mode == Mode.REVIEW
                 ? due.isEmpty()
                 : left().map(Duration::isZero).orElse(false);
@@ -145,7 +146,7 @@ public final class PracticeSession {
      *
      * @return their number
      */
-    public int answered() {
+    public synchronized int answered() {
         return answered;
     }
 
@@ -154,7 +155,7 @@ public final class PracticeSession {
      *
      * @return 0 to 1; 0 before there is anything to earn
      */
-    public double fraction() {
+    public synchronized double fraction() {
         return possible > 0 ? earned / possible : 0;
     }
 }

@@ -1,5 +1,6 @@
 package cablewright.ui.desktop;
 
+import cablewright.ui.desktop.classbook.ClassRecords;
 import cablewright.ui.desktop.task.Threads;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -47,8 +48,11 @@ public final class Desktop extends Application {
 
     @Override
     public void start(Stage stage) {
-        DesktopWindow window =
-                new DesktopWindow(stage, WindowMemory.ofThisUser(), Threads.besideTheScreen("cablewright-work"));
+        DesktopWindow window = new DesktopWindow(
+                stage,
+                WindowMemory.ofThisUser(),
+                Threads.besideTheScreen("cablewright-work"),
+                ClassRecords.ofThisUser());
         window.showOpening();
         window.openFirst(getParameters().getUnnamed().stream().findFirst().map(Path::of));
     }

@@ -2,8 +2,12 @@ package cablewright.ui.desktop;
 
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
+import cablewright.lessons.classbook.AttemptRecord;
 import cablewright.lessons.content.BuiltInLessons;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.marking.MarkSheet;
+import cablewright.lessons.practice.PracticeSession;
+import cablewright.ui.desktop.classbook.ClassRecords;
 import cablewright.ui.desktop.practice.PracticeView;
 import cablewright.ui.desktop.practice.PracticeViewModel;
 import cablewright.ui.desktop.task.LatestRun;
@@ -11,6 +15,7 @@ import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.io.File;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
@@ -33,6 +38,7 @@ final class DesktopWindow {
     private static final double WIDTH_PIXELS = 1440;
     private static final double HEIGHT_PIXELS = 900;
 
+    private static final int MOST_NAME = 60;
     private static final double LEAST_WIDTH_PIXELS = 800;
     private static final double LEAST_HEIGHT_PIXELS = 560;
 
@@ -45,13 +51,21 @@ final class DesktopWindow {
     private final Pages pages;
     private WindowView view;
     private PracticeViewModel practice;
+    private final ClassRecords records;
+    private final Sittings sittings;
 
     DesktopWindow(Stage stage, WindowMemory memory, Threads threads) {
+        this(stage, memory, threads, ClassRecords.inMemory());
+    }
+
+    DesktopWindow(Stage stage, WindowMemory memory, Threads threads, ClassRecords records) {
         this.stage = stage;
         this.memory = memory;
+        this.records = records;
+        this.sittings = new Sittings(records, texts, Clock.systemUTC());
         this.threads = threads;
         this.files = new LatestRun(threads);
-        this.pages = new Pages(model, threads);
+        this.pages = new Pages(model, threads, records, texts);
         model.darkProperty().addListener((o, before, now) -> useTheme(now));
     }
 
@@ -66,13 +80,61 @@ final class DesktopWindow {
 
     /** Shows a lesson, in place of what was shown. */
     void show(Lesson lesson) {
-        practice = new PracticeViewModel(lesson, model.unitProperty(), threads, texts, Clock.systemUTC());
+        show(lesson, Optional.empty());
+    }
+
+    private void show(Lesson lesson, Optional<PracticeSession> session) {
+        practice = new PracticeViewModel(
+                lesson,
+                session,
+                sheet -> keep(sheet, lesson, session),
+                model.unitProperty(),
+                threads,
+                texts,
+                Clock.systemUTC());
         Words words = Words.in(model.unitProperty().get());
         Optional.ofNullable(view).ifPresent(WindowView::close);
         view = new WindowView(
-                model, pages.with(new PracticeView(practice, texts, words)), lesson.title(), this::choose, texts);
+                model,
+                pages.with(new PracticeView(practice, texts, words), lesson),
+                new PractiseMenu(lesson.title(), texts, this::practise, () -> openFirst(Optional.empty())),
+                this::choose,
+                texts);
         content(view);
         view.start();
+    }
+
+    /** Starts a sitting of practice, in place of what was shown; where nothing is due, says so. */
+    void practise(PractiseMenu.Wish wish) {
+        String trainee = trainee();
+        files.ask(
+                () -> sittings.start(wish, trainee),
+                sitting -> sitting.ifPresentOrElse(
+                        begun -> show(begun.lesson(), Optional.of(begun.session())),
+                        () -> view.tell(texts.say("practise.nothingDue"))),
+                this::tell);
+    }
+
+    private String trainee() {
+        String name = model.traineeProperty().get().strip();
+        String usual = texts.say("trainee");
+        return name.isEmpty() ? usual : name.substring(0, Math.min(MOST_NAME, name.length()));
+    }
+
+    /** Lets the sitting learn from an attempt, and keeps it in the trainee's log. */
+    private void keep(MarkSheet sheet, Lesson lesson, Optional<PracticeSession> session) {
+        AttemptRecord record = AttemptRecord.of(
+                        sheet, lesson.id(), Clock.systemUTC().instant())
+                .by(trainee());
+        session.ifPresent(sitting -> sitting.learn(record));
+        threads.work().execute(() -> {
+            try {
+                records.append(record);
+            } catch (IOException e) {
+                threads.screen()
+                        .execute(() -> view.tell(texts.say("practise.notKept", String.valueOf(e.getMessage()))));
+            }
+        });
     }
 
     /**

@@ -1,8 +1,13 @@
 package cablewright.ui.desktop;
 
+import cablewright.lessons.exercise.Lesson;
+import cablewright.ui.desktop.classbook.ClassBookView;
+import cablewright.ui.desktop.classbook.ClassBookViewModel;
+import cablewright.ui.desktop.classbook.ClassRecords;
 import cablewright.ui.desktop.demonstrations.DemonstrationsView;
 import cablewright.ui.desktop.practice.PracticeView;
 import cablewright.ui.desktop.task.Threads;
+import cablewright.ui.words.Texts;
 import java.util.List;
 import java.util.function.Supplier;
 import javafx.scene.Node;
@@ -12,18 +17,26 @@ final class Pages {
 
     private final WindowViewModel model;
     private final Threads threads;
+    private final ClassRecords records;
+    private final Texts texts;
+    private ClassBookView classBook;
+    private Lesson lesson;
     private DemonstrationsView demonstrations;
 
-    Pages(WindowViewModel model, Threads threads) {
+    Pages(WindowViewModel model, Threads threads, ClassRecords records, Texts texts) {
         this.model = model;
         this.threads = threads;
+        this.records = records;
+        this.texts = texts;
     }
 
     /** The pages around a lesson; those that do not hang on it are kept from lesson to lesson. */
-    List<Page> with(PracticeView practice) {
+    List<Page> with(PracticeView practice, Lesson opened) {
+        lesson = opened;
         return List.of(
                 new Page("practice", () -> content(practice, practice::start, practice::tracks)),
-                new Page("demonstrations", this::demonstrations));
+                new Page("demonstrations", this::demonstrations),
+                new Page("classbook", this::classBook));
     }
 
     private Page.Content demonstrations() {
@@ -31,6 +44,19 @@ final class Pages {
             demonstrations = new DemonstrationsView(model.unitProperty(), model.darkProperty(), threads);
         }
         DemonstrationsView shown = demonstrations;
+        return content(shown, shown::start, () -> shown);
+    }
+
+    private Page.Content classBook() {
+        if (classBook == null) {
+            classBook = new ClassBookView(
+                    new ClassBookViewModel(records, threads, texts),
+                    model.traineeProperty(),
+                    model.unitProperty(),
+                    () -> lesson,
+                    texts);
+        }
+        ClassBookView shown = classBook;
         return content(shown, shown::start, () -> shown);
     }
 

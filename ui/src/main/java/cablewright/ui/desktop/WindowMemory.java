@@ -47,6 +47,8 @@ final class WindowMemory {
             model.darkProperty().set(node.getBoolean("dark", false));
             model.projectorProperty().set(node.getBoolean("projector", false));
             model.unitProperty().set(node.getBoolean("feet", false) ? LengthUnit.FEET : LengthUnit.METRES);
+            model.traineeProperty()
+                    .set(node.get("trainee", model.traineeProperty().get()));
             restorePlace(stage, node);
             stage.setMaximized(node.getBoolean("maximised", false));
         });
@@ -78,6 +80,7 @@ final class WindowMemory {
             node.putBoolean("dark", model.darkProperty().get());
             node.putBoolean("projector", model.projectorProperty().get());
             node.putBoolean("feet", model.unitProperty().get() == LengthUnit.FEET);
+            node.put("trainee", model.traineeProperty().get());
             node.putBoolean("maximised", stage.isMaximized());
             if (!stage.isMaximized()) {
                 node.putDouble("x", stage.getX());

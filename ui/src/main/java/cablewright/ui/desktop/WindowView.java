@@ -9,6 +9,7 @@ import javafx.geometry.Pos;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.Clipboard;
@@ -38,7 +39,7 @@ final class WindowView extends StackPane {
     private final PageBar pages;
     private final HelpOverlay help;
 
-    WindowView(WindowViewModel model, List<Page> pages, String lessonTitle, Runnable choose, Texts texts) {
+    WindowView(WindowViewModel model, List<Page> pages, MenuButton practise, Runnable choose, Texts texts) {
         this.model = model;
         this.texts = texts;
         this.choose = choose;
@@ -46,7 +47,7 @@ final class WindowView extends StackPane {
         getStyleClass().add("window");
         buildNotice();
         this.pages = new PageBar(pages, frame, texts);
-        frame.setTop(new VBox(bar(lessonTitle), noticeBar));
+        frame.setTop(new VBox(bar(practise), noticeBar));
         getChildren().add(frame);
         model.darkProperty().addListener(dark);
         model.projectorProperty().addListener(projector);
@@ -88,18 +89,16 @@ final class WindowView extends StackPane {
         }
     }
 
-    private HBox bar(String lessonTitle) {
+    private HBox bar(MenuButton practise) {
         Label name = new Label("Cablewright");
         name.getStyleClass().add("app-name");
         name.setMinWidth(Region.USE_PREF_SIZE);
-        Label lesson = new Label(lessonTitle);
-        lesson.getStyleClass().addAll("quiet", "lesson-title");
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
         HBox bar = new HBox(
                 name,
                 pages,
-                lesson,
+                practise,
                 space,
                 unitButton(),
                 darkButton(),

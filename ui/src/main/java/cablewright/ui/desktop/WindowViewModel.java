@@ -5,6 +5,8 @@ import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
 
 /** What holds for the whole window: unit of lengths, light or dark, and the projector's scale. */
 public final class WindowViewModel {
@@ -12,6 +14,7 @@ public final class WindowViewModel {
     private final ObjectProperty<LengthUnit> unit = new SimpleObjectProperty<>(LengthUnit.METRES);
     private final BooleanProperty dark = new SimpleBooleanProperty();
     private final BooleanProperty projector = new SimpleBooleanProperty();
+    private final StringProperty trainee = new SimpleStringProperty("Trainee");
 
     /** Makes a light window in metres at its usual scale. */
     public WindowViewModel() {}
@@ -41,6 +44,15 @@ public final class WindowViewModel {
      */
     public BooleanProperty projectorProperty() {
         return projector;
+    }
+
+    /**
+     * Returns the name under which attempts are kept.
+     *
+     * @return the trainee's name
+     */
+    public StringProperty traineeProperty() {
+        return trainee;
     }
 
     /** Tells lengths in the other unit. */

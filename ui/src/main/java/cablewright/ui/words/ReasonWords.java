@@ -79,7 +79,7 @@ public final class ReasonWords {
             said.add(seen(first));
             hidden(first, said);
         }
-        if (reasons.comparison().isEmpty() && reasons.places().isEmpty()) {
+        if (!missed && reasons.comparison().isEmpty() && reasons.places().isEmpty()) {
             said.add(delay(first.echo(), reasons.velocityFraction()));
         }
     }
@@ -131,8 +131,8 @@ public final class ReasonWords {
         }
         double first = comparison.echo().firstVolts();
         return say(
-                "why.nearestOf",
-                words.kind(comparison.flagged()),
+                comparison.otherWay() ? "why.otherWay" : "why.nearestOf",
+                RemarkWords.upper(words.aKind(comparison.flagged())),
                 say(first < 0 ? "word.down" : "word.up"),
                 sights.unsigned(first),
                 length(comparison.leftAtMetres()),

@@ -60,7 +60,7 @@ final class RemarkWords implements FindingVisitor<String> {
                 sights.looks(finding.flagged()));
     }
 
-    private static String upper(String text) {
+    static String upper(String text) {
         return Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 

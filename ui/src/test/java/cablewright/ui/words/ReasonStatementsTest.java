@@ -58,8 +58,8 @@ class ReasonStatementsTest {
             Pattern.compile("The wave is back after " + T + "; at velocity " + N + " that is " + M + "\\.");
     private static final Pattern SEEN =
             Pattern.compile("Your trace reads " + P + " at its top; without noise it would read " + P + "\\.");
-    private static final Pattern NEAREST = Pattern.compile("A .+ that comes nearest goes (down|up) first, by " + P
-            + "; at " + M + " it is still off by " + P + ", and the noise is " + P + "\\.");
+    private static final Pattern NEAREST = Pattern.compile(".+ (?:that comes nearest|as high) goes (down|up) first, by "
+            + P + "; at " + M + " it is (?:still )?off by " + P + ", and the noise is " + P + "\\.");
     private static final Pattern SAME =
             Pattern.compile("With what you had set, .+ of the right size would show the same: " + "it is off by " + P
                     + " at most, and the noise is " + P + "\\.");
@@ -67,8 +67,8 @@ class ReasonStatementsTest {
             "Your flag stands " + M + ", " + T + " of the wave's way, (farther|nearer) than the trace shows it\\.");
     private static final Pattern VELOCITY =
             Pattern.compile("Only at velocity " + N + " would the trace show it where your flag is\\.");
-    private static final Pattern TOP =
-            Pattern.compile("The top of the echo is at " + M + "; distance is read at its front, " + M + "\\.");
+    private static final Pattern TOP = Pattern.compile(
+            "Your flag stands at a top of the echo, at " + M + "; distance is read at its front, " + M + "\\.");
     private static final Pattern HIDDEN = Pattern.compile("With what you had set: (.+)");
 
     private final Map<String, Integer> checked = new TreeMap<>();

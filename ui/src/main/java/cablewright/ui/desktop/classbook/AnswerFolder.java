@@ -6,6 +6,8 @@ import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.format.DocumentReader;
 import cablewright.lessons.format.LessonFormatException;
+import cablewright.lessons.generation.ExerciseGenerator;
+import cablewright.lessons.generation.GenerationRequest;
 import cablewright.lessons.marking.Marker;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -18,12 +20,13 @@ import java.util.function.BooleanSupplier;
 import java.util.function.DoubleConsumer;
 import java.util.stream.Stream;
 
-/** Marks a folder of answers to a lesson, file by file. */
+/** Marks a folder of answers to a lesson, or to exercises that were made, file by file. */
 final class AnswerFolder {
 
     private final Lesson lesson;
     private final Path folder;
     private final Marker marker = new Marker();
+    private final ExerciseGenerator generator = new ExerciseGenerator();
 
     AnswerFolder(Lesson lesson, Path folder) {
         this.lesson = lesson;
@@ -57,6 +60,11 @@ final class AnswerFolder {
         return new ClassRecords.Contents(records, faults);
     }
 
+    /** An exercise of the lesson, or one that was made, which can be made again from its name. */
+    private Optional<Exercise> exercise(String id) {
+        return lesson.exercise(id).or(() -> GenerationRequest.ofExerciseId(id).map(generator::generate));
+    }
+
     private void markFile(Path file, List<AttemptRecord> records, List<String> faults, BooleanSupplier cancelled) {
         try {
             Instant handedIn = Files.getLastModifiedTime(file).toInstant();
@@ -64,7 +72,7 @@ final class AnswerFolder {
                 if (cancelled.getAsBoolean()) {
                     return;
                 }
-                Optional<Exercise> exercise = lesson.exercise(attempt.exerciseId());
+                Optional<Exercise> exercise = exercise(attempt.exerciseId());
                 if (exercise.isPresent()) {
                     records.add(AttemptRecord.of(marker.mark(exercise.get(), attempt), lesson.id(), handedIn));
                 } else {

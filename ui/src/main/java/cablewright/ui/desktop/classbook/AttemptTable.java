@@ -1,6 +1,7 @@
 package cablewright.ui.desktop.classbook;
 
 import cablewright.lessons.classbook.AttemptRecord;
+import cablewright.lessons.generation.GenerationRequest;
 import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.Texts;
@@ -54,7 +55,9 @@ final class AttemptTable extends TableView<AttemptRecord> {
     }
 
     private String exercise(String id) {
-        return id.startsWith("made-") ? texts.say("classbook.made") : id;
+        return GenerationRequest.ofExerciseId(id)
+                .map(request -> texts.say("classbook.made", Quantities.number(request.difficulty(), 2)))
+                .orElse(id);
     }
 
     private <T extends Comparable<T>> void column(

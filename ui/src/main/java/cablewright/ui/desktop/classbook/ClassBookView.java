@@ -16,6 +16,7 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.StringProperty;
+import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -37,6 +38,9 @@ import javafx.util.StringConverter;
 /** The class book on the screen: attempts at the left, what they show together at the right. */
 public final class ClassBookView extends BorderPane {
 
+    private static final PseudoClass NARROW = PseudoClass.getPseudoClass("narrow");
+    private static final double NARROW_LETTERS = 92;
+
     private final ClassBookViewModel model;
     private final ReadOnlyObjectProperty<LengthUnit> unit;
     private final Supplier<Lesson> lesson;
@@ -46,7 +50,11 @@ public final class ClassBookView extends BorderPane {
     private final KindRows progress;
     private final ConfusionGrid grid;
     private final ErrorScatter scatter;
-    private final HBox figures = new HBox();
+    private final FlowPane figures = new FlowPane();
+    private final VBox attempts;
+    private final VBox cards = new VBox();
+    private final ScrollPane scroll = new ScrollPane();
+    private boolean narrow;
 
     /**
      * Shows a book.
@@ -74,22 +82,46 @@ public final class ClassBookView extends BorderPane {
         this.scatter = new ErrorScatter(texts, words);
         getStyleClass().add("class-book");
         setTop(new VBox(tools(traineeName), message()));
-        VBox left = card("classbook.attempts", figures, table);
+        attempts = card("classbook.attempts", figures, table);
         VBox.setVgrow(table, Priority.ALWAYS);
-        setCenter(left);
-        VBox right = new VBox(
-                card("classbook.byKind", progress),
-                card("classbook.confusions", grid),
-                card("classbook.errors", scatter));
-        right.getStyleClass().add("class-cards");
-        ScrollPane scroll = new ScrollPane(right);
+        cards.getChildren()
+                .addAll(
+                        card("classbook.byKind", progress),
+                        card("classbook.confusions", grid),
+                        card("classbook.errors", scatter));
+        cards.getStyleClass().add("class-cards");
         scroll.setFitToWidth(true);
         scroll.setAccessibleText(texts.say("classbook.summary"));
         scroll.getStyleClass().addAll("flag-scroll", "class-side");
-        setRight(scroll);
+        layOut(false);
+        widthProperty().addListener((o, before, now) -> adapt());
+        scatter.widthProperty().addListener((o, before, now) -> adapt());
         model.summaryProperty().addListener((o, before, now) -> show());
         unit.addListener((o, before, now) -> show());
         show();
+    }
+
+    /** In a narrow window, as a projector's scale makes it, everything stands in one column. */
+    private void adapt() {
+        boolean wanted = getWidth() < NARROW_LETTERS * scatter.letter();
+        if (wanted != narrow) {
+            layOut(wanted);
+        }
+    }
+
+    private void layOut(boolean one) {
+        narrow = one;
+        pseudoClassStateChanged(NARROW, one);
+        setRight(null);
+        setCenter(null);
+        if (one) {
+            scroll.setContent(new VBox(attempts, cards));
+            setCenter(scroll);
+        } else {
+            scroll.setContent(cards);
+            setCenter(attempts);
+            setRight(scroll);
+        }
     }
 
     private VBox card(String key, Node... content) {
@@ -230,7 +262,7 @@ public final class ClassBookView extends BorderPane {
         progress.show(summary);
         grid.show(summary);
         scatter.show(summary, told);
-        figures.getStyleClass().setAll("figures");
+        figures.getStyleClass().setAll("class-figures");
         figures.getChildren()
                 .setAll(
                         figure(String.valueOf(summary.attempts()), "attempts"),
@@ -247,7 +279,7 @@ public final class ClassBookView extends BorderPane {
         large.setMinWidth(Region.USE_PREF_SIZE);
         Label small = new Label(texts.say("classbook.figure." + key));
         small.getStyleClass().add("quiet");
-        small.setWrapText(true);
+        small.setMinWidth(Region.USE_PREF_SIZE);
         VBox figure = new VBox(large, small);
         figure.setId("figure-" + key);
         figure.setAccessibleText(number + " " + small.getText());

@@ -249,13 +249,4 @@ public final class ClassBookViewModel {
     public ReadOnlyStringProperty messageProperty() {
         return message.getReadOnlyProperty();
     }
-
-    /**
-     * Returns where the logs lie.
-     *
-     * @return the folder
-     */
-    public Path folder() {
-        return store.folder();
-    }
 }

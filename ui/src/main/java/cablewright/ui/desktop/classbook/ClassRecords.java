@@ -10,6 +10,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -21,7 +22,8 @@ public final class ClassRecords {
 
     private static final String ENDING = ".jsonl";
 
-    private final Path folder;
+    private final Optional<Path> folder;
+    private final List<AttemptRecord> inMemory = new ArrayList<>();
 
     /**
      * Names a folder; it need not exist.
@@ -29,7 +31,20 @@ public final class ClassRecords {
      * @param folder the folder
      */
     public ClassRecords(Path folder) {
+        this(Optional.of(folder));
+    }
+
+    private ClassRecords(Optional<Path> folder) {
         this.folder = folder;
+    }
+
+    /**
+     * Keeps records only as long as the program runs.
+     *
+     * @return records without a folder
+     */
+    public static ClassRecords inMemory() {
+        return new ClassRecords(Optional.empty());
     }
 
     /**
@@ -54,15 +69,6 @@ public final class ClassRecords {
     }
 
     /**
-     * Returns where the logs lie.
-     *
-     * @return the folder
-     */
-    public Path folder() {
-        return folder;
-    }
-
-    /**
      * What was read.
      *
      * @param records sound records, oldest first
@@ -83,7 +89,11 @@ public final class ClassRecords {
      * @throws IOException if it can't be written
      */
     public synchronized void append(AttemptRecord record) throws IOException {
-        new TraineeLog(folder.resolve(fileName(record.trainee()))).append(record);
+        if (folder.isEmpty()) {
+            inMemory.add(record);
+        } else {
+            new TraineeLog(folder.get().resolve(fileName(record.trainee()))).append(record);
+        }
     }
 
     /** A name that every system can have: letters and digits of the trainee's name, and a number for the rest of it. */
@@ -99,7 +109,9 @@ public final class ClassRecords {
      * @return what they hold
      */
     public synchronized Contents read() {
-        return Files.isDirectory(folder) ? read(List.of(folder)) : new Contents(List.of(), List.of());
+        return folder.filter(Files::isDirectory)
+                .map(path -> read(List.of(path)))
+                .orElseGet(() -> new Contents(inMemory, List.of()));
     }
 
     private static Contents read(List<Path> paths) {

@@ -9,13 +9,18 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import javafx.geometry.HPos;
 import javafx.geometry.Pos;
+import javafx.geometry.VPos;
+import javafx.scene.Group;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
 
 /** What was taken for what: a row for each true kind, a column for each flagged one and one for what was missed. */
 final class ConfusionGrid extends GridPane {
+
+    private static final double UPWARD_DEGREES = -90;
 
     private final Texts texts;
     private final Words words;
@@ -56,13 +61,15 @@ final class ConfusionGrid extends GridPane {
         add(head(texts.say("classbook.missed")), column, 0);
     }
 
-    private static Label head(String text) {
+    /** Written upward, so that narrow columns can have long names. */
+    private static Group head(String text) {
         Label head = new Label(text);
         head.getStyleClass().addAll("quiet", "grid-head");
-        head.setWrapText(true);
-        head.setMinHeight(Region.USE_PREF_SIZE);
-        head.setAlignment(Pos.BOTTOM_CENTER);
-        return head;
+        head.setRotate(UPWARD_DEGREES);
+        Group upright = new Group(head);
+        GridPane.setHalignment(upright, HPos.CENTER);
+        GridPane.setValignment(upright, VPos.BOTTOM);
+        return upright;
     }
 
     private void fill(int row, EventKind truth, List<EventKind> across, ClassSummary summary) {

@@ -79,7 +79,7 @@ final class ErrorScatter extends Region {
                 "classbook.errors.spoken", errors.size(), words.quantities().length(mean, 2));
     }
 
-    private double letter() {
+    double letter() {
         return ink.getFont().getSize();
     }
 
@@ -129,7 +129,7 @@ final class ErrorScatter extends Region {
         double bottom = kinds.size() * ROW_LETTERS * letter();
         double reach = reachMetres();
         LengthUnit unit = words.quantities().unit();
-        Ticks ticks = Ticks.between(-unit.fromMetres(reach), unit.fromMetres(reach), 6);
+        Ticks ticks = Ticks.between(-unit.fromMetres(reach), unit.fromMetres(reach), 9);
         for (double tick : ticks.values()) {
             double x = left + width * (tick / unit.fromMetres(reach) + 1) / 2;
             boolean zero = Math.abs(tick) < ticks.step() / 2;

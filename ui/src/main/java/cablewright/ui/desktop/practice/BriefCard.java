@@ -76,6 +76,7 @@ final class BriefCard extends VBox {
         HBox head = new HBox(
                 title,
                 space,
+                new TimeLeft(practice),
                 shownButton(),
                 step("previous", Feather.CHEVRON_LEFT, practice::previous),
                 chooser(),

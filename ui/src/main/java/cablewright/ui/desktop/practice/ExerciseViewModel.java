@@ -189,7 +189,7 @@ public final class ExerciseViewModel {
     private void showMarks(MarkSheet marked) {
         sheet.set(Optional.of(marked));
         phase.set(Phase.COMMITTED);
-        reveal.open();
+        reveal.open(marked);
     }
 
     private void showMarkingProblem(Exception what) {

@@ -2,22 +2,44 @@ package cablewright.ui.desktop.practice;
 
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
+import cablewright.lessons.practice.PracticeSession;
+import cablewright.ui.desktop.task.LatestRun;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Quantities;
 import cablewright.ui.words.Texts;
 import java.time.Clock;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
 
-/** A lesson being done: its exercises in a row, one of them open. What was done in one stays while another is open. */
+/**
+ * A lesson being done: its exercises in a row, one of them open. What was done in one stays while another is open. In a
+ * sitting of practice the row grows: the next exercise is made when it is asked for.
+ */
 public final class PracticeViewModel {
 
     private final Lesson lesson;
-    private final List<ExerciseViewModel> exercises;
+    private final Optional<PracticeSession> session;
+    private final Consumer<MarkSheet> committed;
+    private final ObjectProperty<LengthUnit> unit;
+    private final Threads threads;
+    private final Texts texts;
+    private final Clock clock;
+    private final Marker marker = new Marker();
+    private final LatestRun making;
+    private final List<ExerciseViewModel> exercises = new ArrayList<>();
     private final ReadOnlyIntegerWrapper index = new ReadOnlyIntegerWrapper(-1);
+    private final ReadOnlyIntegerWrapper round = new ReadOnlyIntegerWrapper();
+    private boolean over;
 
     /**
      * Opens a lesson at its first exercise.
@@ -30,24 +52,45 @@ public final class PracticeViewModel {
      */
     public PracticeViewModel(
             Lesson lesson, ObjectProperty<LengthUnit> unit, Threads threads, Texts texts, Clock clock) {
-        this.lesson = lesson;
-        Marker marker = new Marker();
-        this.exercises = lesson.exercises().stream()
-                .map(exercise -> exercise(exercise, marker, unit, threads, texts, clock))
-                .toList();
-        select(0);
+        this(lesson, Optional.empty(), sheet -> {}, unit, threads, texts, clock);
     }
 
-    private static ExerciseViewModel exercise(
-            Exercise exercise,
-            Marker marker,
+    /**
+     * Opens a lesson, or a sitting of practice, at its first exercise.
+     *
+     * @param lesson the lesson; for a sitting it holds the first exercise
+     * @param session makes the exercises after that; empty for a lesson
+     * @param committed hears of each marked attempt
+     * @param unit the unit of lengths
+     * @param threads where to work and where to show
+     * @param texts texts of the desktop
+     * @param clock tells when exercises are opened and committed
+     */
+    public PracticeViewModel(
+            Lesson lesson,
+            Optional<PracticeSession> session,
+            Consumer<MarkSheet> committed,
             ObjectProperty<LengthUnit> unit,
             Threads threads,
             Texts texts,
             Clock clock) {
+        this.lesson = lesson;
+        this.session = session;
+        this.committed = committed;
+        this.unit = unit;
+        this.threads = threads;
+        this.texts = texts;
+        this.clock = clock;
+        this.making = new LatestRun(threads);
+        lesson.exercises().forEach(this::add);
+        select(0);
+    }
+
+    private void add(Exercise exercise) {
         ExerciseViewModel model = new ExerciseViewModel(exercise, marker, threads, texts, clock);
         model.axis().unitProperty().bind(unit);
-        return model;
+        model.sheetProperty().addListener((o, before, now) -> now.ifPresent(committed));
+        exercises.add(model);
     }
 
     /**
@@ -65,7 +108,7 @@ public final class PracticeViewModel {
      * @return their models, in order
      */
     public List<ExerciseViewModel> exercises() {
-        return exercises;
+        return Collections.unmodifiableList(exercises);
     }
 
     /**
@@ -98,9 +141,23 @@ public final class PracticeViewModel {
         }
     }
 
-    /** Opens the next exercise, if there is one. */
+    /** Opens the next exercise, if there is one; in a sitting it is made first. */
     public void next() {
-        select(index.get() + 1);
+        if (index.get() + 1 < exercises.size()) {
+            select(index.get() + 1);
+        } else if (session.isPresent()) {
+            making.ask(session.get()::next, this::showMade, what -> showMade(Optional.empty()));
+        }
+    }
+
+    private void showMade(Optional<Exercise> made) {
+        if (made.isPresent()) {
+            add(made.get());
+            select(exercises.size() - 1);
+        } else {
+            over = true;
+        }
+        round.set(round.get() + 1);
     }
 
     /** Opens the exercise before, if there is one. */
@@ -111,9 +168,55 @@ public final class PracticeViewModel {
     /**
      * Tells whether there is a next exercise.
      *
-     * @return false at the last
+     * @return false at the last of a lesson, and where the time of a round is up
      */
     public boolean hasNext() {
-        return index.get() + 1 < exercises.size();
+        boolean more = session.filter(sitting -> !over && !sitting.isOver()).isPresent();
+        return index.get() + 1 < exercises.size() || more;
+    }
+
+    /**
+     * Counts what happened in a sitting, so that screens know when to look again.
+     *
+     * @return a number that grows
+     */
+    public ReadOnlyIntegerProperty roundProperty() {
+        return round.getReadOnlyProperty();
+    }
+
+    /** Looks whether the time of the round is up. */
+    public void lookAtTheClock() {
+        if (session.isPresent() && session.get().isOver() && !over) {
+            over = true;
+            round.set(round.get() + 1);
+        }
+    }
+
+    /**
+     * Says how much of the time of a round is left.
+     *
+     * @return such as "8:32 left"; nothing where there is no limit
+     */
+    public String leftWords() {
+        Optional<Duration> left = session.flatMap(PracticeSession::left);
+        if (left.isEmpty()) {
+            return "";
+        }
+        if (left.get().isZero()) {
+            return texts.say("practise.timeUp");
+        }
+        String seconds = String.valueOf(left.get().toSecondsPart());
+        return texts.say("practise.left", left.get().toMinutes(), seconds.length() < 2 ? "0" + seconds : seconds);
+    }
+
+    /**
+     * Says that there is no next exercise.
+     *
+     * @return a sentence; for a sitting with what was earned in it
+     */
+    public String overWords() {
+        return session.map(sitting ->
+                        texts.say("result.over", sitting.answered(), Quantities.number(100 * sitting.fraction(), 0)))
+                .orElseGet(() -> texts.say("result.last"));
     }
 }

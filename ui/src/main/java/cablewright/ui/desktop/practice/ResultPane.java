@@ -1,11 +1,13 @@
 package cablewright.ui.desktop.practice;
 
+import cablewright.lessons.feedback.FindingReasons;
 import cablewright.lessons.marking.Finding;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.Texts;
 import cablewright.ui.words.ToldFinding;
 import cablewright.ui.words.Words;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.binding.Bindings;
@@ -48,6 +50,8 @@ final class ResultPane extends VBox {
         title.getStyleClass().add("card-title");
         getChildren().addAll(title, figures(), scroll, next);
         model.axis().unitProperty().addListener((o, before, now) -> fill());
+        model.reveal().reasonsProperty().addListener((o, before, now) -> fill());
+        practice.roundProperty().addListener((o, before, now) -> updateNext());
         fill();
     }
 
@@ -88,22 +92,40 @@ final class ResultPane extends VBox {
     }
 
     private Button nextButton() {
-        Button button = new Button(texts.say(practice.hasNext() ? "result.next" : "result.last"));
+        Button button = new Button();
         button.setId("next-exercise");
         button.getStyleClass().addAll("accent", "main-button");
         button.setMaxWidth(Double.MAX_VALUE);
-        button.setAccessibleText(button.getText());
         button.setOnAction(event -> practice.next());
-        button.setDisable(!practice.hasNext());
+        update(button);
         return button;
+    }
+
+    private void updateNext() {
+        update(next);
+    }
+
+    private void update(Button button) {
+        button.setText(practice.hasNext() ? texts.say("result.next") : practice.overWords());
+        button.setAccessibleText(button.getText());
+        button.setDisable(!practice.hasNext());
     }
 
     private void fill() {
         list.getChildren().clear();
+        List<FindingReasons> reasons = model.reveal().reasonsProperty().get();
+        boolean step = sheet.attempt().settings().stimulus().isStep();
         FindingWords told =
-                new FindingWords(words.with(model.axis().unitProperty().get()), model.exercise());
+                new FindingWords(words.with(model.axis().unitProperty().get()), model.exercise(), reasons, step);
+        int number = 0;
         for (Finding finding : sheet.findings()) {
             VBox row = row(finding.accept(told));
+            int here = number++;
+            reasons.stream()
+                    .filter(one -> one.finding().equals(finding))
+                    .filter(one -> !one.lookHere().isEmpty())
+                    .findFirst()
+                    .ifPresent(one -> row.getChildren().add(lookButton(one, here)));
             Claim.in(finding).ifPresent(claim -> row.getChildren().add(compareButton(claim)));
             list.getChildren().add(row);
         }
@@ -140,6 +162,27 @@ final class ResultPane extends VBox {
         row.getStyleClass().add("finding-row");
         row.setAccessibleText(finding.title() + ". " + finding.marks() + ". " + finding.why());
         return row;
+    }
+
+    private Button lookButton(FindingReasons reasons, int number) {
+        Button look = new Button();
+        look.setId("look-" + number);
+        look.getStyleClass().addAll("flat", "compare");
+        look.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> texts.say(
+                                model.reveal()
+                                                .pointedAtProperty()
+                                                .get()
+                                                .filter(reasons.finding()::equals)
+                                                .isPresent()
+                                        ? "result.unlook"
+                                        : "result.look"),
+                        model.reveal().pointedAtProperty()));
+        look.accessibleTextProperty().bind(look.textProperty());
+        look.setOnAction(
+                event -> model.reveal().pointOut(reasons, sheet.attempt().settings()));
+        return look;
     }
 
     private Button compareButton(Claim claim) {

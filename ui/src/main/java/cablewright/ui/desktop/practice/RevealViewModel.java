@@ -1,14 +1,22 @@
 package cablewright.ui.desktop.practice;
 
 import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.feedback.Feedback;
+import cablewright.lessons.feedback.FindingReasons;
+import cablewright.lessons.feedback.KindComparison;
+import cablewright.lessons.feedback.LookHere;
+import cablewright.lessons.marking.Finding;
+import cablewright.lessons.marking.MarkSheet;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
+import cablewright.ui.chart.Extent;
 import cablewright.ui.chart.WavePlay;
 import cablewright.ui.desktop.task.LatestRun;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.desktop.track.CableTrackViewModel;
 import cablewright.ui.desktop.track.TraceTrackViewModel;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -19,6 +27,8 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 
 /** What commit opens: the cable under its trace, the wave on its way, and what a wrong claim would have shown. */
 public final class RevealViewModel {
+
+    private static final double LEAST_LOOK_METRES = 0.01;
 
     private final Exercise exercise;
     private final Bench bench;
@@ -31,6 +41,9 @@ public final class RevealViewModel {
     private final LatestRun comparisons;
     private final ReadOnlyObjectWrapper<Optional<Claim>> compared = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyBooleanWrapper preparingWave = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyObjectWrapper<List<FindingReasons>> reasons = new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyObjectWrapper<Optional<Finding>> pointedAt = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final LatestRun reasoning;
     private boolean open;
 
     RevealViewModel(
@@ -49,18 +62,79 @@ public final class RevealViewModel {
         this.sights = new LatestRun(threads);
         this.waves = new LatestRun(threads);
         this.comparisons = new LatestRun(threads);
+        this.reasoning = new LatestRun(threads);
     }
 
-    /** Opens the cable. Before this nothing of it is told. */
-    void open() {
+    /** Opens the cable, and works out the reasons behind the marks. Before this nothing of it is told. */
+    void open(MarkSheet sheet) {
         open = true;
         lookAgain();
+        LineEnd end = settings.endProperty().get();
+        reasoning.ask(() -> Feedback.of(exercise, sheet, end, () -> false), reasons::set, problems);
+    }
+
+    /**
+     * Returns the reasons behind the marks.
+     *
+     * @return one for each finding; none until they are worked out
+     */
+    public ReadOnlyObjectProperty<List<FindingReasons>> reasonsProperty() {
+        return reasons.getReadOnlyProperty();
+    }
+
+    /**
+     * Points out on the trace what a finding is about, with what was set when the flags were handed in, or takes the marks
+     * away again.
+     *
+     * @param one the finding with its reasons
+     * @param handedIn what was set then
+     */
+    public void pointOut(FindingReasons one, Settings handedIn) {
+        if (pointedAt.get().filter(one.finding()::equals).isPresent()) {
+            pointAtNothing();
+            return;
+        }
+        settings.endProperty().set(one.lookHere().get(0).end());
+        settings.use(handedIn.withVelocityFraction(one.velocityFraction()));
+        traceTrack
+                .lookHereProperty()
+                .set(one.lookHere().stream()
+                        .map(look -> new Extent(look.fromMetres(), look.toMetres() + LEAST_LOOK_METRES))
+                        .toList());
+        pointedAt.set(Optional.of(one.finding()));
+        LookHere first = one.lookHere().get(0);
+        traceTrack.axis().moveHairTo((first.fromMetres() + first.toMetres()) / 2);
+    }
+
+    private void pointAtNothing() {
+        pointedAt.set(Optional.empty());
+        traceTrack.lookHereProperty().set(List.of());
+    }
+
+    /**
+     * Returns what is pointed out.
+     *
+     * @return the finding; empty while nothing is
+     */
+    public ReadOnlyObjectProperty<Optional<Finding>> pointedAtProperty() {
+        return pointedAt.getReadOnlyProperty();
+    }
+
+    /** What the flagged kind would have shown in the size that comes nearest, where it is known for these settings. */
+    private Optional<Trace> fitted(Claim claim, Settings wanted) {
+        return reasons.get().stream()
+                .filter(one -> Claim.in(one.finding()).filter(claim::equals).isPresent())
+                .flatMap(one -> one.comparison().stream())
+                .map(KindComparison::trace)
+                .filter(trace -> trace.settings().equals(wanted))
+                .findFirst();
     }
 
     /** Takes away what belonged to other settings, and looks at the cable anew if it is open. */
     void settingsChanged() {
         stopWave();
         comparisons.forget();
+        pointAtNothing();
         compared.set(Optional.empty());
         traceTrack.comparisonProperty().set(null);
         if (open) {
@@ -92,8 +166,9 @@ public final class RevealViewModel {
             settings.endProperty().set(claim.flag().end());
         }
         Settings wanted = settings.settings();
+        Optional<Trace> fit = fitted(claim, wanted);
         comparisons.ask(
-                () -> bench.claimed(claim, wanted),
+                () -> fit.isPresent() ? fit : bench.claimed(claim, wanted),
                 trace -> {
                     compared.set(trace.map(it -> claim));
                     traceTrack.comparisonProperty().set(trace.orElse(null));

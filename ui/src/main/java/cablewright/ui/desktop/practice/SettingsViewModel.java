@@ -153,6 +153,19 @@ public final class SettingsViewModel {
     }
 
     /**
+     * Sets everything at once, as it was set before.
+     *
+     * @param before settings that are permitted
+     */
+    public void use(Settings before) {
+        stimulus.set(before.stimulus());
+        velocity.set(before.velocityFraction());
+        rangeMetres.set(before.rangeMetres());
+        gainDecibels.set(before.gainDecibels());
+        averages.set(before.averages());
+    }
+
+    /**
      * Sets a velocity, kept within what is permitted.
      *
      * @param fraction share of the speed of light

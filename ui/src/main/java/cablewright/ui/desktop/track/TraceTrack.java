@@ -1,6 +1,7 @@
 package cablewright.ui.desktop.track;
 
 import cablewright.simulator.instrument.Trace;
+import cablewright.ui.chart.Extent;
 import cablewright.ui.chart.PercentScale;
 import cablewright.ui.chart.Ticks;
 import cablewright.ui.chart.TraceLine;
@@ -16,6 +17,7 @@ import javafx.scene.text.TextAlignment;
 public final class TraceTrack extends Track {
 
     private static final double NOISE_SIGMAS = 3;
+    private static final double LEAST_LOOK_PIXELS = 6;
     private static final double LOW_PLOT = 210;
 
     private final TraceTrackViewModel model;
@@ -43,6 +45,7 @@ public final class TraceTrack extends Track {
                 model.traceProperty(),
                 model.comparisonProperty(),
                 model.noiseShownProperty(),
+                model.lookHereProperty(),
                 model.writtenToProperty());
         redrawOverlayOn(model.pennantsProperty());
         accessibleTextProperty().set(accessibleName);
@@ -94,6 +97,7 @@ public final class TraceTrack extends Track {
             PercentScale vertical = scaleOf(trace);
             drawPercentGrid(g, vertical);
             clipToPlot(g);
+            drawLookHere(g);
             if (model.noiseShownProperty().get()) {
                 drawNoise(g, trace, vertical);
             }
@@ -146,6 +150,18 @@ public final class TraceTrack extends Track {
                     ? "0 %"
                     : sign + Quantities.number(percent, ticks.digits()) + " %";
             g.fillText(text, gutter() - 8 * scale(), y);
+        }
+    }
+
+    /** A band behind the trace, with a bar at its foot that can be told without colour. */
+    private void drawLookHere(GraphicsContext g) {
+        for (Extent stretch : model.lookHereProperty().get()) {
+            double from = view().pixel(stretch.fromMetres());
+            double width = Math.max(LEAST_LOOK_PIXELS * scale(), view().pixel(stretch.toMetres()) - from);
+            g.setFill(ink(Ink.NOISE).deriveColor(0, 1, 1, 0.22));
+            g.fillRect(from, plotTop(), width, plotBottom() - plotTop());
+            g.setFill(ink(Ink.TRACE));
+            g.fillRect(from, plotBottom() - 3 * scale(), width, 3 * scale());
         }
     }
 

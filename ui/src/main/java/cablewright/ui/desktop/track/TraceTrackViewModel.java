@@ -2,6 +2,7 @@ package cablewright.ui.desktop.track;
 
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.reading.Cursor;
+import cablewright.ui.chart.Extent;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.Texts;
 import java.util.List;
@@ -21,6 +22,7 @@ public final class TraceTrackViewModel {
     private final ObjectProperty<Trace> trace = new SimpleObjectProperty<>();
     private final ObjectProperty<Trace> comparison = new SimpleObjectProperty<>();
     private final ObjectProperty<List<Pennant>> pennants = new SimpleObjectProperty<>(List.of());
+    private final ObjectProperty<List<Extent>> lookHere = new SimpleObjectProperty<>(List.of());
     private final ObjectProperty<OptionalDouble> writtenTo = new SimpleObjectProperty<>(OptionalDouble.empty());
     private final BooleanProperty noiseShown = new SimpleBooleanProperty(false);
 
@@ -90,6 +92,15 @@ public final class TraceTrackViewModel {
      */
     public ObjectProperty<List<Pennant>> pennantsProperty() {
         return pennants;
+    }
+
+    /**
+     * Returns where to look: stretches of the trace that tell what a finding is about.
+     *
+     * @return the stretches; none while nothing is pointed out
+     */
+    public ObjectProperty<List<Extent>> lookHereProperty() {
+        return lookHere;
     }
 
     /**

@@ -1,0 +1,81 @@
+package cablewright.ui.desktop;
+
+import cablewright.lessons.classbook.AttemptRecord;
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.generation.ExerciseFamily;
+import cablewright.lessons.practice.AdaptivePractice;
+import cablewright.lessons.practice.PracticeSession;
+import cablewright.ui.desktop.classbook.ClassRecords;
+import cablewright.ui.words.Texts;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+
+/** Starts sittings of practice from what a trainee's records tell. Used from a thread that works. */
+final class Sittings {
+
+    /** The lesson under which attempts at made exercises are kept. */
+    static final String LESSON_ID = "practice";
+
+    private static final Duration ROUND = Duration.ofMinutes(10);
+    private static final double PASS_MARK = 0.7;
+
+    private final ClassRecords records;
+    private final Texts texts;
+    private final Clock clock;
+
+    Sittings(ClassRecords records, Texts texts, Clock clock) {
+        this.records = records;
+        this.texts = texts;
+        this.clock = clock;
+    }
+
+    /**
+     * A sitting that has begun.
+     *
+     * @param lesson a lesson with its first exercise
+     * @param session the sitting
+     */
+    record Sitting(Lesson lesson, PracticeSession session) {}
+
+    /** Starts a sitting; empty where a review finds nothing due. */
+    Optional<Sitting> start(PractiseMenu.Wish wish, String trainee) {
+        List<AttemptRecord> own = records.read().records().stream()
+                .filter(record -> record.trainee().equals(trainee))
+                .toList();
+        AdaptivePractice practice = new AdaptivePractice(wish.families(), own, seed(trainee));
+        PracticeSession session =
+                switch (wish.mode()) {
+                    case UNTIMED -> PracticeSession.untimed(practice, clock);
+                    case TIMED -> PracticeSession.timed(practice, clock, ROUND);
+                    case REVIEW -> PracticeSession.review(practice, clock);
+                };
+        return session.next().map(first -> new Sitting(lesson(wish, first), session));
+    }
+
+    /** So far apart that two trainees meet no exercise of each other's. */
+    private static long seed(String trainee) {
+        return (trainee.hashCode() & 0xFFFFFL) << 20;
+    }
+
+    private Lesson lesson(PractiseMenu.Wish wish, Exercise first) {
+        String families = wish.families().size() == ExerciseFamily.values().length
+                ? texts.say("practise.everything")
+                : PractiseMenu.name(wish.families().get(0), texts);
+        String title =
+                switch (wish.mode()) {
+                    case UNTIMED -> texts.say("practise.title", families);
+                    case TIMED -> texts.say("practise.title.timed", families);
+                    case REVIEW -> texts.say("practise.review");
+                };
+        return new Lesson(
+                LESSON_ID,
+                title,
+                texts.say("practise.introduction"),
+                texts.say("practise.world"),
+                PASS_MARK,
+                List.of(first));
+    }
+}
