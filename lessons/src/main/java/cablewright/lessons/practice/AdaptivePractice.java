@@ -44,6 +44,8 @@ public final class AdaptivePractice {
     private static final int LEFT_ALONE = 2;
     private static final double CONTRAST_DIFFICULTY = 0.3;
     private static final double MIDDLE = 0.5;
+    private static final long TRAINEES = 0xFFFFFL;
+    private static final int SEEDS_BITS = 20;
 
     private final List<ExerciseFamily> families;
     private final ExerciseGenerator generator = new ExerciseGenerator();
@@ -73,6 +75,21 @@ public final class AdaptivePractice {
         this.seed = seed;
         this.bank = ItemBank.of(items());
         records.forEach(this::learn);
+    }
+
+    /**
+     * Starts with what is known of one trainee of many.
+     *
+     * @param families families to practise, at least one
+     * @param records records of anybody, oldest first
+     * @param trainee whose count; other trainees meet other exercises
+     * @return practice that knows the trainee
+     */
+    public static AdaptivePractice of(List<ExerciseFamily> families, List<AttemptRecord> records, String trainee) {
+        List<AttemptRecord> own = records.stream()
+                .filter(record -> record.trainee().equals(trainee))
+                .toList();
+        return new AdaptivePractice(families, own, (trainee.hashCode() & TRAINEES) << SEEDS_BITS);
     }
 
     private List<Item> items() {

@@ -137,9 +137,7 @@ final class GenerateCommand implements Callable<Integer> {
     }
 
     private List<GenerationRequest> requests() {
-        List<ExerciseFamily> chosen = families.isEmpty()
-                ? List.of(ExerciseFamily.values())
-                : families.stream().map(GenerateCommand::family).toList();
+        List<ExerciseFamily> chosen = families(families);
         List<GenerationRequest> requests = new ArrayList<>();
         try {
             List<EventKind> damage = kinds.stream().map(EventKind::ofId).toList();
@@ -150,6 +148,13 @@ final class GenerateCommand implements Callable<Integer> {
             throw new InputProblem(e.getMessage());
         }
         return requests;
+    }
+
+    /** The families of these names; all of them where none is named. */
+    static List<ExerciseFamily> families(List<String> names) {
+        return names.isEmpty()
+                ? List.of(ExerciseFamily.values())
+                : names.stream().map(GenerateCommand::family).toList();
     }
 
     private static ExerciseFamily family(String word) {

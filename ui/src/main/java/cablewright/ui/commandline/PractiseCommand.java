@@ -1,6 +1,7 @@
 package cablewright.ui.commandline;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -23,6 +24,7 @@ import picocli.CommandLine.ParentCommand;
             "Examples:",
             "  cablewright practise lesson.json",
             "  cablewright practise --in-terminal",
+            "  cablewright practise --rounds --family coax-drop --minutes 10 --trainee Ada --log ada.jsonl",
             "  printf 'flag 84.2 pinch damage\\ncommit\\n' | cablewright practise exercise.json --in-terminal"
         })
 final class PractiseCommand implements Callable<Integer> {
@@ -49,6 +51,34 @@ final class PractiseCommand implements Callable<Integer> {
             description = "Name under which attempts are saved; usual is '${DEFAULT-VALUE}'.")
     private String trainee = "trainee";
 
+    @Option(
+            names = "--rounds",
+            description = "Practise in the terminal on exercises that are made as you go and follow what you can do.")
+    private boolean rounds;
+
+    @Option(
+            names = "--family",
+            paramLabel = "FAMILY",
+            split = ",",
+            description = "With --rounds: families of line, such as coax-drop; usual are all.")
+    private List<String> families = List.of();
+
+    @Option(
+            names = "--minutes",
+            paramLabel = "N",
+            description = "With --rounds: no new exercise after so many minutes, 1 to 600.")
+    private Optional<Integer> minutes = Optional.empty();
+
+    @Option(names = "--review", description = "With --rounds: only mistakes that are due again.")
+    private boolean review;
+
+    @Option(
+            names = "--log",
+            paramLabel = "FILE",
+            description =
+                    "With --rounds: your log (.jsonl). What it tells is taken up, and each attempt is added to it.")
+    private Optional<Path> log = Optional.empty();
+
     PractiseCommand(DesktopOpener desktop) {
         this.desktop = desktop;
     }
@@ -57,6 +87,13 @@ final class PractiseCommand implements Callable<Integer> {
     public Integer call() {
         String name = lesson.orElse(InputFiles.BUILT_IN);
         TerminalDesk desk = new TerminalDesk(root.surroundings(), root.lengthUnit(), trainee);
+        if (rounds) {
+            new TerminalRounds(root.surroundings(), desk, trainee, families, minutes, review, log).practise();
+            return ExitCode.DONE;
+        }
+        if (!families.isEmpty() || minutes.isPresent() || review || log.isPresent()) {
+            throw new InputProblem("--family, --minutes, --review and --log go with --rounds");
+        }
         if (inTerminal) {
             desk.practise(InputFiles.lesson(root.surroundings(), name));
             return ExitCode.DONE;

@@ -5,6 +5,8 @@ import cablewright.lessons.exercise.AttemptSheet;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.format.Document;
 import cablewright.lessons.format.DocumentWriter;
+import cablewright.lessons.marking.MarkSheet;
+import cablewright.lessons.practice.PracticeSession;
 import cablewright.ui.terminal.Practice;
 import cablewright.ui.words.LengthUnit;
 import java.io.BufferedReader;
@@ -15,6 +17,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 
 /** Passes lines between a terminal and a practised lesson. */
 final class TerminalDesk {
@@ -36,8 +40,19 @@ final class TerminalDesk {
 
     /** Practises until the trainee leaves or there is no more input. */
     void practise(Lesson lesson) {
+        practise(lesson, Optional.empty(), sheet -> {});
+    }
+
+    /** Practises a sitting, or a lesson, until the trainee leaves or there is no more input. */
+    void practise(Lesson lesson, Optional<PracticeSession> session, Consumer<MarkSheet> committed) {
         Practice practice = new Practice(
-                lesson, trainee, screen(), Clock.systemUTC(), (attempt, file) -> keep(lesson, attempt, file));
+                lesson,
+                session,
+                committed,
+                trainee,
+                screen(),
+                Clock.systemUTC(),
+                (attempt, file) -> keep(lesson, attempt, file));
         surroundings.print(practice.opening());
         BufferedReader in = new BufferedReader(new InputStreamReader(surroundings.in(), StandardCharsets.UTF_8));
         try {

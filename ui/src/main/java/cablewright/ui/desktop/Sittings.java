@@ -1,6 +1,5 @@
 package cablewright.ui.desktop;
 
-import cablewright.lessons.classbook.AttemptRecord;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.generation.ExerciseFamily;
@@ -42,10 +41,8 @@ final class Sittings {
 
     /** Starts a sitting; empty where a review finds nothing due. */
     Optional<Sitting> start(PractiseMenu.Wish wish, String trainee) {
-        List<AttemptRecord> own = records.read().records().stream()
-                .filter(record -> record.trainee().equals(trainee))
-                .toList();
-        AdaptivePractice practice = new AdaptivePractice(wish.families(), own, seed(trainee));
+        AdaptivePractice practice =
+                AdaptivePractice.of(wish.families(), records.read().records(), trainee);
         PracticeSession session =
                 switch (wish.mode()) {
                     case UNTIMED -> PracticeSession.untimed(practice, clock);
@@ -53,11 +50,6 @@ final class Sittings {
                     case REVIEW -> PracticeSession.review(practice, clock);
                 };
         return session.next().map(first -> new Sitting(lesson(wish, first), session));
-    }
-
-    /** So far apart that two trainees meet no exercise of each other's. */
-    private static long seed(String trainee) {
-        return (trainee.hashCode() & 0xFFFFFL) << 20;
     }
 
     private Lesson lesson(PractiseMenu.Wish wish, Exercise first) {

@@ -5,6 +5,7 @@ import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.exercise.Prediction;
 import cablewright.simulator.cable.EventKind;
+import java.util.List;
 import java.util.Locale;
 
 /** What an exercise says of itself: brief, cautions, question; and the lists that help to answer it. */
@@ -54,10 +55,10 @@ final class ExercisePage {
     }
 
     /** The titles of a lesson's exercises. */
-    String titles(Lesson lesson, int current) {
+    String titles(List<Exercise> exercises, int current) {
         StringBuilder out = new StringBuilder();
         int number = 1;
-        for (Exercise exercise : lesson.exercises()) {
+        for (Exercise exercise : exercises) {
             out.append(number == current ? "> " : "  ").append(number++).append("  ");
             out.append(exercise.title()).append('\n');
         }

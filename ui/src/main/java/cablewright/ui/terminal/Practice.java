@@ -1,17 +1,25 @@
 package cablewright.ui.terminal;
 
 import cablewright.lessons.exercise.Attempt;
+import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Hint;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
+import cablewright.lessons.practice.PracticeSession;
 import cablewright.ui.picture.TerminalStyle;
 import cablewright.ui.terminal.Instruction.Plain;
 import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Quantities;
 import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 
 /**
  * A lesson practised line by line: a line comes in, text goes out. Knows no stream; whoever owns the terminal passes lines
@@ -20,6 +28,9 @@ import java.util.OptionalDouble;
 public final class Practice {
 
     private final Lesson lesson;
+    private final List<Exercise> exercises;
+    private final Optional<PracticeSession> session;
+    private final Consumer<MarkSheet> committed;
     private final Marker marker = new Marker();
     private final Clock clock;
     private final String trainee;
@@ -65,7 +76,32 @@ public final class Practice {
      * @param keeper writes attempts to files
      */
     public Practice(Lesson lesson, String trainee, Screen screen, Clock clock, AttemptKeeper keeper) {
+        this(lesson, Optional.empty(), sheet -> {}, trainee, screen, clock, keeper);
+    }
+
+    /**
+     * Opens a lesson, or a sitting of practice, at its first exercise.
+     *
+     * @param lesson the lesson; for a sitting it holds the first exercise
+     * @param session makes the exercises after that; empty for a lesson
+     * @param committed hears of each marked attempt
+     * @param trainee who practises
+     * @param screen how things are shown
+     * @param clock tells when attempts begin and end
+     * @param keeper writes attempts to files
+     */
+    public Practice(
+            Lesson lesson,
+            Optional<PracticeSession> session,
+            Consumer<MarkSheet> committed,
+            String trainee,
+            Screen screen,
+            Clock clock,
+            AttemptKeeper keeper) {
         this.lesson = lesson;
+        this.exercises = new ArrayList<>(lesson.exercises());
+        this.session = session;
+        this.committed = committed;
         this.clock = clock;
         this.trainee = trainee;
         this.keeper = keeper;
@@ -76,7 +112,7 @@ public final class Practice {
 
     private void open(int wanted) {
         number = wanted;
-        round = new Round(lesson.exercises().get(wanted - 1), clock.instant());
+        round = new Round(exercises.get(wanted - 1), clock.instant());
         view.reset();
         warnedOfNoFlags = false;
     }
@@ -105,7 +141,7 @@ public final class Practice {
      * @return a short prompt
      */
     public String prompt() {
-        return number + "/" + lesson.exercises().size() + "> ";
+        return session.isPresent() ? number + "> " : number + "/" + exercises.size() + "> ";
     }
 
     /**
@@ -210,7 +246,7 @@ public final class Practice {
             case HINT_YES -> hint();
             case COMMIT -> commit();
             case NEXT -> next();
-            case EXERCISES -> page.titles(lesson, number);
+            case EXERCISES -> page.titles(exercises, number);
             case HELP -> HelpText.all();
             case QUIT -> quit();
         };
@@ -237,7 +273,7 @@ public final class Practice {
     }
 
     private String exercise() {
-        String place = "Exercise " + number + " of " + lesson.exercises().size() + ": ";
+        String place = "Exercise " + number + (session.isPresent() ? ": " : " of " + exercises.size() + ": ");
         String brief = page.brief(round.exercise(), place);
         return round.asksFirst()
                 ? brief + page.question(round.question().orElseThrow())
@@ -299,15 +335,33 @@ public final class Practice {
             warnedOfNoFlags = true;
             return "No flags are set. If there is nothing to flag, type 'commit' once more.\n";
         }
-        round.commit(marker, trainee, clock.instant());
-        return view.result(round)
-                + (number < lesson.exercises().size()
-                        ? "\nType 'next' for the next exercise.\n"
-                        : "\nThat was the last exercise of the lesson. Type 'quit' to leave.\n");
+        committed.accept(round.commit(marker, trainee, clock.instant()));
+        return view.result(round) + "\n" + onward() + "\n";
+    }
+
+    private String onward() {
+        boolean more = session.filter(sitting -> !sitting.isOver()).isPresent();
+        if (more || number < exercises.size()) {
+            return "Type 'next' for the next exercise." + left();
+        }
+        return session.isEmpty()
+                ? "That was the last exercise of the lesson. Type 'quit' to leave."
+                : "The round is over: " + session.get().answered() + " handed in, "
+                        + Quantities.number(100 * session.get().fraction(), 0)
+                        + " % of the marks. Type 'quit' to leave.";
+    }
+
+    private String left() {
+        return session.flatMap(PracticeSession::left)
+                .map(time -> " Time left: " + time.toMinutes() + " min " + time.toSecondsPart() + " s.")
+                .orElse("");
     }
 
     private String next() {
-        if (number == lesson.exercises().size()) {
+        if (number == exercises.size()) {
+            session.flatMap(PracticeSession::next).ifPresent(exercises::add);
+        }
+        if (number == exercises.size()) {
             throw new Refused("This is the last exercise. 'exercise 1' opens the first, 'quit' leaves.");
         }
         open(number + 1);
@@ -315,9 +369,8 @@ public final class Practice {
     }
 
     private String openNumber(int wanted) {
-        if (wanted < 1 || wanted > lesson.exercises().size()) {
-            throw new Refused(
-                    "Exercises are numbered 1 to " + lesson.exercises().size() + ".");
+        if (wanted < 1 || wanted > exercises.size()) {
+            throw new Refused("Exercises are numbered 1 to " + exercises.size() + ".");
         }
         open(wanted);
         return exercise();

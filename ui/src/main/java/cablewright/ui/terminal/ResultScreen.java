@@ -1,6 +1,7 @@
 package cablewright.ui.terminal;
 
 import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.feedback.FindingReasons;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.ui.chart.CableDrawing;
@@ -10,6 +11,7 @@ import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.ToldFinding;
 import cablewright.ui.words.Words;
+import java.util.List;
 
 /** What is told after commit: marks, each flag's result with its reason, and the cable. */
 final class ResultScreen {
@@ -26,8 +28,8 @@ final class ResultScreen {
         this.prose = new Prose(columns);
     }
 
-    /** Marks, and what they were won and lost by. */
-    String marks(MarkSheet sheet) {
+    /** Marks, and what they were won and lost by, with the reasons. */
+    String marks(MarkSheet sheet, List<FindingReasons> reasons) {
         StringBuilder out = new StringBuilder();
         String total = FindingWords.marks(sheet.marks()) + " of " + FindingWords.marks(sheet.maximum()) + " marks";
         out.append(style.bold(total));
@@ -38,7 +40,8 @@ final class ResultScreen {
             out.append(", hints cost ").append(FindingWords.marks(sheet.hintCostMarks()));
         }
         out.append("\n");
-        new FindingWords(words, exercise).tell(sheet).forEach(told -> out.append(finding(told)));
+        boolean step = sheet.attempt().settings().stimulus().isStep();
+        new FindingWords(words, exercise, reasons, step).tell(sheet).forEach(told -> out.append(finding(told)));
         return out.toString();
     }
 

@@ -1,10 +1,14 @@
 package cablewright.ui.terminal;
 
+import cablewright.lessons.feedback.Feedback;
+import cablewright.lessons.feedback.FindingReasons;
+import cablewright.lessons.marking.MarkSheet;
 import cablewright.ui.chart.CableDrawing;
 import cablewright.ui.picture.TerminalStyle;
 import cablewright.ui.picture.TracePlot.Window;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Words;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -92,7 +96,8 @@ final class RoundView {
         double top = 1 / round.settings().stimulus().shortestEdgeSeconds();
         CableDrawing drawing = CableDrawing.of(
                 round.exercise().cable(), round.end(), round.settings().velocityFraction(), top);
-        return tracks(round) + "\n" + result.marks(round.sheet().orElseThrow()) + "\n"
-                + result.cable(round.end(), drawing);
+        MarkSheet sheet = round.sheet().orElseThrow();
+        List<FindingReasons> reasons = Feedback.of(round.exercise(), sheet, round.end(), () -> false);
+        return tracks(round) + "\n" + result.marks(sheet, reasons) + "\n" + result.cable(round.end(), drawing);
     }
 }
