@@ -15,7 +15,7 @@ import java.util.UUID;
  * <p>One statement for each attempt: actor an Agent told by an account, verb {@code answered}, object the exercise as an
  * Activity, result with score (scaled = raw/max), success, completion and duration (ISO 8601), context with the lesson as
  * parent. The id is a name-based UUID of the record, so that exporting twice gives the same statements and a store that
- * already has them keeps one. Addresses lie under {@code .invalid} (RFC 2606): they name and never lead anywhere.
+ * already has them keeps one. No version is set: where it is absent the store sets that of the standard by which it was sent. Addresses lie under {@code .invalid} (RFC 2606): they name and never lead anywhere.
  */
 public final class XapiStatements {
 
@@ -69,7 +69,6 @@ public final class XapiStatements {
                 statement.putObject("context").putObject("contextActivities").putArray("parent");
         activity(parents.addObject(), HOME + "/lessons/" + record.lessonId(), LESSON, record.lessonId());
         statement.put("timestamp", record.committedAt().toString());
-        statement.put("version", "1.0.0");
     }
 
     private static void activity(ObjectNode node, String id, String type, String name) {

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param settings what was set when it was handed in
  * @param hintsTaken how many hints were taken, 0 to 10
  * @param predictedChoiceId the answer chosen before the trace was shown; absent where none was
+ * @param predictedReasonId the reason chosen with it; absent where none was
  * @param startedAt when the exercise was opened
  * @param committedAt when it was handed in
  */
@@ -24,6 +25,7 @@ public record Attempt(
         Settings settings,
         int hintsTaken,
         Optional<String> predictedChoiceId,
+        Optional<String> predictedReasonId,
         Optional<Instant> startedAt,
         Optional<Instant> committedAt) {
 
@@ -40,6 +42,8 @@ public record Attempt(
         Require.between("hintsTaken", hintsTaken, 0, 10);
         Require.present("predictedChoiceId", predictedChoiceId);
         predictedChoiceId.ifPresent(id -> Require.id("predictedChoiceId", id));
+        Require.present("predictedReasonId", predictedReasonId);
+        predictedReasonId.ifPresent(id -> Require.id("predictedReasonId", id));
         Require.present("startedAt", startedAt);
         Require.present("committedAt", committedAt);
     }
@@ -53,6 +57,15 @@ public record Attempt(
      * @param settings what was set
      */
     public Attempt(String exerciseId, String trainee, List<Flag> flags, Settings settings) {
-        this(exerciseId, trainee, flags, settings, 0, Optional.empty(), Optional.empty(), Optional.empty());
+        this(
+                exerciseId,
+                trainee,
+                flags,
+                settings,
+                0,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 }

@@ -9,26 +9,48 @@ import java.util.Optional;
  * @param question the question, in Markdown
  * @param choices 2 to 8 answers
  * @param correctChoiceId id of the right one
+ * @param reasons reasons of which one is chosen with the answer; empty where the answer alone counts
  * @param explanation shown after commit, in Markdown
  */
 public record Prediction(
-        @Lines String question, List<Choice> choices, String correctChoiceId, @Lines String explanation) {
+        @Lines String question,
+        List<Choice> choices,
+        String correctChoiceId,
+        Optional<Reasons> reasons,
+        @Lines String explanation) {
 
     /** Copies the list and refuses a question that can't be answered. */
     public Prediction {
         Require.text("question", question);
-        choices = Require.list("choices", choices, 2, 8);
-        Require.distinct("choices", choices, Choice::id);
-        Require.id("correctChoiceId", correctChoiceId);
+        choices = Choice.withOneRight(choices, correctChoiceId);
+        Require.present("reasons", reasons);
         Require.text("explanation", explanation);
-        if (find(choices, correctChoiceId).isEmpty()) {
-            throw new IllegalArgumentException("correctChoiceId is \"" + correctChoiceId + "\"; allowed are "
-                    + String.join(", ", choices.stream().map(Choice::id).toList()));
-        }
     }
 
-    private static Optional<Choice> find(List<Choice> choices, String id) {
-        return choices.stream().filter(choice -> choice.id().equals(id)).findFirst();
+    /**
+     * Asks for an answer alone.
+     *
+     * @param question the question, in Markdown
+     * @param choices 2 to 8 answers
+     * @param correctChoiceId id of the right one
+     * @param explanation shown after commit, in Markdown
+     */
+    public Prediction(String question, List<Choice> choices, String correctChoiceId, String explanation) {
+        this(question, choices, correctChoiceId, Optional.empty(), explanation);
+    }
+
+    /**
+     * Tells whether the question is answered: by one of its answers, and one of its reasons where it has some.
+     *
+     * @param choiceId the answer
+     * @param reasonId the reason
+     * @return whether both are choices of this question
+     */
+    public boolean isAnswer(String choiceId, Optional<String> reasonId) {
+        Optional<Choice> reason = reasons.flatMap(all -> reasonId.flatMap(all::choice));
+        return choice(choiceId).isPresent()
+                && reason.isPresent() == reasons.isPresent()
+                && reasonId.isPresent() == reasons.isPresent();
     }
 
     /**
@@ -38,6 +60,6 @@ public record Prediction(
      * @return the answer, if the question has it
      */
     public Optional<Choice> choice(String id) {
-        return find(choices, id);
+        return Choice.among(choices, id);
     }
 }

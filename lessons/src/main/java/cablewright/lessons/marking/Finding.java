@@ -332,9 +332,17 @@ public sealed interface Finding {
      *
      * @param chosenId the answer chosen; empty where none was
      * @param correctId the right answer
+     * @param chosenReasonId the reason chosen with it; empty where none was
+     * @param correctReasonId the right reason; empty where none was asked for
      * @param marks marks earned
      */
-    record PredictionResult(Optional<String> chosenId, String correctId, double marks) implements Finding {
+    record PredictionResult(
+            Optional<String> chosenId,
+            String correctId,
+            Optional<String> chosenReasonId,
+            Optional<String> correctReasonId,
+            double marks)
+            implements Finding {
 
         /**
          * Tells whether the answer was right.
@@ -343,6 +351,15 @@ public sealed interface Finding {
          */
         public boolean isRight() {
             return chosenId.filter(correctId::equals).isPresent();
+        }
+
+        /**
+         * Tells whether the reason was right too.
+         *
+         * @return whether the right one was chosen, or none was asked for
+         */
+        public boolean isReasonRight() {
+            return correctReasonId.isEmpty() || chosenReasonId.equals(correctReasonId);
         }
 
         @Override

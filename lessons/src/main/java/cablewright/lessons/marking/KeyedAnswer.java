@@ -4,6 +4,7 @@ import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.exercise.Reasons;
 import cablewright.lessons.exercise.Start;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,6 +47,7 @@ public final class KeyedAnswer {
                 exercise.start().settings(),
                 0,
                 exercise.prediction().map(Prediction::correctChoiceId),
+                exercise.prediction().flatMap(Prediction::reasons).map(Reasons::correctChoiceId),
                 Optional.empty(),
                 Optional.empty());
     }

@@ -3,6 +3,7 @@ package cablewright.lessons.marking;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.exercise.Reasons;
 import cablewright.lessons.exercise.Verdict;
 import java.util.ArrayList;
 import java.util.List;
@@ -79,7 +80,15 @@ public final class Marker {
     private static Finding answer(Prediction asked, Attempt attempt) {
         Optional<String> chosen = attempt.predictedChoiceId();
         boolean right = chosen.filter(asked.correctChoiceId()::equals).isPresent();
-        return new Finding.PredictionResult(chosen, asked.correctChoiceId(), right ? MarkingRules.PREDICTION_MARKS : 0);
+        Optional<String> reason = attempt.predictedReasonId();
+        Optional<String> rightReason = asked.reasons().map(Reasons::correctChoiceId);
+        double share = rightReason.isEmpty() || reason.equals(rightReason) ? 1 : MarkingRules.ANSWER_WITHOUT_REASON;
+        return new Finding.PredictionResult(
+                chosen,
+                asked.correctChoiceId(),
+                reason,
+                rightReason,
+                right ? share * MarkingRules.PREDICTION_MARKS : 0);
     }
 
     private static Stream<Finding> tree(List<Finding> findings) {

@@ -23,6 +23,9 @@ public final class MarkingRules {
     /** Marks for a right prediction. */
     public static final double PREDICTION_MARKS = 10;
 
+    /** Share of them for a right answer for which another reason was chosen. */
+    public static final double ANSWER_WITHOUT_REASON = 0.5;
+
     /** What a needless dig costs. */
     public static final double DIG_COST_MARKS = 5;
 

@@ -3,10 +3,12 @@ package cablewright.lessons.practice;
 import cablewright.lessons.classbook.AttemptRecord;
 import cablewright.lessons.classbook.Outcome;
 import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.generation.Contrast;
 import cablewright.lessons.generation.ExerciseFamily;
 import cablewright.lessons.generation.ExerciseGenerator;
 import cablewright.lessons.generation.GenerationRequest;
+import cablewright.lessons.marking.Demand;
 import cablewright.lessons.practice.ItemBank.Item;
 import cablewright.simulator.cable.EventKind;
 import java.time.Instant;
@@ -51,7 +53,8 @@ public final class AdaptivePractice {
     private final ExerciseGenerator generator = new ExerciseGenerator();
     private final Map<EventKind, Integer> asked = new EnumMap<>(EventKind.class);
     private final Map<String, ReviewBox> reviews = new LinkedHashMap<>();
-    private final Map<String, Double> known = new HashMap<>();
+    private final Map<String, Exercise> handMade = new LinkedHashMap<>();
+    private final Map<String, Double> difficulties = new HashMap<>();
     private final Deque<EventKind> contrast = new ArrayDeque<>();
     private final Deque<Contrast> apart = new ArrayDeque<>();
     private final Deque<String> recent = new ArrayDeque<>();
@@ -63,10 +66,13 @@ public final class AdaptivePractice {
      * Starts with what is known of a trainee.
      *
      * @param families families to practise, at least one
+     * @param lessons lessons that the trainee may have done: answers to their exercises count for how hard these are, and
+     *     mistakes in them come back
      * @param records the trainee's records, oldest first
      * @param seed seed of the exercises that are made; the same records and seed give the same exercises
      */
-    public AdaptivePractice(List<ExerciseFamily> families, List<AttemptRecord> records, long seed) {
+    public AdaptivePractice(
+            List<ExerciseFamily> families, List<Lesson> lessons, List<AttemptRecord> records, long seed) {
         if (families.isEmpty()) {
             throw new IllegalArgumentException(
                     "families is empty; name at least one of " + Arrays.toString(ExerciseFamily.values()));
@@ -74,6 +80,9 @@ public final class AdaptivePractice {
         this.families = List.copyOf(families);
         this.seed = seed;
         this.bank = ItemBank.of(items());
+        for (Lesson lesson : lessons) {
+            lesson.exercises().forEach(exercise -> handMade.put(key(lesson.id(), exercise.id()), exercise));
+        }
         records.forEach(this::learn);
     }
 
@@ -81,15 +90,33 @@ public final class AdaptivePractice {
      * Starts with what is known of one trainee of many.
      *
      * @param families families to practise, at least one
+     * @param lessons lessons that the trainee may have done
      * @param records records of anybody, oldest first
      * @param trainee whose count; other trainees meet other exercises
      * @return practice that knows the trainee
      */
-    public static AdaptivePractice of(List<ExerciseFamily> families, List<AttemptRecord> records, String trainee) {
+    public static AdaptivePractice of(
+            List<ExerciseFamily> families, List<Lesson> lessons, List<AttemptRecord> records, String trainee) {
         List<AttemptRecord> own = records.stream()
                 .filter(record -> record.trainee().equals(trainee))
                 .toList();
-        return new AdaptivePractice(families, own, (trainee.hashCode() & TRAINEES) << SEEDS_BITS);
+        return new AdaptivePractice(families, lessons, own, (trainee.hashCode() & TRAINEES) << SEEDS_BITS);
+    }
+
+    private static String key(String lessonId, String exerciseId) {
+        return lessonId + "/" + exerciseId;
+    }
+
+    /** Under which name a record's exercise comes back: its own where it was made, else that of its lesson before it. */
+    private String key(AttemptRecord record) {
+        String inItsLesson = key(record.lessonId(), record.exerciseId());
+        if (GenerationRequest.ofExerciseId(record.exerciseId()).isPresent() || handMade.containsKey(inItsLesson)) {
+            return handMade.containsKey(inItsLesson) ? inItsLesson : record.exerciseId();
+        }
+        return reviews.keySet().stream()
+                .filter(name -> name.endsWith("/" + record.exerciseId()))
+                .findFirst()
+                .orElse(inItsLesson);
     }
 
     private List<Item> items() {
@@ -163,8 +190,7 @@ public final class AdaptivePractice {
      */
     public void learn(AttemptRecord record) {
         Optional<GenerationRequest> request = GenerationRequest.ofExerciseId(record.exerciseId());
-        double difficulty = request.map(GenerationRequest::difficulty)
-                .orElseGet(() -> known.getOrDefault(record.exerciseId(), MIDDLE));
+        double difficulty = request.map(GenerationRequest::difficulty).orElseGet(() -> difficulty(key(record)));
         for (Outcome outcome : record.outcomes()) {
             learn(outcome, difficulty);
         }
@@ -211,27 +237,24 @@ public final class AdaptivePractice {
         }
     }
 
-    /**
-     * Tells how hard an exercise is that no generator made, so that answers to it count for what they are.
-     *
-     * @param exerciseId the exercise's name
-     * @param difficulty 0 to 1, such as {@link DifficultyFeatures#difficulty}
-     */
-    public void knowDifficulty(String exerciseId, double difficulty) {
-        if (!(difficulty >= 0 && difficulty <= 1)) {
-            throw new IllegalArgumentException("difficulty is " + difficulty + "; allowed is 0 to 1");
-        }
-        known.put(exerciseId, difficulty);
+    /** How hard an exercise of a lesson is, by its features; the middle where the lesson is not known. */
+    private double difficulty(String key) {
+        Exercise exercise = handMade.get(key);
+        return exercise == null
+                ? MIDDLE
+                : difficulties.computeIfAbsent(
+                        key, k -> DifficultyFeatures.of(Demand.of(exercise)).difficulty());
     }
 
     /** What was not answered well comes back: an exercise goes into the boxes when it earned less than seven tenths. */
     private void review(AttemptRecord record) {
         boolean right = record.fraction() >= 0.7;
-        ReviewBox box = reviews.get(record.exerciseId());
+        String key = key(record);
+        ReviewBox box = reviews.get(key);
         if (box != null) {
-            reviews.put(record.exerciseId(), box.after(right, record.committedAt()));
+            reviews.put(key, box.after(right, record.committedAt()));
         } else if (!right) {
-            reviews.put(record.exerciseId(), ReviewBox.ofMistake(record.committedAt()));
+            reviews.put(key, ReviewBox.ofMistake(record.committedAt()));
         }
     }
 
@@ -259,12 +282,13 @@ public final class AdaptivePractice {
     }
 
     /**
-     * Makes an exercise again by its name.
+     * Gives an exercise again by the name under which it is due.
      *
-     * @param exerciseId the exercise's name
-     * @return the same exercise; empty where it was not made by a generator
+     * @param name its name
+     * @return the same exercise; empty where it is of a lesson that is not known
      */
-    public Optional<Exercise> again(String exerciseId) {
-        return GenerationRequest.ofExerciseId(exerciseId).map(generator::generate);
+    public Optional<Exercise> again(String name) {
+        return Optional.ofNullable(handMade.get(name))
+                .or(() -> GenerationRequest.ofExerciseId(name).map(generator::generate));
     }
 }

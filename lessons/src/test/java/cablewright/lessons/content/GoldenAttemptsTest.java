@@ -65,7 +65,7 @@ class GoldenAttemptsTest {
         "8, slipway-cable, 20, 20, 0, 0, 0",
         // One flag for two things is worth most as the box, 0.9 m off at 0.38 m: 4 (3 - 0.9/0.38)/2 + 3 + 3.
         "9, greenhouse-sensor, 7.263158, 20, 0, 0, 1",
-        // The right prediction, and a hole in the dock: 10 - 5.
+        // The right prediction for the right reason, and a hole in the dock: 10 - 5.
         "10, reel-on-the-dock, 5, 10, 1, 0, 0",
         "11, reel-on-the-dock, 10, 10, 0, 0, 0"
     })

@@ -66,6 +66,7 @@ class DocumentRoundTripProperties {
                 SampleExercises.with().start().settings(),
                 random.nextInt(11),
                 Optional.of("up"),
+                random.nextBoolean() ? Optional.empty() : Optional.of("since"),
                 Optional.of(Instant.ofEpochMilli(random.nextLong(4_000_000_000_000L))),
                 Optional.empty());
 

@@ -17,10 +17,14 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.SampleExercises;
+import cablewright.lessons.bench.ExerciseEdits;
 import cablewright.lessons.exercise.AsBuiltRecord;
 import cablewright.lessons.exercise.Attempt;
+import cablewright.lessons.exercise.Choice;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
+import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.exercise.Reasons;
 import cablewright.lessons.exercise.VelocityRule;
 import cablewright.lessons.exercise.Verdict;
 import cablewright.simulator.cable.BridgedTap;
@@ -231,6 +235,33 @@ class MarkerTest {
         assertEquals(3, sheet.needlessDigs());
     }
 
+    /** Two-tier items: half for the answer, the whole with its reason, nothing for a reason without the answer. */
+    @Test
+    void aReasonMakesTheOtherHalfOfAPredictionsMarks() {
+        List<Choice> choices = List.of(new Choice("yes", "Yes", "Right."), new Choice("no", "No", "Wrong."));
+        Prediction asked =
+                new Prediction("Does it?", choices, "yes", Optional.of(new Reasons(choices, "no")), "It does.");
+        Exercise exercise = ExerciseEdits.withPrediction(SampleExercises.with(SPLICE_31), Optional.of(asked));
+        assertEquals(10, predicted(exercise, "yes", Optional.of("no")), 1e-12);
+        assertEquals(5, predicted(exercise, "yes", Optional.of("yes")), 1e-12);
+        assertEquals(5, predicted(exercise, "yes", Optional.empty()), 1e-12);
+        assertEquals(0, predicted(exercise, "no", Optional.of("no")), 1e-12);
+    }
+
+    private double predicted(Exercise exercise, String choice, Optional<String> reason) {
+        Attempt attempt = new Attempt(
+                "test",
+                "Someone",
+                List.of(),
+                exercise.start().settings(),
+                0,
+                Optional.of(choice),
+                reason,
+                Optional.empty(),
+                Optional.empty());
+        return marker.mark(exercise, attempt).marks();
+    }
+
     @Test
     void hintsCostWhatTheySay() {
         Exercise exercise = SampleExercises.with(SPLICE_31);
@@ -240,6 +271,7 @@ class MarkerTest {
                 List.of(flag("A", 31, SPLICE, BELONGS)),
                 exercise.start().settings(),
                 2,
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());

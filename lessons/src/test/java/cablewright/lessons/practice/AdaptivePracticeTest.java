@@ -60,8 +60,8 @@ class AdaptivePracticeTest {
 
     @Test
     void rightAnswersMakeItHarderAndWrongOnesEasier() {
-        AdaptivePractice able = new AdaptivePractice(DROP, List.of(), 1);
-        AdaptivePractice lost = new AdaptivePractice(DROP, List.of(), 1);
+        AdaptivePractice able = new AdaptivePractice(DROP, List.of(), List.of(), 1);
+        AdaptivePractice lost = new AdaptivePractice(DROP, List.of(), List.of(), 1);
         double hard = 0;
         double easy = 0;
         for (int i = 0; i < 30; i++) {
@@ -80,7 +80,7 @@ class AdaptivePracticeTest {
 
     @Test
     void confusionIsFollowedByBothKindsInTurn() {
-        AdaptivePractice practice = new AdaptivePractice(DROP, List.of(), 5);
+        AdaptivePractice practice = new AdaptivePractice(DROP, List.of(), List.of(), 5);
         Exercise first = practice.next();
         while (first.cable().events().stream().noneMatch(event -> event.kind() == EventKind.PINCH)) {
             practice.learn(answer(first, null, 10, NOW));
@@ -102,20 +102,20 @@ class AdaptivePracticeTest {
 
     @Test
     void restartFromTheRecordsKnowsTheSame() {
-        AdaptivePractice practice = new AdaptivePractice(DROP, List.of(), 9);
+        AdaptivePractice practice = new AdaptivePractice(DROP, List.of(), List.of(), 9);
         List<AttemptRecord> records = new ArrayList<>();
         for (int i = 0; i < 8; i++) {
             AttemptRecord record = answer(practice.next(), null, i % 3 == 0 ? 3 : 9, NOW);
             practice.learn(record);
             records.add(record);
         }
-        AdaptivePractice restarted = new AdaptivePractice(DROP, records, 9);
+        AdaptivePractice restarted = new AdaptivePractice(DROP, List.of(), records, 9);
         assertEquals(practice.trainee(), restarted.trainee());
     }
 
     @Test
     void mistakeIsDueTheNextDayAndIsTheSameExercise() {
-        AdaptivePractice practice = new AdaptivePractice(DROP, List.of(), 3);
+        AdaptivePractice practice = new AdaptivePractice(DROP, List.of(), List.of(), 3);
         Exercise exercise = practice.next();
         practice.learn(answer(exercise, null, 2, NOW));
         assertEquals(List.of(), practice.due(NOW));
@@ -128,7 +128,7 @@ class AdaptivePracticeTest {
 
     @Test
     void wholeRoundFromExerciseToMarksToWhatIsKnown() {
-        AdaptivePractice practice = new AdaptivePractice(List.of(ExerciseFamily.values()), List.of(), 21);
+        AdaptivePractice practice = new AdaptivePractice(List.of(ExerciseFamily.values()), List.of(), List.of(), 21);
         Marker marker = new Marker();
         for (int i = 0; i < 6; i++) {
             Exercise exercise = practice.next();

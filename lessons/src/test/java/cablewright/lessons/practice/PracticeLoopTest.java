@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.classbook.AttemptRecord;
+import cablewright.lessons.content.BuiltInLessons;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
+import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.generation.Contrast;
 import cablewright.lessons.generation.ExerciseFamily;
 import cablewright.lessons.generation.ExerciseGenerator;
@@ -24,7 +26,9 @@ import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 
 /** Simulated trainees through the whole loop: an exercise is made, flagged, marked, recorded and learnt from. */
@@ -77,7 +81,7 @@ class PracticeLoopTest {
     @Test
     void abilitiesAreRecoveredThroughGeneratedExercisesAndTheirMarks() {
         for (double ability : new double[] {-1, 0, 1}) {
-            AdaptivePractice practice = new AdaptivePractice(DROP, List.of(), 400);
+            AdaptivePractice practice = new AdaptivePractice(DROP, List.of(), List.of(), 400);
             SplittableRandom random = new SplittableRandom(Math.round(10 * ability));
             Marker marker = new Marker();
             for (int i = 0; i < 40; i++) {
@@ -92,7 +96,7 @@ class PracticeLoopTest {
     @Test
     void roundAgainstTheClockEndsWhenTheTimeIsUp() {
         Hand clock = new Hand();
-        AdaptivePractice practice = new AdaptivePractice(DROP, List.of(), 3);
+        AdaptivePractice practice = new AdaptivePractice(DROP, List.of(), List.of(), 3);
         PracticeSession session = PracticeSession.timed(practice, clock, Duration.ofMinutes(10));
         assertTrue(session.next().isPresent());
         clock.now = NOW.plusSeconds(599);
@@ -108,7 +112,7 @@ class PracticeLoopTest {
     @Test
     void reviewBringsBackWhatIsDueAndNothingElse() {
         Hand clock = new Hand();
-        AdaptivePractice practice = new AdaptivePractice(DROP, List.of(), 3);
+        AdaptivePractice practice = new AdaptivePractice(DROP, List.of(), List.of(), 3);
         PracticeSession untimed = PracticeSession.untimed(practice, clock);
         Exercise missed = untimed.next().orElseThrow();
         Exercise done = untimed.next().orElseThrow();
@@ -126,8 +130,49 @@ class PracticeLoopTest {
     }
 
     @Test
+    void mistakesInALessonComeBackInAReviewAndAreForgottenThereOnceRight() {
+        Lesson lesson = BuiltInLessons.first();
+        Exercise missed = lesson.exercises().get(0);
+        Hand clock = new Hand();
+        Marker marker = new Marker();
+        Attempt nothing =
+                new Attempt(missed.id(), "Ada", List.of(), missed.start().settings());
+        AttemptRecord mistake = AttemptRecord.of(marker.mark(missed, nothing), lesson.id(), NOW);
+        AdaptivePractice practice = new AdaptivePractice(DROP, List.of(lesson), List.of(mistake), 3);
+        clock.now = NOW.plus(Duration.ofDays(1));
+        PracticeSession review = PracticeSession.review(practice, clock);
+        assertEquals(missed, review.next().orElseThrow());
+        review.learn(AttemptRecord.of(marker.mark(missed, KeyedAnswer.of(missed)), "practice", clock.now));
+        assertTrue(practice.due(clock.now.plus(Duration.ofDays(1))).isEmpty(), "the second box waits two days");
+        assertEquals(1, practice.due(clock.now.plus(Duration.ofDays(2))).size());
+    }
+
+    /** The same answers tell more of a trainee where the exercise is harder: its difficulty comes from its features. */
+    @Test
+    void exercisesOfALessonCountForHowHardTheyAre() {
+        Lesson lesson = BuiltInLessons.first();
+        Map<String, Double> abilities = new TreeMap<>();
+        for (Exercise exercise : lesson.exercises()) {
+            AttemptRecord right =
+                    AttemptRecord.of(new Marker().mark(exercise, KeyedAnswer.of(exercise)), lesson.id(), NOW);
+            if (right.outcomes().isEmpty()) {
+                continue;
+            }
+            EventKind kind = right.outcomes().get(0).kind();
+            AdaptivePractice knows = new AdaptivePractice(DROP, List.of(lesson), List.of(right), 3);
+            AdaptivePractice guesses = new AdaptivePractice(DROP, List.of(), List.of(right), 3);
+            double harder = DifficultyFeatures.of(Demand.of(exercise)).difficulty() - 0.5;
+            double more = knows.trainee().ability(kind).logits()
+                    - guesses.trainee().ability(kind).logits();
+            assertTrue(more * harder >= 0, exercise.id() + ": " + harder + ", " + more);
+            abilities.put(exercise.id(), more);
+        }
+        assertTrue(abilities.values().stream().anyMatch(more -> Math.abs(more) > 0.01), abilities.toString());
+    }
+
+    @Test
     void flagWhereNothingIsBringsALineWithAGhost() {
-        AdaptivePractice practice = new AdaptivePractice(DROP, List.of(), 3);
+        AdaptivePractice practice = new AdaptivePractice(DROP, List.of(), List.of(), 3);
         practice.learn(new AttemptRecord(
                 "Ada",
                 "practice",

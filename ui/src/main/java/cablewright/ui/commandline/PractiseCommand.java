@@ -1,6 +1,9 @@
 package cablewright.ui.commandline;
 
+import cablewright.lessons.classbook.AttemptRecord;
+import cablewright.lessons.exercise.Lesson;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -24,10 +27,13 @@ import picocli.CommandLine.ParentCommand;
             "Examples:",
             "  cablewright practise lesson.json",
             "  cablewright practise --in-terminal",
-            "  cablewright practise --rounds --family coax-drop --minutes 10 --trainee Ada --log ada.jsonl",
+            "  cablewright practise --rounds --family coax-drop --minutes 10 --trainee Ada",
+            "  cablewright practise --rounds --review --log ada.jsonl",
             "  printf 'flag 84.2 pinch damage\\ncommit\\n' | cablewright practise exercise.json --in-terminal"
         })
 final class PractiseCommand implements Callable<Integer> {
+
+    private static final String NOBODY = "trainee";
 
     private final DesktopOpener desktop;
 
@@ -47,9 +53,8 @@ final class PractiseCommand implements Callable<Integer> {
     @Option(
             names = "--trainee",
             paramLabel = "NAME",
-            defaultValue = "trainee",
-            description = "Name under which attempts are saved; usual is '${DEFAULT-VALUE}'.")
-    private String trainee = "trainee";
+            description = "Your name. With it each attempt is kept in your records, which the desktop shows too.")
+    private Optional<String> trainee = Optional.empty();
 
     @Option(
             names = "--rounds",
@@ -76,7 +81,7 @@ final class PractiseCommand implements Callable<Integer> {
             names = "--log",
             paramLabel = "FILE",
             description =
-                    "With --rounds: your log (.jsonl). What it tells is taken up, and each attempt is added to it.")
+                    "A log (.jsonl) to keep attempts in, instead of your records. With --rounds what it tells is taken up.")
     private Optional<Path> log = Optional.empty();
 
     PractiseCommand(DesktopOpener desktop) {
@@ -86,17 +91,28 @@ final class PractiseCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         String name = lesson.orElse(InputFiles.BUILT_IN);
-        TerminalDesk desk = new TerminalDesk(root.surroundings(), root.lengthUnit(), trainee);
+        String who =
+                trainee.map(String::strip).filter(given -> !given.isEmpty()).orElse(NOBODY);
+        TerminalDesk desk = new TerminalDesk(root.surroundings(), root.lengthUnit(), who);
+        TerminalRecords records = new TerminalRecords(root.surroundings(), log, !who.equals(NOBODY));
         if (rounds) {
-            new TerminalRounds(root.surroundings(), desk, trainee, families, minutes, review, log).practise();
+            new TerminalRounds(root.surroundings(), desk, who, families, minutes, review, records).practise();
             return ExitCode.DONE;
         }
-        if (!families.isEmpty() || minutes.isPresent() || review || log.isPresent()) {
-            throw new InputProblem("--family, --minutes, --review and --log go with --rounds");
+        if (!families.isEmpty() || minutes.isPresent() || review) {
+            throw new InputProblem("--family, --minutes and --review go with --rounds");
         }
         if (inTerminal) {
-            desk.practise(InputFiles.lesson(root.surroundings(), name));
+            Lesson opened = InputFiles.lesson(root.surroundings(), name);
+            desk.practise(
+                    opened,
+                    Optional.empty(),
+                    sheet -> records.append(AttemptRecord.of(
+                            sheet, opened.id(), Clock.systemUTC().instant())));
             return ExitCode.DONE;
+        }
+        if (log.isPresent()) {
+            throw new InputProblem("--log goes with --in-terminal or --rounds; the desktop keeps records of its own");
         }
         InputFiles.lesson(root.surroundings(), name);
         try {

@@ -59,7 +59,8 @@ public final class Start {
         }
         if (surroundings.interactive()) {
             say("so we practise in the terminal.");
-            new TerminalDesk(surroundings, LengthUnit.METRES, "trainee").practise(BuiltInLessons.first());
+            new TerminalDesk(surroundings, LengthUnit.METRES, "trainee")
+                    .practise(BuiltInLessons.first(), Optional.empty(), sheet -> {});
         } else {
             say("and this is no terminal, so the first exercise is played through.");
             playThrough();

@@ -38,11 +38,6 @@ final class TerminalDesk {
         return new Practice.Screen(surroundings.style(), size.columns(), size.lines(), unit);
     }
 
-    /** Practises until the trainee leaves or there is no more input. */
-    void practise(Lesson lesson) {
-        practise(lesson, Optional.empty(), sheet -> {});
-    }
-
     /** Practises a sitting, or a lesson, until the trainee leaves or there is no more input. */
     void practise(Lesson lesson, Optional<PracticeSession> session, Consumer<MarkSheet> committed) {
         Practice practice = new Practice(

@@ -1,15 +1,13 @@
 package cablewright.ui.commandline;
 
 import cablewright.lessons.classbook.AttemptRecord;
-import cablewright.lessons.classbook.TraineeLog;
+import cablewright.lessons.content.BuiltInLessons;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.generation.ExerciseFamily;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.practice.AdaptivePractice;
 import cablewright.lessons.practice.PracticeSession;
-import java.io.IOException;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
@@ -27,7 +25,7 @@ final class TerminalRounds {
     private final List<ExerciseFamily> families;
     private final Optional<Integer> minutes;
     private final boolean review;
-    private final Optional<TraineeLog> log;
+    private final TerminalRecords records;
 
     TerminalRounds(
             Surroundings surroundings,
@@ -36,18 +34,18 @@ final class TerminalRounds {
             List<String> families,
             Optional<Integer> minutes,
             boolean review,
-            Optional<Path> log) {
+            TerminalRecords records) {
         this.surroundings = surroundings;
         this.desk = desk;
         this.trainee = trainee;
         this.families = GenerateCommand.families(families);
         this.minutes = minutes;
         this.review = review;
-        this.log = log.map(file -> new TraineeLog(surroundings.folder().resolve(file)));
+        this.records = records;
     }
 
     void practise() {
-        PracticeSession session = session(AdaptivePractice.of(families, records(), trainee));
+        PracticeSession session = session(AdaptivePractice.of(families, BuiltInLessons.all(), records.read(), trainee));
         Optional<Exercise> first = session.next();
         if (first.isEmpty()) {
             surroundings.print(
@@ -55,9 +53,7 @@ final class TerminalRounds {
                             + "days.\n");
             return;
         }
-        String note = log.isPresent()
-                ? "Exercises that follow what you can do; each attempt goes into your log."
-                : "Exercises that follow what you can do. Nothing is kept: name your log with --log to go on from here.";
+        String note = "Exercises that follow what you can do. " + records.note();
         Lesson lesson = new Lesson(
                 LESSON_ID, "Practice", note, "Saltmarsh Point and all in it are invented.", 0.7, List.of(first.get()));
         desk.practise(lesson, Optional.of(session), sheet -> keep(session, sheet));
@@ -78,31 +74,10 @@ final class TerminalRounds {
         return PracticeSession.timed(practice, clock, Duration.ofMinutes(limit));
     }
 
-    private List<AttemptRecord> records() {
-        if (log.isEmpty()) {
-            return List.of();
-        }
-        try {
-            TraineeLog.Contents contents = log.get().read();
-            contents.faults()
-                    .forEach(fault ->
-                            surroundings.err().println(surroundings.style().plain("cablewright: " + fault)));
-            return contents.records();
-        } catch (IOException e) {
-            throw new InputProblem("the log can't be read: " + e.getMessage());
-        }
-    }
-
     private void keep(PracticeSession session, MarkSheet sheet) {
         AttemptRecord record =
                 AttemptRecord.of(sheet, LESSON_ID, Clock.systemUTC().instant());
         session.learn(record);
-        try {
-            if (log.isPresent()) {
-                log.get().append(record);
-            }
-        } catch (IOException e) {
-            throw new InputProblem("the attempt can't be added to the log: " + e.getMessage());
-        }
+        records.append(record);
     }
 }

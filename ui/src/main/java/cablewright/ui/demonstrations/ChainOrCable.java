@@ -31,6 +31,11 @@ final class ChainOrCable implements Demonstration {
     }
 
     @Override
+    public int rightReason() {
+        return 1;
+    }
+
+    @Override
     public List<Control> controls() {
         return List.of(Control.count("sections", 2, 1000, 50), Control.time("pulse", 5e-9, 1e-6, 50e-9));
     }

@@ -50,6 +50,11 @@ final class DamageByDegrees implements Demonstration {
     }
 
     @Override
+    public int rightReason() {
+        return 0;
+    }
+
+    @Override
     public List<Control> controls() {
         return List.of(
                 Control.time("pulse", 2e-9, 500e-9, 5e-9),

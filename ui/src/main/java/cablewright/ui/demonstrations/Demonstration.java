@@ -8,9 +8,12 @@ import java.util.Optional;
 /** A demonstration: asks, and once somebody has answered shows what follows from what is set. */
 public interface Demonstration {
 
+    /** How many reasons there are to choose from. */
+    int REASONS = 3;
+
     /**
      * Returns its name among the words: {@code <id>.title}, {@code <id>.question}, {@code <id>.answer.0} and so on,
-     * {@code <id>.because}, and {@code <id>.control.<control>}.
+     * {@code <id>.reason.0} to {@code .2}, {@code <id>.because}, and {@code <id>.control.<control>}.
      *
      * @return a short word
      */
@@ -29,6 +32,13 @@ public interface Demonstration {
      * @return its number, from 0
      */
     int rightAnswer();
+
+    /**
+     * Returns which of the reasons is the one for the right answer.
+     *
+     * @return its number, from 0
+     */
+    int rightReason();
 
     /**
      * Returns what can be set.

@@ -31,6 +31,11 @@ final class EveryMetre implements Demonstration {
     }
 
     @Override
+    public int rightReason() {
+        return 2;
+    }
+
+    @Override
     public List<Control> controls() {
         return List.of(
                 Control.logLength("pitch", 0.2, 5, 1),

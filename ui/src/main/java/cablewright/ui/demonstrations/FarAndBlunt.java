@@ -36,6 +36,11 @@ final class FarAndBlunt implements Demonstration {
     }
 
     @Override
+    public int rightReason() {
+        return 1;
+    }
+
+    @Override
     public List<Control> controls() {
         return List.of(Control.choice("cable", TYPES.size()), Control.logLength("distance", 10, 1000, 100));
     }

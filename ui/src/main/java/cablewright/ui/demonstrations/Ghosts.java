@@ -35,6 +35,11 @@ final class Ghosts implements Demonstration {
     }
 
     @Override
+    public int rightReason() {
+        return 2;
+    }
+
+    @Override
     public List<Control> controls() {
         return List.of(
                 Control.length("first", 10, 50, 30),

@@ -35,6 +35,11 @@ final class SameEverywhere implements Demonstration {
     }
 
     @Override
+    public int rightReason() {
+        return 1;
+    }
+
+    @Override
     public List<Control> controls() {
         return List.of(
                 Control.number("eccentricity", 0, 0.95, 0.5),

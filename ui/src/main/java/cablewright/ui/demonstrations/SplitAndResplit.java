@@ -31,6 +31,11 @@ final class SplitAndResplit implements Demonstration {
     }
 
     @Override
+    public int rightReason() {
+        return 0;
+    }
+
+    @Override
     public List<Control> controls() {
         return List.of(
                 Control.length("split", 5, 50, 25),

@@ -43,6 +43,11 @@ final class WhereWaterWent implements Demonstration {
     }
 
     @Override
+    public int rightReason() {
+        return 2;
+    }
+
+    @Override
     public List<Control> controls() {
         return List.of(
                 Control.choice("picture", PICTURES.size()),

@@ -39,6 +39,11 @@ final class WidthAndSight implements Demonstration {
     }
 
     @Override
+    public int rightReason() {
+        return 0;
+    }
+
+    @Override
     public List<Control> controls() {
         return List.of(
                 Control.time("pulse", LEAST_WIDTH, 500e-9, 10e-9),

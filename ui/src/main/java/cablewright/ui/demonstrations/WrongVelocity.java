@@ -36,6 +36,11 @@ final class WrongVelocity implements Demonstration {
     }
 
     @Override
+    public int rightReason() {
+        return 1;
+    }
+
+    @Override
     public List<Control> controls() {
         return List.of(
                 Control.number("set", 0.6, 0.95, 0.82),

@@ -1,6 +1,6 @@
 package cablewright.ui.desktop;
 
-import cablewright.ui.desktop.classbook.ClassRecords;
+import cablewright.lessons.classbook.ClassRecords;
 import cablewright.ui.desktop.task.Threads;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -52,7 +52,7 @@ public final class Desktop extends Application {
                 stage,
                 WindowMemory.ofThisUser(),
                 Threads.besideTheScreen("cablewright-work"),
-                ClassRecords.ofThisUser());
+                ClassRecords.ofThisUser(System.getenv()));
         window.showOpening();
         window.openFirst(getParameters().getUnnamed().stream().findFirst().map(Path::of));
     }

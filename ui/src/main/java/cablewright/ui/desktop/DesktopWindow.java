@@ -3,11 +3,11 @@ package cablewright.ui.desktop;
 import atlantafx.base.theme.PrimerDark;
 import atlantafx.base.theme.PrimerLight;
 import cablewright.lessons.classbook.AttemptRecord;
+import cablewright.lessons.classbook.ClassRecords;
 import cablewright.lessons.content.BuiltInLessons;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.practice.PracticeSession;
-import cablewright.ui.desktop.classbook.ClassRecords;
 import cablewright.ui.desktop.practice.PracticeView;
 import cablewright.ui.desktop.practice.PracticeViewModel;
 import cablewright.ui.desktop.task.LatestRun;
@@ -107,8 +107,9 @@ final class DesktopWindow {
     /** Starts a sitting of practice, in place of what was shown; where nothing is due, says so. */
     void practise(PractiseMenu.Wish wish) {
         String trainee = trainee();
+        Optional<Lesson> opened = Optional.ofNullable(practice).map(PracticeViewModel::lesson);
         files.ask(
-                () -> sittings.start(wish, trainee),
+                () -> sittings.start(wish, trainee, opened),
                 sitting -> sitting.ifPresentOrElse(
                         begun -> show(begun.lesson(), Optional.of(begun.session())),
                         () -> view.tell(texts.say("practise.nothingDue"))),

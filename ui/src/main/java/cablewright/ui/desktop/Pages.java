@@ -1,9 +1,9 @@
 package cablewright.ui.desktop;
 
+import cablewright.lessons.classbook.ClassRecords;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.ui.desktop.classbook.ClassBookView;
 import cablewright.ui.desktop.classbook.ClassBookViewModel;
-import cablewright.ui.desktop.classbook.ClassRecords;
 import cablewright.ui.desktop.demonstrations.DemonstrationsView;
 import cablewright.ui.desktop.practice.PracticeView;
 import cablewright.ui.desktop.task.Threads;

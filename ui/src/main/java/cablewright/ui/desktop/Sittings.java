@@ -1,16 +1,18 @@
 package cablewright.ui.desktop;
 
+import cablewright.lessons.classbook.ClassRecords;
+import cablewright.lessons.content.BuiltInLessons;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.generation.ExerciseFamily;
 import cablewright.lessons.practice.AdaptivePractice;
 import cablewright.lessons.practice.PracticeSession;
-import cablewright.ui.desktop.classbook.ClassRecords;
 import cablewright.ui.words.Texts;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Starts sittings of practice from what a trainee's records tell. Used from a thread that works. */
 final class Sittings {
@@ -39,10 +41,10 @@ final class Sittings {
      */
     record Sitting(Lesson lesson, PracticeSession session) {}
 
-    /** Starts a sitting; empty where a review finds nothing due. */
-    Optional<Sitting> start(PractiseMenu.Wish wish, String trainee) {
-        AdaptivePractice practice =
-                AdaptivePractice.of(wish.families(), records.read().records(), trainee);
+    /** Starts a sitting; mistakes in built-in lessons and in the one that is open count too. Empty where a review finds nothing due. */
+    Optional<Sitting> start(PractiseMenu.Wish wish, String trainee, Optional<Lesson> opened) {
+        AdaptivePractice practice = AdaptivePractice.of(
+                wish.families(), lessons(opened), records.read().records(), trainee);
         PracticeSession session =
                 switch (wish.mode()) {
                     case UNTIMED -> PracticeSession.untimed(practice, clock);
@@ -50,6 +52,10 @@ final class Sittings {
                     case REVIEW -> PracticeSession.review(practice, clock);
                 };
         return session.next().map(first -> new Sitting(lesson(wish, first), session));
+    }
+
+    private static List<Lesson> lessons(Optional<Lesson> opened) {
+        return Stream.concat(BuiltInLessons.all().stream(), opened.stream()).toList();
     }
 
     private Lesson lesson(PractiseMenu.Wish wish, Exercise first) {

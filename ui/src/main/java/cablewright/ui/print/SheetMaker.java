@@ -128,6 +128,10 @@ public final class SheetMaker {
             flow.heading(say("prediction"));
             flow.text(PlainText.of(asked.question()), PageFlow.INK);
             asked.choices().forEach(choice -> flow.text("□  " + choice.text(), PageFlow.INK));
+            asked.reasons().ifPresent(reasons -> {
+                flow.text(say("prediction.because"), PageFlow.QUIET);
+                reasons.choices().forEach(choice -> flow.text("□  " + choice.text(), PageFlow.INK));
+            });
         });
         flow.heading(say("answer"));
         TableBlock table = new TableBlock(flow, 0.07, 0.17, 0.15, 0.34, 0.27);
@@ -199,6 +203,9 @@ public final class SheetMaker {
             flow.text(PlainText.of(asked.question()), PageFlow.INK);
             asked.choice(asked.correctChoiceId())
                     .ifPresent(right -> flow.text(say("prediction.right", right.text()), PageFlow.INK));
+            asked.reasons()
+                    .flatMap(reasons -> reasons.choice(reasons.correctChoiceId()))
+                    .ifPresent(reason -> flow.text(say("prediction.reason", reason.text()), PageFlow.INK));
             flow.text(PlainText.of(asked.explanation()), PageFlow.INK);
         });
         flow.heading(say("explanation"));

@@ -41,7 +41,15 @@ final class ExercisePage {
         for (var choice : question.choices()) {
             out.append(view.prose().wrapped(number++ + "  " + choice.text(), "  "));
         }
-        return out + "Type 'answer' and the number; then the trace is shown.\n";
+        if (question.reasons().isEmpty()) {
+            return out + "Type 'answer' and the number; then the trace is shown.\n";
+        }
+        out.append("Because\n");
+        char letter = 'a';
+        for (var reason : question.reasons().orElseThrow().choices()) {
+            out.append(view.prose().wrapped(letter++ + "  " + reason.text(), "  "));
+        }
+        return out + "Type 'answer', the number and the letter, such as 'answer 1 a'; then the trace is shown.\n";
     }
 
     /** The kinds of event by the words that are typed. */

@@ -13,7 +13,7 @@ final class HelpText {
                 "Flag:      flag 84.2 pinch damage        a place, a kind, belongs or damage",
                 "           flag 101-106 water damage     a stretch",
                 "           kinds, list, remove A",
-                "Think:     brief, hint; answer 1 where a question comes first",
+                "Think:     brief, hint; answer 1 (or answer 1 a) where a question comes first",
                 "Hand in:   commit; then save attempt.json, next",
                 "Go about:  exercises, exercise 3, quit",
                 "Distances without a unit are in the unit that is shown; the first letter of most words is enough.",

@@ -79,8 +79,8 @@ sealed interface Instruction {
     /** Takes a flag away. */
     record Remove(String letter) implements Instruction {}
 
-    /** Answers the question that comes before the trace; by number or by id. */
-    record Answer(String choice) implements Instruction {}
+    /** Answers the question that comes before the trace; by number or by id, the reason by letter or by id. */
+    record Answer(String choice, Optional<String> reason) implements Instruction {}
 
     /** Opens an exercise by its number, from 1. */
     record Open(int number) implements Instruction {}

@@ -27,6 +27,9 @@ final class InstructionParser {
     private static final Pattern ONE_OR_TWO_PLACES =
             Pattern.compile(PLACE + "(?: ?(?:-|–|to|\\.\\.) ?" + PLACE + "| " + PLACE + ")?(?: +(.*))?");
 
+    private static final Pattern ANSWER_AND_REASON =
+            Pattern.compile("([0-9]|\\S+(?= ))(?: ?because)? ?([A-Za-z]|(?<= )\\S+)");
+
     private static final Map<String, Plain> PLAIN = plainWords();
 
     private final LengthUnit unit;
@@ -87,13 +90,22 @@ final class InstructionParser {
             case "remove", "rm", "unflag" ->
                 new Instruction.Remove(needed(rest, "remove A").toUpperCase(Locale.ROOT));
             case "hint" -> hint(rest);
-            case "answer" -> new Instruction.Answer(needed(rest, "answer 1"));
+            case "answer" -> answer(needed(rest, "answer 1"));
             case "exercise" ->
                 new Instruction.Open((int) count(needed(rest, "exercise 2")).orElse(0));
             case "save" -> new Instruction.Save(needed(rest, "save attempt.json"));
             default ->
                 throw new Refused("\"" + shortened(word) + "\" is not a word I know here. Type 'help' for those I do.");
         };
+    }
+
+    /** An answer, and behind it the letter or the name of a reason: {@code 3}, {@code 3b}, {@code 3 b}. */
+    private static Instruction answer(String rest) {
+        Matcher both = ANSWER_AND_REASON.matcher(rest);
+        if (both.matches()) {
+            return new Instruction.Answer(both.group(1), Optional.of(both.group(2)));
+        }
+        return new Instruction.Answer(rest, Optional.empty());
     }
 
     private static Instruction withNothingBehind(Plain plain, String word, String rest) {

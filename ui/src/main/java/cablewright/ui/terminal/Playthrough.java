@@ -53,7 +53,7 @@ public final class Playthrough {
     public String answer() {
         Marker marker = new Marker();
         Attempt sample = KeyedAnswer.of(marker.demand(round.exercise()));
-        sample.predictedChoiceId().ifPresent(round::predict);
+        sample.predictedChoiceId().ifPresent(choice -> round.predict(choice, sample.predictedReasonId()));
         for (Flag flag : sample.flags()) {
             round.joinTo(flag.end());
             round.set(round.settings().withVelocityFraction(flag.velocityFraction()));

@@ -1,11 +1,13 @@
 package cablewright.ui.terminal;
 
 import cablewright.lessons.exercise.Attempt;
+import cablewright.lessons.exercise.Choice;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Hint;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.exercise.Reasons;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
 import cablewright.lessons.practice.PracticeSession;
@@ -17,6 +19,7 @@ import cablewright.ui.words.Quantities;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -175,7 +178,7 @@ public final class Practice {
             return plain((Plain) instruction);
         }
         if (instruction instanceof Instruction.Answer) {
-            return predict(((Instruction.Answer) instruction).choice());
+            return predict((Instruction.Answer) instruction);
         }
         if (instruction instanceof Instruction.Open) {
             return openNumber(((Instruction.Open) instruction).number());
@@ -280,24 +283,43 @@ public final class Practice {
                 : brief + view.tracks(round) + "Type 'help' for what you can do, 'commit' when your flags are set.\n";
     }
 
-    private String predict(String typed) {
+    private String predict(Instruction.Answer typed) {
         Prediction question =
                 round.question().orElseThrow(() -> new Refused("This exercise asks no question before its trace."));
         if (!round.asksFirst()) {
             throw new Refused("The question is answered already.");
         }
-        String id = typed;
-        if (typed.matches("[0-9]{1,2}")) {
-            int index = Integer.parseInt(typed) - 1;
-            if (index >= 0 && index < question.choices().size()) {
-                id = question.choices().get(index).id();
-            }
-        }
+        String id = byOrder(typed.choice(), '1', question.choices());
         if (question.choice(id).isEmpty()) {
-            throw new Refused("Answers are 1 to " + question.choices().size() + "; I read \"" + typed + "\".");
+            throw new Refused("Answers are 1 to " + question.choices().size() + "; I read \"" + typed.choice() + "\".");
         }
-        round.predict(id);
+        Optional<String> reason = reason(question, typed.reason());
+        round.predict(id, reason);
         return view.tracks(round);
+    }
+
+    private static Optional<String> reason(Prediction question, Optional<String> typed) {
+        if (question.reasons().isEmpty()) {
+            typed.ifPresent(some -> {
+                throw new Refused("This question asks for no reason; type the number alone.");
+            });
+            return Optional.empty();
+        }
+        Reasons reasons = question.reasons().orElseThrow();
+        String last = String.valueOf((char) ('a' + reasons.choices().size() - 1));
+        String given = typed.orElseThrow(
+                () -> new Refused("A reason belongs to the answer, a to " + last + ": type it like 'answer 1 a'."));
+        String id = byOrder(given.toLowerCase(Locale.ROOT), 'a', reasons.choices());
+        if (reasons.choice(id).isEmpty()) {
+            throw new Refused("Reasons are a to " + last + "; I read \"" + given + "\".");
+        }
+        return Optional.of(id);
+    }
+
+    /** The id of the choice that one character stands for; what was typed, where it stands for none. */
+    private static String byOrder(String typed, char first, List<Choice> choices) {
+        int index = typed.length() == 1 ? typed.charAt(0) - first : -1;
+        return index >= 0 && index < choices.size() ? choices.get(index).id() : typed;
     }
 
     private String inUnit(LengthUnit unit) {

@@ -36,6 +36,7 @@ final class Round {
     private LineEnd end;
     private int hintsTaken;
     private Optional<String> predicted = Optional.empty();
+    private Optional<String> reason = Optional.empty();
     private Optional<Trace> trace = Optional.empty();
     private Optional<Attempt> attempt = Optional.empty();
     private Optional<MarkSheet> sheet = Optional.empty();
@@ -149,8 +150,9 @@ final class Round {
         hintsTaken++;
     }
 
-    void predict(String choiceId) {
+    void predict(String choiceId, Optional<String> reasonId) {
         predicted = Optional.of(choiceId);
+        reason = reasonId;
     }
 
     Optional<Prediction> question() {
@@ -185,6 +187,7 @@ final class Round {
                 settings,
                 hintsTaken,
                 predicted,
+                reason,
                 Optional.of(startedAt),
                 Optional.of(now));
         attempt = Optional.of(handedIn);

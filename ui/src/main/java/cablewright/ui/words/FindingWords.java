@@ -3,6 +3,7 @@ package cablewright.ui.words;
 import cablewright.lessons.exercise.Choice;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
+import cablewright.lessons.exercise.Prediction;
 import cablewright.lessons.feedback.FindingReasons;
 import cablewright.lessons.marking.Finding;
 import cablewright.lessons.marking.FindingVisitor;
@@ -272,10 +273,32 @@ public final class FindingWords implements FindingVisitor<ToldFinding> {
         String right = choice(finding.correctId()).map(Choice::text).orElse("");
         return new ToldFinding(
                 Optional.empty(),
-                finding.isRight() ? Outcome.RIGHT : Outcome.WRONG,
+                finding.isRight() && finding.isReasonRight() ? Outcome.RIGHT : Outcome.WRONG,
                 say("prediction.title", chosen),
                 say("marks.of", marks(finding.marks()), marks(MarkingRules.PREDICTION_MARKS)),
-                joined(List.of(reason, finding.isRight() ? "" : say("prediction.right", right))));
+                joined(List.of(
+                        reason, finding.isRight() ? "" : say("prediction.right", right), reasonChosen(finding))));
+    }
+
+    private String reasonChosen(Finding.PredictionResult finding) {
+        if (finding.correctReasonId().isEmpty()) {
+            return "";
+        }
+        Optional<Choice> chosen = finding.chosenReasonId().flatMap(this::reason);
+        String told = say("prediction.reason", chosen.map(Choice::text).orElse(say("prediction.none")));
+        String right = finding.isReasonRight()
+                ? ""
+                : say(
+                        "prediction.reasonRight",
+                        finding.correctReasonId()
+                                .flatMap(this::reason)
+                                .map(Choice::text)
+                                .orElse(""));
+        return joined(List.of(told, chosen.map(Choice::reason).orElse(""), right));
+    }
+
+    private Optional<Choice> reason(String id) {
+        return exercise.prediction().flatMap(Prediction::reasons).flatMap(all -> all.choice(id));
     }
 
     private Optional<Choice> choice(String id) {

@@ -88,7 +88,15 @@ final class Desk {
                 out,
                 new PrintStream(err, true, StandardCharsets.UTF_8),
                 false,
-                Map.of("LANG", "C.UTF-8", "COLUMNS", "100", "LINES", "30"),
+                Map.of(
+                        "LANG",
+                        "C.UTF-8",
+                        "COLUMNS",
+                        "100",
+                        "LINES",
+                        "30",
+                        "XDG_DATA_HOME",
+                        folder.resolve("data").toAbsolutePath().toString()),
                 folder);
     }
 

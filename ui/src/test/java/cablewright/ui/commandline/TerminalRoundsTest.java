@@ -5,7 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.classbook.AttemptRecord;
+import cablewright.lessons.classbook.ClassRecords;
 import cablewright.lessons.classbook.TraineeLog;
+import cablewright.lessons.content.BuiltInLessons;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.generation.ExerciseFamily;
@@ -57,7 +59,7 @@ class TerminalRoundsTest {
 
     @Test
     void roundIsAnsweredLearntFromAndKept() throws IOException {
-        Exercise first = AdaptivePractice.of(List.of(ExerciseFamily.COAX_DROP), List.of(), "Ada")
+        Exercise first = AdaptivePractice.of(List.of(ExerciseFamily.COAX_DROP), List.of(), List.of(), "Ada")
                 .next();
         Desk.Ran ran = desk.typed(typed(first) + "next\nquit\n", ROUNDS);
         assertEquals(ExitCode.DONE, ran.exit(), ran.err());
@@ -93,6 +95,20 @@ class TerminalRoundsTest {
         Desk.Ran ran = desk.typed("", "practise", "--rounds", "--review", "--log", "ada.jsonl");
         assertEquals(ExitCode.DONE, ran.exit(), ran.err());
         assertTrue(ran.out().startsWith("Nothing is due"), ran.out());
+    }
+
+    @Test
+    void whoGivesANameIsKeptInTheRecordsThatTheDesktopShows() {
+        ClassRecords shared = ClassRecords.ofThisUser(
+                desk.surroundings("", System.out, System.out).environment());
+        Desk.Ran rounds = desk.typed("commit\ncommit\nquit\n", "practise", "--rounds", "--trainee", "Ada");
+        assertTrue(rounds.out().contains("into your records"), rounds.out());
+        desk.typed("commit\ncommit\nquit\n", "practise", "--in-terminal", "--trainee", "Ada");
+        assertEquals(
+                List.of("practice", BuiltInLessons.first().id()),
+                shared.read().records().stream().map(AttemptRecord::lessonId).toList());
+        desk.typed("commit\ncommit\nquit\n", "practise", "--rounds");
+        assertEquals(2, shared.read().records().size(), "without a name nothing is kept");
     }
 
     @Test

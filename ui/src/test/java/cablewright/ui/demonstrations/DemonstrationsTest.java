@@ -73,6 +73,10 @@ class DemonstrationsTest {
             assertTrue(keys.contains(id + ".answer." + i));
         }
         assertFalse(keys.contains(id + ".answer." + demonstration.answers()));
+        assertTrue(demonstration.rightReason() < Demonstration.REASONS);
+        for (int i = 0; i < Demonstration.REASONS; i++) {
+            assertTrue(keys.contains(id + ".reason." + i));
+        }
         for (Control control : demonstration.controls()) {
             assertTrue(keys.contains(id + ".control." + control.id()), control.id());
         }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.classbook.AttemptRecord;
+import cablewright.lessons.classbook.ClassRecords;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
@@ -14,7 +15,6 @@ import cablewright.lessons.generation.GenerationRequest;
 import cablewright.lessons.marking.KeyedAnswer;
 import cablewright.lessons.practice.PracticeSession.Mode;
 import cablewright.simulator.cable.EventKind;
-import cablewright.ui.desktop.classbook.ClassRecords;
 import cablewright.ui.desktop.practice.ExerciseViewModel;
 import cablewright.ui.desktop.task.Threads;
 import java.io.IOException;

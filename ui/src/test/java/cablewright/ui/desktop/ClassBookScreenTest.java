@@ -4,11 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.classbook.AttemptRecord;
+import cablewright.lessons.classbook.ClassRecords;
 import cablewright.lessons.classbook.Outcome;
 import cablewright.lessons.classbook.TraineeLog;
 import cablewright.lessons.exercise.Verdict;
 import cablewright.simulator.cable.EventKind;
-import cablewright.ui.desktop.classbook.ClassRecords;
 import cablewright.ui.desktop.task.Threads;
 import java.io.IOException;
 import java.nio.file.Files;

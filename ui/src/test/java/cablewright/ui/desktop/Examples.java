@@ -8,6 +8,7 @@ import cablewright.lessons.exercise.Hint;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.exercise.Permitted;
 import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.exercise.Reasons;
 import cablewright.lessons.exercise.RecordedEnd;
 import cablewright.lessons.exercise.RecordedItem;
 import cablewright.lessons.exercise.Start;
@@ -87,6 +88,11 @@ public final class Examples {
                         new Choice("up", "Up, then back", "No: impedance falls there."),
                         new Choice("down", "Down, then back", "Yes.")),
                 "down",
+                Optional.of(new Reasons(
+                        List.of(
+                                new Choice("nearer", "The shield is nearer to the core there", "Yes."),
+                                new Choice("lossy", "A pinch loses power", "Hardly any.")),
+                        "nearer")),
                 "Impedance falls over a short length.");
     }
 

@@ -102,6 +102,8 @@ class PracticeScreenTest {
         assertEquals(Phase.ASKED, exercise().phaseProperty().get());
         hands.type(KeyCode.DOWN);
         hands.type(KeyCode.TAB);
+        hands.type(KeyCode.SPACE);
+        hands.type(KeyCode.TAB);
         hands.type(KeyCode.ENTER);
         assertEquals(Phase.READING, exercise().phaseProperty().get());
         assertEquals("down", exercise().chosenProperty().get().orElseThrow());
@@ -118,6 +120,8 @@ class PracticeScreenTest {
         assertEquals(1, sheet.damageMissed());
         hands.click(hands.find("#next-exercise"));
         hands.click(hands.find("#choice-up"));
+        assertTrue(hands.find("#answer").isDisabled(), "a reason belongs to the answer");
+        hands.click(hands.find("#reason-nearer"));
         hands.click(hands.find("#answer"));
         assertEquals(Phase.READING, exercise().phaseProperty().get());
     }

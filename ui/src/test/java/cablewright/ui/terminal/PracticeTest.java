@@ -9,6 +9,7 @@ import cablewright.lessons.exercise.Choice;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.exercise.Reasons;
 import cablewright.lessons.marking.Marker;
 import cablewright.ui.commandline.Samples;
 import cablewright.ui.picture.TerminalStyle;
@@ -38,6 +39,9 @@ class PracticeTest {
         });
     }
 
+    private static final List<Choice> ANSWERS =
+            List.of(new Choice("dip", "A dip", "Right."), new Choice("rise", "A rise", "No."));
+
     /** As it is printed: with plain spaces. */
     private static String plain(String text) {
         return new TerminalStyle(true, false).plain(text);
@@ -48,12 +52,11 @@ class PracticeTest {
     }
 
     private static Exercise asking() {
+        return asking(new Prediction("What will it show?", ANSWERS, "dip", "A pinch dips."));
+    }
+
+    private static Exercise asking(Prediction prediction) {
         Exercise plain = Samples.exercise();
-        Prediction prediction = new Prediction(
-                "What will it show?",
-                List.of(new Choice("dip", "A dip", "Right."), new Choice("rise", "A rise", "No.")),
-                "dip",
-                "A pinch dips.");
         return new Exercise(
                 "asking",
                 plain.title(),
@@ -70,6 +73,34 @@ class PracticeTest {
                 Optional.of(prediction),
                 plain.noiseSeed(),
                 plain.endIsGiven());
+    }
+
+    @Test
+    void aReasonBelongsToTheAnswerWhereTheQuestionAsksForOne() {
+        Reasons reasons = new Reasons(
+                List.of(new Choice("nearer", "The shield is nearer", "Right."), new Choice("loss", "Loss", "Hardly.")),
+                "nearer");
+        Practice practice = practice(
+                asking(new Prediction("What will it show?", ANSWERS, "dip", Optional.of(reasons), "A pinch dips.")));
+        String opening = plain(practice.opening());
+        assertTrue(opening.contains("a The shield is nearer"), opening);
+        assertTrue(said(practice, "answer 1").contains("A reason belongs to the answer"));
+        assertTrue(said(practice, "answer 1 c").contains("Reasons are a to b"));
+        assertTrue(said(practice, "answer 1 b").contains("drawing"));
+        practice.answer("commit");
+        String result = said(practice, "commit");
+        assertTrue(result.contains("Your answer: A dip") && result.contains("[5 / 10]"), result);
+        assertTrue(result.contains("Your reason: Loss. Hardly. The reason is: The shield is nearer."), result);
+    }
+
+    @Test
+    void answersAreReadWithAndWithoutTheirReason() {
+        InstructionParser parser = new InstructionParser(LengthUnit.METRES);
+        assertEquals(new Instruction.Answer("2", Optional.empty()), parser.parse("answer 2"));
+        assertEquals(new Instruction.Answer("2", Optional.of("b")), parser.parse("answer 2b"));
+        assertEquals(new Instruction.Answer("2", Optional.of("b")), parser.parse("answer 2 because b"));
+        assertEquals(new Instruction.Answer("dip", Optional.empty()), parser.parse("answer dip"));
+        assertEquals(new Instruction.Answer("dip", Optional.of("nearer")), parser.parse("answer dip nearer"));
     }
 
     @Test

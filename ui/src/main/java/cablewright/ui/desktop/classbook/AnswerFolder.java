@@ -1,6 +1,7 @@
 package cablewright.ui.desktop.classbook;
 
 import cablewright.lessons.classbook.AttemptRecord;
+import cablewright.lessons.classbook.ClassRecords;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;

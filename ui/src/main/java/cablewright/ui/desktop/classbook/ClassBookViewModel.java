@@ -1,6 +1,7 @@
 package cablewright.ui.desktop.classbook;
 
 import cablewright.lessons.classbook.AttemptRecord;
+import cablewright.lessons.classbook.ClassRecords;
 import cablewright.lessons.classbook.ClassSummary;
 import cablewright.lessons.classbook.RecordsCsv;
 import cablewright.lessons.classbook.XapiStatements;

@@ -40,6 +40,7 @@ public final class DemonstrationViewModel {
     private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper(0);
     private final ReadOnlyBooleanWrapper running = new ReadOnlyBooleanWrapper();
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+    private int reason;
     private AtomicBoolean stop = new AtomicBoolean();
 
     /**
@@ -74,6 +75,15 @@ public final class DemonstrationViewModel {
      */
     public ReadOnlyIntegerProperty answerProperty() {
         return answer.getReadOnlyProperty();
+    }
+
+    /**
+     * Returns the reason that was chosen with the answer.
+     *
+     * @return its number; without meaning before the answer
+     */
+    public int reason() {
+        return reason;
     }
 
     /**
@@ -122,14 +132,19 @@ public final class DemonstrationViewModel {
     }
 
     /**
-     * Takes the class's answer; the sliders come alive.
+     * Takes the class's answer and its reason; the sliders come alive.
      *
      * @param number the answer's number
+     * @param why the reason's number
      */
-    public void answer(int number) {
+    public void answer(int number, int why) {
         if (number < 0 || number >= demonstration.answers()) {
             throw new IllegalArgumentException("answer is " + number + "; there are " + demonstration.answers());
         }
+        if (why < 0 || why >= Demonstration.REASONS) {
+            throw new IllegalArgumentException("why is " + why + "; there are " + Demonstration.REASONS);
+        }
+        reason = why;
         answer.set(number);
         compute();
     }

@@ -1,5 +1,6 @@
 package cablewright.ui.desktop.demonstrations;
 
+import cablewright.ui.demonstrations.Demonstration;
 import cablewright.ui.words.Texts;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -46,31 +47,44 @@ final class QuestionCard extends VBox {
     }
 
     private void ask() {
-        ToggleGroup group = new ToggleGroup();
-        VBox answers = new VBox();
-        answers.getStyleClass().add("answers");
+        ToggleGroup answers = new ToggleGroup();
+        ToggleGroup reasons = new ToggleGroup();
         Button done = new Button(screen.say("ask.done"));
         done.setId("answer");
         done.getStyleClass().addAll("accent", "main-button");
         done.setAccessibleText(screen.say("ask.done"));
-        done.setDisable(true);
-        for (int i = 0; i < model.demonstration().answers(); i++) {
-            RadioButton answer = new RadioButton(words.say(id + ".answer." + i));
-            answer.setId("answer-" + i);
-            answer.setWrapText(true);
-            answer.setToggleGroup(group);
-            answer.setUserData(i);
-            answer.setAccessibleText(answer.getText());
-            answers.getChildren().add(answer);
-        }
-        group.selectedToggleProperty().addListener((o, before, now) -> done.setDisable(now == null));
-        done.setOnAction(event -> model.answer((int) group.getSelectedToggle().getUserData()));
+        done.disableProperty()
+                .bind(answers.selectedToggleProperty()
+                        .isNull()
+                        .or(reasons.selectedToggleProperty().isNull()));
+        done.setOnAction(event -> model.answer(chosen(answers), chosen(reasons)));
         getChildren()
                 .setAll(
                         wrapped(words.say(id + ".question"), "question"),
-                        answers,
+                        choices("answer", model.demonstration().answers(), answers),
+                        wrapped(screen.say("ask.because"), "quiet"),
+                        choices("reason", Demonstration.REASONS, reasons),
                         done,
                         wrapped(screen.say("ask.wait"), "quiet"));
+    }
+
+    private VBox choices(String what, int count, ToggleGroup group) {
+        VBox box = new VBox();
+        box.getStyleClass().add("answers");
+        for (int i = 0; i < count; i++) {
+            RadioButton choice = new RadioButton(words.say(id + "." + what + "." + i));
+            choice.setId(what + "-" + i);
+            choice.setWrapText(true);
+            choice.setToggleGroup(group);
+            choice.setUserData(i);
+            choice.setAccessibleText(choice.getText());
+            box.getChildren().add(choice);
+        }
+        return box;
+    }
+
+    private static int chosen(ToggleGroup group) {
+        return (int) group.getSelectedToggle().getUserData();
     }
 
     private void tell(int given) {
@@ -78,6 +92,12 @@ final class QuestionCard extends VBox {
         Label said = wrapped(
                 screen.say(right ? "told.right" : "told.wrong", words.say(id + ".answer." + given)),
                 right ? "outcome-right" : "outcome-wrong");
+        boolean understood = model.reason() == model.demonstration().rightReason();
+        Label why = wrapped(
+                screen.say(
+                        understood ? "told.reason.right" : "told.reason.wrong",
+                        words.say(id + ".reason." + model.reason())),
+                understood ? "outcome-right" : "outcome-wrong");
         HBox.setHgrow(said, Priority.ALWAYS);
         said.setMaxWidth(Double.MAX_VALUE);
         Button again = new Button(screen.say("told.again"));
@@ -93,6 +113,7 @@ final class QuestionCard extends VBox {
                 .setAll(
                         wrapped(words.say(id + ".question"), "quiet"),
                         first,
+                        why,
                         wrapped(words.say(id + ".because"), "because"));
     }
 }

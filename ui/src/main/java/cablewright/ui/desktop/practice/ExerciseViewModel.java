@@ -47,6 +47,7 @@ public final class ExerciseViewModel {
     private final ReadOnlyStringWrapper advice = new ReadOnlyStringWrapper("");
     private final ReadOnlyIntegerWrapper hintsTaken = new ReadOnlyIntegerWrapper();
     private final ReadOnlyObjectWrapper<Optional<MarkSheet>> sheet = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private Optional<String> chosenReason = Optional.empty();
     private final ReadOnlyObjectWrapper<Optional<String>> chosen = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Optional<Instant> openedAt = Optional.empty();
 
@@ -139,13 +140,15 @@ public final class ExerciseViewModel {
      * Answers the question that comes before the trace.
      *
      * @param choiceId the answer
+     * @param reasonId the reason for it; empty where none is asked for
      */
-    public void predict(String choiceId) {
+    public void predict(String choiceId, Optional<String> reasonId) {
         if (phase.get() == Phase.ASKED
                 && exercise.prediction()
-                        .flatMap(asked -> asked.choice(choiceId))
+                        .filter(asked -> asked.isAnswer(choiceId, reasonId))
                         .isPresent()) {
             chosen.set(Optional.of(choiceId));
+            chosenReason = reasonId;
             phase.set(Phase.READING);
             takeTrace();
         }
@@ -182,6 +185,7 @@ public final class ExerciseViewModel {
                 settings.settings(),
                 hintsTaken.get(),
                 chosen.get(),
+                chosenReason,
                 openedAt,
                 Optional.of(clock.instant()));
     }

@@ -2,7 +2,11 @@ package cablewright.ui.desktop.practice;
 
 import cablewright.lessons.exercise.Choice;
 import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.exercise.Reasons;
 import cablewright.ui.words.Texts;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.binding.BooleanBinding;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.RadioButton;
@@ -10,10 +14,11 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** The question that is asked before the trace is shown. */
+/** The question that is asked before the trace is shown: an answer to choose, and where the lesson asks for it a reason. */
 final class PredictionCard extends VBox {
 
-    private final ToggleGroup group = new ToggleGroup();
+    private final ToggleGroup answers = new ToggleGroup();
+    private final ToggleGroup reasons = new ToggleGroup();
 
     PredictionCard(ExerciseViewModel model, Prediction asked, Texts texts) {
         getStyleClass().add("prediction");
@@ -21,16 +26,29 @@ final class PredictionCard extends VBox {
         Label title = new Label(texts.say("prediction.title"));
         title.getStyleClass().add("card-title");
         getChildren().addAll(title, new MarkdownText(asked.question()));
+        addChoices(asked.choices(), answers, "choice-");
+        BooleanBinding open = answers.selectedToggleProperty().isNull();
+        if (asked.reasons().isPresent()) {
+            Label because = new Label(texts.say("prediction.because"));
+            because.getStyleClass().add("because-title");
+            getChildren().add(because);
+            addChoices(asked.reasons().map(Reasons::choices).orElseThrow(), reasons, "reason-");
+            open = open.or(reasons.selectedToggleProperty().isNull());
+        }
         Button answer = new Button(texts.say("prediction.answer"));
         answer.setId("answer");
         answer.getStyleClass().addAll("accent", "main-button");
         answer.setAccessibleText(texts.say("prediction.answer"));
-        answer.disableProperty().bind(group.selectedToggleProperty().isNull());
-        answer.setOnAction(
-                event -> model.predict((String) group.getSelectedToggle().getUserData()));
-        for (Choice choice : asked.choices()) {
+        answer.disableProperty().bind(open);
+        answer.setOnAction(event -> model.predict(chosen(answers).orElseThrow(), chosen(reasons)));
+        getChildren().add(answer);
+        setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+    }
+
+    private void addChoices(List<Choice> choices, ToggleGroup group, String idStem) {
+        for (Choice choice : choices) {
             RadioButton button = new RadioButton(choice.text());
-            button.setId("choice-" + choice.id());
+            button.setId(idStem + choice.id());
             button.setUserData(choice.id());
             button.setToggleGroup(group);
             button.setWrapText(true);
@@ -38,12 +56,14 @@ final class PredictionCard extends VBox {
             button.setAccessibleText(choice.text());
             getChildren().add(button);
         }
-        getChildren().add(answer);
-        setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+    }
+
+    private static Optional<String> chosen(ToggleGroup group) {
+        return Optional.ofNullable(group.getSelectedToggle()).map(toggle -> (String) toggle.getUserData());
     }
 
     /** Puts the focus on the first answer. */
     void start() {
-        ((RadioButton) group.getToggles().get(0)).requestFocus();
+        ((RadioButton) answers.getToggles().get(0)).requestFocus();
     }
 }

@@ -44,6 +44,11 @@ class DemonstrationViewModelTest {
         }
 
         @Override
+        public int rightReason() {
+            return 2;
+        }
+
+        @Override
         public List<Control> controls() {
             return List.of(new Control("x", Control.Form.LINEAR, Control.Measure.NUMBER, 0, 10, 5));
         }
@@ -86,15 +91,16 @@ class DemonstrationViewModelTest {
         model.set("x", 3);
         unit.set(LengthUnit.FEET);
         assertEquals(Optional.empty(), model.figureProperty().get());
-        model.answer(0);
+        model.answer(0, 0);
         assertEquals("3.0 ft", caption(model));
-        assertThrows(IllegalArgumentException.class, () -> model.answer(2));
+        assertThrows(IllegalArgumentException.class, () -> model.answer(2, 0));
+        assertThrows(IllegalArgumentException.class, () -> model.answer(1, Demonstration.REASONS));
     }
 
     @Test
     void slidersClicksAndTheUnitAreFollowedOnceAnswered() {
         DemonstrationViewModel model = atOnce();
-        model.answer(1);
+        model.answer(1, 0);
         model.set("x", 7);
         assertEquals("7.0 m", caption(model));
         model.click(0, 0.2, 0.5);
@@ -107,7 +113,7 @@ class DemonstrationViewModelTest {
     @Test
     void whatCanNotBeIsSaidAndTheLastFigureStays() {
         DemonstrationViewModel model = atOnce();
-        model.answer(1);
+        model.answer(1, 0);
         model.set("x", 9.5);
         assertEquals(
                 "x is too large; allowed is 0 to 9", model.problemProperty().get());
@@ -119,7 +125,7 @@ class DemonstrationViewModelTest {
     @Test
     void askingAgainForgetsFigureAndSettings() {
         DemonstrationViewModel model = atOnce();
-        model.answer(1);
+        model.answer(1, 0);
         model.set("x", 7);
         model.askAgain();
         assertEquals(Optional.empty(), model.figureProperty().get());
@@ -130,7 +136,7 @@ class DemonstrationViewModelTest {
     @Test
     void ofManySettingsOnlyTheLastIsShownAndEarlierOnesAreStopped() {
         DemonstrationViewModel model = new DemonstrationViewModel(echo, unit, new Threads(work::add, Runnable::run));
-        model.answer(1);
+        model.answer(1, 0);
         model.set("x", 1);
         model.set("x", 2);
         model.set("x", 3);
@@ -146,7 +152,7 @@ class DemonstrationViewModelTest {
     @Test
     void cancelledFigureNeverComes() {
         DemonstrationViewModel model = new DemonstrationViewModel(echo, unit, new Threads(work::add, Runnable::run));
-        model.answer(1);
+        model.answer(1, 0);
         model.cancel();
         work.remove().run();
         assertEquals(Optional.empty(), model.figureProperty().get());

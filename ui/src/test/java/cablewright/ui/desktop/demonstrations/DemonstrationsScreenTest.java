@@ -107,6 +107,7 @@ class DemonstrationsScreenTest {
     private void answer(String id) {
         run(() -> screen.show(id));
         run(() -> find("#answer-0", RadioButton.class).setSelected(true));
+        run(() -> find("#reason-0", RadioButton.class).setSelected(true));
         run(() -> find("#answer", Button.class).fire());
     }
 
@@ -115,7 +116,9 @@ class DemonstrationsScreenTest {
         assertFalse(find(".lab", Node.class).isVisible());
         assertTrue(find("#answer", Button.class).isDisabled());
         run(() -> find("#answer-0", RadioButton.class).requestFocus());
-        type(KeyCode.DOWN, KeyCode.DOWN, KeyCode.TAB, KeyCode.SPACE);
+        type(KeyCode.DOWN, KeyCode.DOWN, KeyCode.TAB);
+        assertTrue(find("#answer", Button.class).isDisabled(), "a reason belongs to the answer");
+        type(KeyCode.DOWN, KeyCode.TAB, KeyCode.SPACE);
         assertTrue(find(".lab", Node.class).isVisible());
         assertTrue(caption().contains("66.2\u00a0Ω instead of 75.0\u00a0Ω"), caption());
         assertTrue(find(".outcome-right", Label.class).getText().contains("Nothing"));

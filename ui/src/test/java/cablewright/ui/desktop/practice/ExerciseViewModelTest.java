@@ -17,6 +17,7 @@ import cablewright.ui.words.Texts;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class ExerciseViewModelTest {
@@ -61,9 +62,10 @@ class ExerciseViewModelTest {
         assertEquals(Phase.ASKED, model.phaseProperty().get());
         model.settings().step(Setting.GAIN, 1);
         assertNull(model.traceTrack().traceProperty().get());
-        model.predict("no such answer");
+        model.predict("no such answer", Optional.of("nearer"));
+        model.predict("down", Optional.empty());
         assertEquals(Phase.ASKED, model.phaseProperty().get());
-        model.predict("down");
+        model.predict("down", Optional.of("nearer"));
         assertNotNull(model.traceTrack().traceProperty().get());
     }
 

@@ -1,7 +1,5 @@
-package cablewright.ui.desktop.classbook;
+package cablewright.lessons.classbook;
 
-import cablewright.lessons.classbook.AttemptRecord;
-import cablewright.lessons.classbook.TraineeLog;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,6 +8,7 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -48,22 +47,25 @@ public final class ClassRecords {
     }
 
     /**
-     * Returns the records of this user: beside what other programs of the system keep.
+     * Returns the records of this user: beside what other programs of the system keep. Desktop and terminal share them.
      *
+     * @param environment the environment variables
      * @return the records in the user's data folder
      */
-    public static ClassRecords ofThisUser() {
+    public static ClassRecords ofThisUser(Map<String, String> environment) {
         String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
         Path home = Path.of(System.getProperty("user.home", "."));
-        String roaming = System.getenv("APPDATA");
-        String data = System.getenv("XDG_DATA_HOME");
+        String roaming = environment.get("APPDATA");
+        String data = environment.getOrDefault("XDG_DATA_HOME", "");
         Path base;
-        if (system.contains("windows") && roaming != null) {
+        if (!data.isBlank()) {
+            base = Path.of(data);
+        } else if (system.contains("windows") && roaming != null) {
             base = Path.of(roaming);
         } else if (system.contains("mac")) {
             base = home.resolve("Library").resolve("Application Support");
         } else {
-            base = data == null || data.isBlank() ? home.resolve(".local").resolve("share") : Path.of(data);
+            base = home.resolve(".local").resolve("share");
         }
         return new ClassRecords(base.resolve("cablewright").resolve("records"));
     }
