@@ -14,6 +14,7 @@ import cablewright.simulator.cable.GradualDamage;
 import cablewright.simulator.cable.OffCentreCore;
 import cablewright.simulator.cable.Pinch;
 import cablewright.simulator.cable.Profile;
+import cablewright.simulator.cable.Split;
 import cablewright.simulator.cable.SpreadPair;
 import cablewright.simulator.cable.Unevenness;
 import cablewright.simulator.cable.WaterIngress;
@@ -36,7 +37,9 @@ final class ConditionFields {
 
     static List<EventField> of(Cable cable, DoneToLine event) {
         List<EventField> fields = new ArrayList<>();
-        fields.add(length(cable, event));
+        if (!(event instanceof Split) || ((Split) event).putRight()) {
+            fields.add(length(cable, event));
+        }
         if (event instanceof Pinch) {
             fields.add(number(event, "depthFraction", Measure.SHARE, above(0, 0.99), even(0.01, 0.95)));
         } else if (event instanceof WaterIngress) {
@@ -49,13 +52,15 @@ final class ConditionFields {
             fields.add(number(event, "relativeImpedance", Measure.SHARE, from(0.05, 20), byFactors(0.4, 2.5)));
         } else if (event instanceof SpreadPair) {
             fields.add(number(event, "spacingFactor", Measure.FACTOR, above(1, 20), byFactors(1.02, 8)));
+        } else if (event instanceof Split) {
+            fields.addAll(SplitFields.of(cable, (Split) event));
         } else if (event instanceof Unevenness) {
             fields.addAll(unevenness((Unevenness) event));
         } else {
             fields.add(number(event, "celsius", Measure.TEMPERATURE, from(-60, 150), even(-40, 120)));
             fields.add(number(event, "restCelsius", Measure.TEMPERATURE, from(-60, 150), even(-40, 60)));
         }
-        if (!(event instanceof WaterIngress) && !(event instanceof Unevenness)) {
+        if (!(event instanceof WaterIngress) && !(event instanceof Unevenness) && !(event instanceof Split)) {
             fields.add(profile(event));
         }
         return fields;

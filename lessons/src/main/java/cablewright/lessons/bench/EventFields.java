@@ -18,6 +18,7 @@ import cablewright.simulator.cable.OneSideOpen;
 import cablewright.simulator.cable.SeriesPart;
 import cablewright.simulator.cable.ShuntPart;
 import cablewright.simulator.cable.Splice;
+import cablewright.simulator.cable.Split;
 import cablewright.simulator.cable.Splitter;
 import cablewright.simulator.cable.Tap;
 import cablewright.simulator.cable.TouchingConductors;
@@ -31,6 +32,8 @@ import java.util.function.Function;
  * practice, no source.
  */
 public final class EventFields implements EventVisitor<List<EventField>> {
+
+    private static final double LEAST_STRETCH_METRES = 1e-3;
 
     private final Cable cable;
 
@@ -53,7 +56,10 @@ public final class EventFields implements EventVisitor<List<EventField>> {
     }
 
     private static NumberField place(Cable cable, Event event) {
-        double room = cable.lengthMetres() - (event.endMetres() - event.startMetres());
+        double fixed = event.endMetres() - event.startMetres();
+        // A split that is never put right reaches the end wherever it begins.
+        boolean toTheEnd = event instanceof Split && !((Split) event).putRight();
+        double room = cable.lengthMetres() - (toTheEnd ? Math.min(fixed, LEAST_STRETCH_METRES) : fixed);
         String key = event instanceof DoneToLine ? "startMetres" : "positionMetres";
         return new NumberField(
                 key,

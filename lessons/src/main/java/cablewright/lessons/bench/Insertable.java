@@ -67,6 +67,8 @@ public enum Insertable {
     ONE_SIDE_OPEN(EventKind.ONE_SIDE_OPEN, Where.PAIR),
     /** Wires of a pair pulled apart. */
     SPREAD_PAIR(EventKind.SPREAD_PAIR, Where.PAIR),
+    /** A wire of the pair joined to one of a neighbour, and put right further on. */
+    SPLIT(EventKind.SPLIT, Where.PAIR),
     /** A core off the axis. */
     OFF_CENTRE(EventKind.OFF_CENTRE, Where.COAX),
     /** Damage that grows and fades. */

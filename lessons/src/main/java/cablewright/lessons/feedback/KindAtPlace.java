@@ -9,22 +9,29 @@ import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.GradualDamage;
+import cablewright.simulator.cable.Heat;
 import cablewright.simulator.cable.LoadCoil;
+import cablewright.simulator.cable.NeighbourEnd;
 import cablewright.simulator.cable.OffCentreCore;
 import cablewright.simulator.cable.OneSideOpen;
 import cablewright.simulator.cable.Pinch;
 import cablewright.simulator.cable.Profile;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.cable.Splice;
+import cablewright.simulator.cable.Split;
 import cablewright.simulator.cable.SpreadPair;
 import cablewright.simulator.cable.Tap;
 import cablewright.simulator.cable.TouchingConductors;
+import cablewright.simulator.cable.Unevenness;
 import cablewright.simulator.cable.WaterIngress;
+import cablewright.simulator.crosssection.SplitLayout;
+import cablewright.simulator.crosssection.SplitShape;
 import cablewright.simulator.crosssection.WaterPicture;
 import cablewright.simulator.material.Water;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalLong;
 
 /**
  * An event of any kind at a given place in any size, from barely there (0) to as much as the kind can be (1). Sizes spread
@@ -38,6 +45,7 @@ final class KindAtPlace {
     private static final double COLD_WATER_CELSIUS = 10;
     private static final double FRESH_WATER_SIEMENS = 0.02;
     private static final double PINCH_METRES = 0.2;
+    private static final double PERIODS = 8;
 
     private final Cable cable;
     private final double startMetres;
@@ -91,8 +99,31 @@ final class KindAtPlace {
             case GRADUAL_DAMAGE ->
                 Optional.of(new GradualDamage(
                         ID, startMetres, lengthMetres, 1 - between(0.002, 0.6, size), Profile.RAISED_COSINE));
+            case SPLIT -> Optional.of(split(between(SplitShape.LEAST_PITCH, 5, size)));
+            case UNEVENNESS ->
+                Optional.of(new Unevenness(
+                        ID,
+                        startMetres,
+                        lengthMetres,
+                        between(0.001, 0.2, size),
+                        lengthMetres / PERIODS,
+                        OptionalLong.empty(),
+                        false));
+            case HEAT ->
+                Optional.of(new Heat(
+                        ID,
+                        startMetres,
+                        lengthMetres,
+                        Cable.BASE_CELSIUS + between(2, 120, size),
+                        Cable.BASE_CELSIUS,
+                        Profile.RAISED_COSINE));
             default -> Optional.empty();
         };
+    }
+
+    private Event split(double pitch) {
+        SplitShape shape = new SplitShape(SplitLayout.TWISTED, OptionalDouble.of(pitch));
+        return new Split(ID, startMetres, lengthMetres, shape, true, NeighbourEnd.MATCHED, NeighbourEnd.MATCHED);
     }
 
     private Event water(double fraction) {

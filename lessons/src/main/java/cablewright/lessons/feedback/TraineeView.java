@@ -118,7 +118,7 @@ final class TraineeView {
 
     private static boolean isLong(EventKind kind) {
         return switch (kind) {
-            case WATER, OFF_CENTRE, GRADUAL_DAMAGE, SPREAD_PAIR -> true;
+            case WATER, OFF_CENTRE, GRADUAL_DAMAGE, SPREAD_PAIR, SPLIT, UNEVENNESS, HEAT -> true;
             default -> false;
         };
     }

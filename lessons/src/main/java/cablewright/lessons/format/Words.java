@@ -18,6 +18,7 @@ import cablewright.simulator.cable.Pinch;
 import cablewright.simulator.cable.SeriesPart;
 import cablewright.simulator.cable.ShuntPart;
 import cablewright.simulator.cable.Splice;
+import cablewright.simulator.cable.Split;
 import cablewright.simulator.cable.Splitter;
 import cablewright.simulator.cable.SpreadPair;
 import cablewright.simulator.cable.Tap;
@@ -96,6 +97,7 @@ final class Words {
                 Variant.of("off-centre", OffCentreCore.class),
                 Variant.of("gradual-damage", GradualDamage.class),
                 Variant.of("spread-pair", SpreadPair.class),
+                Variant.of("split", Split.class),
                 Variant.of("unevenness", Unevenness.class),
                 Variant.of("heat", Heat.class));
     }

@@ -9,16 +9,20 @@ import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.GradualDamage;
+import cablewright.simulator.cable.NeighbourEnd;
 import cablewright.simulator.cable.OffCentreCore;
 import cablewright.simulator.cable.OneSideOpen;
 import cablewright.simulator.cable.Pinch;
 import cablewright.simulator.cable.Profile;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.cable.Splice;
+import cablewright.simulator.cable.Split;
 import cablewright.simulator.cable.SpreadPair;
 import cablewright.simulator.cable.Tap;
 import cablewright.simulator.cable.TouchingConductors;
 import cablewright.simulator.cable.WaterIngress;
+import cablewright.simulator.crosssection.SplitLayout;
+import cablewright.simulator.crosssection.SplitShape;
 import cablewright.simulator.crosssection.WaterPicture;
 import cablewright.simulator.line.CableFamily;
 import cablewright.simulator.line.CableType;
@@ -61,6 +65,7 @@ final class EventDraft {
             case WATER:
             case OFF_CENTRE:
             case SPREAD_PAIR:
+            case SPLIT:
                 return halfPulseMetres * dice.between(2.5, 6);
             case GRADUAL_DAMAGE:
                 return halfPulseMetres * dice.between(1.5, 1.5 + 2 * difficulty);
@@ -90,11 +95,18 @@ final class EventDraft {
                 return new OffCentreCore(id, metres, stretch, 0.35 + 0.4 * q, Profile.FLAT, OptionalDouble.empty());
             case SPREAD_PAIR:
                 return new SpreadPair(id, metres, stretch, 1.15 + 0.7 * q, Profile.FLAT);
+            case SPLIT:
+                return split(id, metres, stretch, 1.3 + 1.2 * q);
             case GRADUAL_DAMAGE:
                 return new GradualDamage(id, metres, stretch, 0.9 - 0.15 * q, Profile.RAISED_COSINE);
             default:
                 return contact(id, kind, metres, q);
         }
+    }
+
+    private static Event split(String id, double metres, double stretch, double pitch) {
+        SplitShape shape = new SplitShape(SplitLayout.TWISTED, OptionalDouble.of(pitch));
+        return new Split(id, metres, stretch, shape, true, NeighbourEnd.MATCHED, NeighbourEnd.MATCHED);
     }
 
     /** One that sends a quarter to a half of the wave back. */

@@ -6,7 +6,8 @@ import java.util.List;
 
 /**
  * The families of line in which exercises are set, with what is met on each. The mixes are common practice, no source; no
- * family has two kinds of damage that a trace alone can't tell apart, such as water and an off-centre core.
+ * family has two kinds of damage that a trace alone can't tell apart, such as water and an off-centre core, or a split and
+ * a spread pair.
  */
 public enum ExerciseFamily {
     /** Hardline between amplifiers, with taps and splices. */
@@ -51,7 +52,7 @@ public enum ExerciseFamily {
                     EventKind.WATER,
                     EventKind.PARTIAL_OPEN,
                     EventKind.PARTIAL_SHORT,
-                    EventKind.SPREAD_PAIR,
+                    EventKind.SPLIT,
                     EventKind.ONE_SIDE_OPEN,
                     EventKind.OPEN,
                     EventKind.SHORT),

@@ -99,6 +99,7 @@ final class LookAlikes {
             case GRADUAL_DAMAGE:
                 return List.of(acrossResistance, acrossCapacitance);
             case SPREAD_PAIR:
+            case SPLIT:
             case ONE_SIDE_OPEN:
                 return List.of(inResistance);
             case PARTIAL_OPEN:

@@ -22,6 +22,7 @@ public final class TypicalEvents {
             EventKind.WATER,
             EventKind.OFF_CENTRE,
             EventKind.SPREAD_PAIR,
+            EventKind.SPLIT,
             EventKind.GRADUAL_DAMAGE,
             EventKind.CORRODED_JOINT,
             EventKind.PARTIAL_OPEN,

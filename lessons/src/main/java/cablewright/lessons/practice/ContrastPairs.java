@@ -17,6 +17,7 @@ public final class ContrastPairs {
             List.of(EventKind.CORRODED_JOINT, EventKind.PARTIAL_OPEN),
             List.of(EventKind.PARTIAL_OPEN, EventKind.ONE_SIDE_OPEN),
             List.of(EventKind.SPREAD_PAIR, EventKind.ONE_SIDE_OPEN),
+            List.of(EventKind.SPLIT, EventKind.ONE_SIDE_OPEN),
             List.of(EventKind.OPEN, EventKind.PARTIAL_OPEN),
             List.of(EventKind.SHORT, EventKind.PARTIAL_SHORT));
 

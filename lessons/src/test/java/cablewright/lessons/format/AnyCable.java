@@ -13,6 +13,7 @@ import cablewright.simulator.cable.Heat;
 import cablewright.simulator.cable.Housing;
 import cablewright.simulator.cable.LoadCoil;
 import cablewright.simulator.cable.Lumped;
+import cablewright.simulator.cable.NeighbourEnd;
 import cablewright.simulator.cable.OffCentreCore;
 import cablewright.simulator.cable.OneSideOpen;
 import cablewright.simulator.cable.Pinch;
@@ -21,6 +22,7 @@ import cablewright.simulator.cable.Run;
 import cablewright.simulator.cable.SeriesPart;
 import cablewright.simulator.cable.ShuntPart;
 import cablewright.simulator.cable.Splice;
+import cablewright.simulator.cable.Split;
 import cablewright.simulator.cable.Splitter;
 import cablewright.simulator.cable.SpreadPair;
 import cablewright.simulator.cable.Tap;
@@ -37,6 +39,8 @@ import cablewright.simulator.crosssection.DataSheet;
 import cablewright.simulator.crosssection.DatasheetSection;
 import cablewright.simulator.crosssection.DebyeTerm;
 import cablewright.simulator.crosssection.PairSection;
+import cablewright.simulator.crosssection.SplitLayout;
+import cablewright.simulator.crosssection.SplitShape;
 import cablewright.simulator.crosssection.WaterPicture;
 import cablewright.simulator.line.CableFamily;
 import cablewright.simulator.line.CableType;
@@ -84,11 +88,31 @@ final class AnyCable {
         for (int i = random.nextInt(8); i > 0; i--) {
             events.add(random.nextBoolean() ? thing(length, depth) : condition(make, length));
         }
+        if (make == 1 && random.nextBoolean()) {
+            events.add(split(length));
+        }
         double celsius = make == 2 || random.nextBoolean() ? 20 : -30 + 90 * random.nextDouble();
         Optional<TestLead> lead = random.nextBoolean()
                 ? Optional.empty()
                 : Optional.of(new TestLead(type(make), 1 + random.nextDouble()));
         return new Cable(title(), runs, events, farEnd(make), celsius, lead);
+    }
+
+    private Split split(double length) {
+        boolean putRight = random.nextBoolean();
+        double from = length / 4;
+        SplitLayout[] layouts = SplitLayout.values();
+        SplitLayout layout = layouts[random.nextInt(layouts.length)];
+        OptionalDouble pitch =
+                layout == SplitLayout.QUAD ? OptionalDouble.empty() : OptionalDouble.of(1.2 + 4 * random.nextDouble());
+        return new Split(
+                id(),
+                from,
+                putRight ? length / 3 : length - from,
+                new SplitShape(layout, pitch),
+                putRight,
+                NeighbourEnd.values()[random.nextInt(3)],
+                NeighbourEnd.values()[random.nextInt(3)]);
     }
 
     private String title() {

@@ -2,6 +2,7 @@ package cablewright.simulator.cable;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -86,6 +87,27 @@ public record Cable(
             if (event.startMetres() > length * (1 + SLACK) || event.endMetres() > length * (1 + SLACK)) {
                 throw new IllegalArgumentException("event \"" + event.id() + "\" reaches " + event.endMetres()
                         + " m; the cable is only " + length + " m long");
+            }
+        }
+        requireSplitsApart(events, length);
+    }
+
+    private static void requireSplitsApart(List<Event> events, double length) {
+        List<Split> splits = events.stream()
+                .filter(Split.class::isInstance)
+                .map(Split.class::cast)
+                .sorted(Comparator.comparingDouble(Split::startMetres))
+                .toList();
+        for (int i = 0; i < splits.size(); i++) {
+            Split split = splits.get(i);
+            if (!split.putRight() && split.endMetres() < length * (1 - SLACK)) {
+                throw new IllegalArgumentException("event \"" + split.id() + "\" is never put right but ends at "
+                        + split.endMetres() + " m; its stretch must reach the end of the cable, " + length + " m");
+            }
+            if (i > 0 && splits.get(i - 1).endMetres() > split.startMetres() + length * SLACK) {
+                throw new IllegalArgumentException("event \"" + split.id() + "\" begins at " + split.startMetres()
+                        + " m, before \"" + splits.get(i - 1).id() + "\" is put right at "
+                        + splits.get(i - 1).endMetres() + " m; a pair can be split from one neighbour at a time");
             }
         }
     }

@@ -166,23 +166,9 @@ public record SplitPair(
         return pitch / (x + Math.sqrt(x * x - 1));
     }
 
-    private Instrument instrument(double outgoingShare) {
-        Instrument usual = Instrument.usual(type.nominalImpedanceOhms());
-        return new Instrument(
-                usual.sourceOhms(),
-                usual.bandwidthHertz(),
-                outgoingShare,
-                usual.recoveryShare(),
-                usual.recoverySeconds(),
-                usual.noiseVolts(),
-                usual.converterBits(),
-                usual.fullScaleVolts(),
-                usual.samples(),
-                usual.timebaseErrorFraction(),
-                usual.interference());
-    }
-
     private Curve trace(PortResponse response, double outgoingShare) {
-        return Curve.of(new Reflectometer(instrument(outgoingShare)).withoutNoise(response, settings()));
+        return Curve.of(
+                new Reflectometer(Instrument.usual(type.nominalImpedanceOhms()).withOutgoingShare(outgoingShare))
+                        .withoutNoise(response, settings()));
     }
 }

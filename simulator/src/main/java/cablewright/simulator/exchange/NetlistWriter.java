@@ -261,4 +261,19 @@ final class NetlistWriter implements ElementVisitor<Void> {
                 element.impedanceOhms()));
         return null;
     }
+
+    @Override
+    public Void split(Element.Split element) {
+        leaveOut(String.format(
+                Locale.ROOT,
+                "the neighbour with which the line is split over %.4g m, and what each hears of the other: the line goes on"
+                        + " as if it were not split",
+                element.lengthMetres()));
+        for (Element inside : element.inside()) {
+            if (!cut) {
+                inside.accept(this);
+            }
+        }
+        return null;
+    }
 }

@@ -128,6 +128,27 @@ public record Instrument(
                 other);
     }
 
+    /**
+     * Changes how much of the outgoing wave the receiver sees.
+     *
+     * @param share 0 to 1: 0 where it listens to another pair than the one that is driven
+     * @return an instrument alike but for it
+     */
+    public Instrument withOutgoingShare(double share) {
+        return new Instrument(
+                sourceOhms,
+                bandwidthHertz,
+                share,
+                recoveryShare,
+                recoverySeconds,
+                noiseVolts,
+                converterBits,
+                fullScaleVolts,
+                samples,
+                timebaseErrorFraction,
+                interference);
+    }
+
     double poleSeconds() {
         return Math.sqrt(Math.sqrt(2) - 1) / (2 * Math.PI * bandwidthHertz);
     }

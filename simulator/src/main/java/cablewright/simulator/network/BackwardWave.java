@@ -303,4 +303,22 @@ class BackwardWave implements ElementVisitor<Void> {
         }
         return null;
     }
+
+    @Override
+    public Void split(Element.Split element) {
+        onto(SplitWave.last(element).section());
+        take(SplitWave.through(element, this, table, false));
+        return null;
+    }
+
+    /** Goes on from the front of a split stretch. */
+    final void take(SplitWave wave) {
+        ComplexArray reflection = wave.reflection();
+        for (int i = 0; i < count; i++) {
+            gRe[i] = reflection.re(i);
+            gIm[i] = reflection.im(i);
+            zRe[i] = wave.reference().re(i);
+            zIm[i] = wave.reference().im(i);
+        }
+    }
 }

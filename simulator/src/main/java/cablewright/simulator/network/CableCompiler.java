@@ -6,11 +6,13 @@ import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.PutInLine;
 import cablewright.simulator.cable.Run;
+import cablewright.simulator.cable.Split;
 import cablewright.simulator.crosssection.CrossSection;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -34,7 +36,9 @@ public final class CableCompiler {
     private final Cable cable;
     private final ProfileSteps steps;
     private final double length;
-    private final List<Element> elements = new ArrayList<>();
+    private List<Element> elements = new ArrayList<>();
+    private List<Element> beforeSplit = List.of();
+    private Split open;
 
     private CableCompiler(Cable cable, ProfileSteps steps) {
         this.cable = cable;
@@ -82,20 +86,53 @@ public final class CableCompiler {
         for (int i = 0; i + 1 < cuts.size(); i++) {
             double from = cuts.get(i);
             double to = cuts.get(i + 1);
+            closeSplitBefore(from + SAME_PLACE_METRES);
             while (nextThing < things.size() && things.get(nextThing).positionMetres() <= from + SAME_PLACE_METRES) {
                 elements.addAll(hardware.of(things.get(nextThing++)));
             }
             while (nextCondition < conditions.size()
                     && conditions.get(nextCondition).startMetres() <= from + SAME_PLACE_METRES) {
-                active.add(conditions.get(nextCondition++));
+                DoneToLine condition = conditions.get(nextCondition++);
+                active.add(condition);
+                if (condition instanceof Split) {
+                    openSplit((Split) condition);
+                }
             }
             active.removeIf(condition -> condition.endMetres() <= from + SAME_PLACE_METRES);
             addPiece(runs.at((from + to) / 2), active, from, to);
         }
+        // What stands at the end of a split that is never put right stands in the split circuit.
+        boolean within = open != null && !open.putRight();
+        if (!within) {
+            closeSplitBefore(Double.POSITIVE_INFINITY);
+        }
         while (nextThing < things.size()) {
             elements.addAll(hardware.of(things.get(nextThing++)));
         }
+        closeSplitBefore(Double.POSITIVE_INFINITY);
         return new Network(elements, load());
+    }
+
+    private void openSplit(Split split) {
+        open = split;
+        beforeSplit = elements;
+        elements = new ArrayList<>();
+    }
+
+    private void closeSplitBefore(double place) {
+        if (open == null || open.endMetres() > place) {
+            return;
+        }
+        NeighbourLine neighbour = new NeighbourLine(cable);
+        Optional<Network> far = open.putRight()
+                ? Optional.of(neighbour.onwardFrom(open.endMetres(), open.neighbourFarEnd()))
+                : Optional.empty();
+        Set<String> madeBy = new LinkedHashSet<>();
+        elements.forEach(element -> madeBy.addAll(element.madeBy()));
+        Network near = neighbour.backFrom(open.startMetres(), open.neighbourNearEnd());
+        beforeSplit.add(new Element.Split(elements, open.shape(), near, far, Set.copyOf(madeBy)));
+        elements = beforeSplit;
+        open = null;
     }
 
     private <E extends Event> List<E> sorted(Class<E> family) {

@@ -70,7 +70,7 @@ public final class CableProfile {
         List<Piece> pieces = new ArrayList<>();
         double metres = 0;
         double seconds = 0;
-        for (Element element : CableCompiler.compile(cable, steps).elements()) {
+        for (Element element : flat(CableCompiler.compile(cable, steps).elements())) {
             if (element instanceof Element.Line) {
                 Element.Line line = (Element.Line) element;
                 boolean ofNoLength = line.madeBy().stream().anyMatch(things::contains);
@@ -83,6 +83,18 @@ public final class CableProfile {
             }
         }
         return new CableProfile(pieces);
+    }
+
+    private static List<Element> flat(List<Element> elements) {
+        List<Element> flat = new ArrayList<>();
+        for (Element element : elements) {
+            if (element instanceof Element.Split) {
+                flat.addAll(((Element.Split) element).inside());
+            } else {
+                flat.add(element);
+            }
+        }
+        return flat;
     }
 
     /**

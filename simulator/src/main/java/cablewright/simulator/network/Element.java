@@ -2,6 +2,11 @@ package cablewright.simulator.network;
 
 import cablewright.simulator.cable.Lumped;
 import cablewright.simulator.crosssection.CrossSection;
+import cablewright.simulator.crosssection.SplitShape;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** One element of a circuit, as the wave meets it. Each keeps the names of the events that made it. */
@@ -114,6 +119,59 @@ public sealed interface Element {
         @Override
         public <T> T accept(ElementVisitor<T> visitor) {
             return visitor.divider(this);
+        }
+    }
+
+    /**
+     * A stretch over which the line shares its field with a neighbour: two circuits of like wires in an even and an odd mode.
+     * What stands inside stands in the line's own circuit, evenly in its two wires.
+     *
+     * @param inside lines as they would be unsplit, and what is put in them
+     * @param shape how the wires lie, from which the modes follow
+     * @param neighbourNear the neighbour from the start of the stretch back to its near end
+     * @param neighbourFar the neighbour from the end of the stretch onward; empty where the split is never put right, and
+     *     then both pairs end in the load of the circuit
+     * @param madeBy names of the events that made it
+     */
+    record Split(
+            List<Element> inside,
+            SplitShape shape,
+            Network neighbourNear,
+            Optional<Network> neighbourFar,
+            Set<String> madeBy)
+            implements Element {
+
+        // Keeps its own list.
+        public Split {
+            inside = List.copyOf(inside);
+        }
+
+        /**
+         * Returns how long the stretch is.
+         *
+         * @return length of all lines inside [m]
+         */
+        public double lengthMetres() {
+            return inside.stream()
+                    .filter(Line.class::isInstance)
+                    .mapToDouble(element -> ((Line) element).lengthMetres())
+                    .sum();
+        }
+
+        /**
+         * Turns the stretch round.
+         *
+         * @return the same as met from its far side
+         */
+        public Split turned() {
+            List<Element> back = new ArrayList<>(inside);
+            Collections.reverse(back);
+            return new Split(back, shape, neighbourFar.orElseThrow(), Optional.of(neighbourNear), madeBy);
+        }
+
+        @Override
+        public <T> T accept(ElementVisitor<T> visitor) {
+            return visitor.split(this);
         }
     }
 }

@@ -27,4 +27,7 @@ public interface ElementVisitor<T> {
 
     /** Visits a divider. @param element the element @return the visitor's answer */
     T divider(Element.Divider element);
+
+    /** Visits a stretch shared with a neighbour. @param element the element @return the visitor's answer */
+    T split(Element.Split element);
 }

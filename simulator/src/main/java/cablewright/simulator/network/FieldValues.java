@@ -67,6 +67,10 @@ public final class FieldValues {
                 multiply(into, forward);
                 multiply(into, at.side());
                 walk(at.branch(), map.onBranch(at.element()), into);
+            } else if (station instanceof WaveStation.AtSplit) {
+                WaveStation.AtSplit at = (WaveStation.AtSplit) station;
+                alongSplit(at.field(), map.places(at.element()), forward);
+                at.field().multiplyOnward(forward);
             }
         }
     }
@@ -74,6 +78,13 @@ public final class FieldValues {
     private void multiply(RunningProduct product, RunningProduct by) {
         for (int k = 0; k < count; k++) {
             product.times(k, by.re(k), by.im(k));
+        }
+    }
+
+    private void alongSplit(SplitField field, List<PlaceMap.Place> places, RunningProduct forward) {
+        for (PlaceMap.Place place : places) {
+            int number = place.number();
+            field.at(place.offsetMetres(), forward, voltRe[number], voltIm[number], ampereRe[number], ampereIm[number]);
         }
     }
 

@@ -28,6 +28,8 @@ public record Network(List<Element> elements, Load load) {
                 size += ((Element.Branch) element).branch().size();
             } else if (element instanceof Element.Divider) {
                 size += ((Element.Divider) element).leg().size();
+            } else if (element instanceof Element.Split) {
+                size += ((Element.Split) element).inside().size();
             }
         }
         return size;

@@ -138,12 +138,20 @@ final class PlaceMap implements Wanted {
         cable.events().stream().filter(PutInLine.class::isInstance).forEach(event -> things.add(event.id()));
         double end = -cable.testLead().map(TestLead::lengthMetres).orElse(0.0);
         for (int i = 0; i < network.elements().size(); i++) {
-            boolean line = network.elements().get(i) instanceof Element.Line;
-            if (line && network.elements().get(i).madeBy().stream().noneMatch(things::contains)) {
+            Element element = network.elements().get(i);
+            double length = lengthMetres(element);
+            if (length > 0 && element.madeBy().stream().noneMatch(things::contains)) {
                 double start = end;
-                end += ((Element.Line) network.elements().get(i)).lengthMetres();
+                end += length;
                 spans.add(new Span(i, start, end));
             }
         }
+    }
+
+    private static double lengthMetres(Element element) {
+        if (element instanceof Element.Split) {
+            return ((Element.Split) element).lengthMetres();
+        }
+        return element instanceof Element.Line ? ((Element.Line) element).lengthMetres() : 0;
     }
 }

@@ -15,6 +15,10 @@ final class RunningProduct {
         Arrays.fill(re, 1);
     }
 
+    int count() {
+        return re.length;
+    }
+
     double re(int i) {
         return re[i];
     }

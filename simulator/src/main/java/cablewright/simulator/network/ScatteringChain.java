@@ -111,7 +111,9 @@ public final class ScatteringChain {
     private static double secondsThrough(List<Element> elements) {
         double sum = 0;
         for (Element element : elements) {
-            if (element instanceof Element.Line) {
+            if (element instanceof Element.Split) {
+                sum += secondsThrough(((Element.Split) element).inside());
+            } else if (element instanceof Element.Line) {
                 Element.Line line = (Element.Line) element;
                 sum += line.lengthMetres() / (line.section().velocityFraction() * PhysicalConstants.SPEED_OF_LIGHT);
             }
@@ -182,7 +184,7 @@ public final class ScatteringChain {
             return new Element.Divider(
                     divider.impedanceOhms(), divider.throughAmplitude(), 0, divider.leg(), divider.madeBy());
         }
-        return element;
+        return element instanceof Element.Split ? ((Element.Split) element).turned() : element;
     }
 
     private void onto(Element.Line before, BackwardWave wave) {

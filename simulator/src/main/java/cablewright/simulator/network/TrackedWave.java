@@ -39,7 +39,7 @@ final class TrackedWave extends BackwardWave {
     static TrackedWave through(Network network, double otherwiseOhms, LineTable table, Wanted wanted) {
         TrackedWave wave = new TrackedWave(table, wanted);
         wave.startAtLoadOf(network, otherwiseOhms);
-        if (network.load() instanceof Load.Endless) {
+        if (network.load() instanceof Load.Endless || wanted.atEnd()) {
             wave.markEnd();
         }
         for (int i = network.elements().size() - 1; i >= 0; i--) {
@@ -218,6 +218,21 @@ final class TrackedWave extends BackwardWave {
             side.times(divider.legAmplitude());
             stations.addFirst(new WaveStation.AtBranch(fresh(), element, side, leg));
         }
+        return null;
+    }
+
+    @Override
+    public Void split(Element.Split split) {
+        boolean here = wanted.onLine(element);
+        onto(SplitWave.last(split).section());
+        SplitWave wave = SplitWave.through(split, this, table(), here);
+        SplitField field = new SplitField(wave);
+        if (here) {
+            stations.addFirst(new WaveStation.AtSplit(fresh(), element, field));
+        } else {
+            field.multiplyOnward(product);
+        }
+        take(wave);
         return null;
     }
 

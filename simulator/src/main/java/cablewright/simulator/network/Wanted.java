@@ -21,4 +21,9 @@ interface Wanted {
 
     /** Returns what is wanted on the branch that leaves at a given element; null for nothing. */
     Wanted onBranch(int element);
+
+    /** Returns whether the voltage across the end of the circuit is wanted, whatever it ends in. */
+    default boolean atEnd() {
+        return false;
+    }
 }

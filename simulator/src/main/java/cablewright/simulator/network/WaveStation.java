@@ -39,10 +39,19 @@ sealed interface WaveStation {
             implements WaveStation {}
 
     /**
-     * The start of a line without end.
+     * A stretch shared with a neighbour.
+     *
+     * @param arrival what arrives
+     * @param element which element of the circuit it is, from 0
+     * @param field what becomes of it within the stretch and on the neighbour
+     */
+    record AtSplit(RunningProduct arrival, int element, SplitField field) implements WaveStation {}
+
+    /**
+     * The end of the circuit: the start of a line without end, or a load across which the voltage is wanted.
      *
      * @param arrival what arrives at the end of the circuit
-     * @param onward wave on the line without end, over what arrived
+     * @param onward voltage there, the wave on the line without end, over what arrived
      */
     record AtEnd(RunningProduct arrival, ComplexArray onward) implements WaveStation {}
 }

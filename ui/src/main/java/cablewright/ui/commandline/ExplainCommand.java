@@ -86,7 +86,8 @@ final class ExplainCommand implements Callable<Integer> {
                 receiver.averages());
         Instrument instrument = receiver.instrument(line.sourceOhms(cable), SAMPLES);
         Explanation explanation = InputFiles.refusalsOf(file, () -> explanation(cable, instrument, settings));
-        TraceTaker taker = new TraceTaker(cable, line.end(), line.sourceOhms(cable), settings, root::remark);
+        TraceTaker taker =
+                new TraceTaker(cable, line.end(), line.sourceOhms(cable), Optional.empty(), settings, root::remark);
         root.remark(taker.told(root.quantities()));
         new NoticeLines(root.quantities())
                 .of(cable, 1 / settings.stimulus().shortestEdgeSeconds())

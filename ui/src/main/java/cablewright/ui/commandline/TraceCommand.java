@@ -39,7 +39,8 @@ import picocli.CommandLine.Spec;
             "  cablewright trace quay-camera-3.json --pulse 2ns --range 150m > trace.csv",
             "  cablewright trace quay-camera-3.json --step 0.5ns --points 20001 --out trace.csv",
             "  cablewright trace quay-camera-3.json --pulse 5ns --averages 64 --gain 20dB --format text",
-            "  cablewright trace quay-camera-3.json --end far --out trace.pdf"
+            "  cablewright trace quay-camera-3.json --end far --out trace.pdf",
+            "  cablewright trace pilot-pair-7.json --step 5ns --crosstalk split-1 --out heard.csv"
         })
 final class TraceCommand implements Callable<Integer> {
 
@@ -66,6 +67,14 @@ final class TraceCommand implements Callable<Integer> {
 
     @Mixin
     private ReceiverOptions receiver;
+
+    @Option(
+            names = "--crosstalk",
+            paramLabel = "EVENT",
+            description =
+                    "Instead of the tested pair, listen to the neighbour of this split at the same end: near-end crosstalk, "
+                            + "in the column neighbour_v or trace_v.")
+    private Optional<String> crosstalk = Optional.empty();
 
     @Option(
             names = "--points",
@@ -104,7 +113,7 @@ final class TraceCommand implements Callable<Integer> {
         output.notOver(file);
         Cable cable = InputFiles.cable(file);
         Settings settings = settings(cable);
-        TraceTaker taker = new TraceTaker(cable, line.end(), line.sourceOhms(cable), settings, root::remark);
+        TraceTaker taker = new TraceTaker(cable, line.end(), line.sourceOhms(cable), crosstalk, settings, root::remark);
         TakenTrace trace = InputFiles.refusalsOf(
                 file,
                 () -> receiver.given()

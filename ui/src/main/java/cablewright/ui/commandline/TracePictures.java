@@ -76,6 +76,9 @@ final class TracePictures {
         Words words = Words.in(unit);
         Object end = trace.settings().get("end");
         return (end == null ? "" : end + " end, ") + words.stimulus(settings.stimulus()) + ", velocity "
-                + Quantities.number(settings.velocityFraction(), 3);
+                + Quantities.number(settings.velocityFraction(), 3)
+                + (trace.settings().containsKey("crosstalk_of")
+                        ? ", heard by the neighbour of " + trace.settings().get("crosstalk_of")
+                        : "");
     }
 }

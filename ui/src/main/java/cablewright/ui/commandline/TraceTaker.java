@@ -6,6 +6,8 @@ import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.network.NeighbourPort;
+import cablewright.simulator.network.PortResponse;
 import cablewright.simulator.network.SimulatedPort;
 import cablewright.simulator.wave.EvenTimes;
 import cablewright.simulator.wave.Stimulus;
@@ -16,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** Takes the trace of one end of a cable at given settings. */
@@ -24,19 +27,30 @@ final class TraceTaker {
     private final Cable cable;
     private final LineEnd end;
     private final double sourceOhms;
+    private final Optional<String> crosstalkOf;
     private final Settings settings;
     private final Consumer<String> remark;
 
-    TraceTaker(Cable cable, LineEnd end, double sourceOhms, Settings settings, Consumer<String> remark) {
+    TraceTaker(
+            Cable cable,
+            LineEnd end,
+            double sourceOhms,
+            Optional<String> crosstalkOf,
+            Settings settings,
+            Consumer<String> remark) {
         this.cable = cable;
         this.end = end;
         this.sourceOhms = sourceOhms;
+        this.crosstalkOf = crosstalkOf;
         this.settings = settings;
         this.remark = remark;
     }
 
-    private SimulatedPort port() {
-        return new SimulatedPort(end == LineEnd.NEAR ? cable : cable.seenFromFarEnd(), sourceOhms);
+    private PortResponse port() {
+        Cable seen = end == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
+        return crosstalkOf.isPresent()
+                ? new NeighbourPort(seen, sourceOhms, crosstalkOf.get())
+                : new SimulatedPort(seen, sourceOhms);
     }
 
     /** The exact voltage at the port, at evenly spaced times from 0 to that of the range. */
@@ -63,6 +77,15 @@ final class TraceTaker {
         }
         Map<String, Object> told = settingsByName();
         told.put("samples_per_edge", times.samplesPerEdge());
+        if (crosstalkOf.isPresent()) {
+            return new TakenTrace(
+                    cable.title(),
+                    told,
+                    List.of(
+                            new Column("time_s", seconds),
+                            new Column("distance_m", metres),
+                            new Column("neighbour_v", reflected)));
+        }
         return new TakenTrace(
                 cable.title(),
                 told,
@@ -75,7 +98,9 @@ final class TraceTaker {
 
     /** What a receiver shows. */
     TakenTrace received(Instrument instrument, long seed) {
-        Trace trace = new Reflectometer(instrument).measure(port(), settings, seed);
+        // A neighbour's receiver sees nothing of the outgoing wave.
+        Instrument used = crosstalkOf.isPresent() ? instrument.withOutgoingShare(0) : instrument;
+        Trace trace = new Reflectometer(used).measure(port(), settings, seed);
         double[] seconds = new double[trace.count()];
         double[] metres = new double[trace.count()];
         for (int i = 0; i < seconds.length; i++) {
@@ -109,6 +134,7 @@ final class TraceTaker {
         told.put("source_ohm", sourceOhms);
         told.put("velocity_fraction", settings.velocityFraction());
         told.put("range_m", settings.rangeMetres());
+        crosstalkOf.ifPresent(id -> told.put("crosstalk_of", id));
         return told;
     }
 
@@ -117,6 +143,7 @@ final class TraceTaker {
         Words words = Words.in(quantities.unit());
         return cable.title() + ", " + words.end(end) + ": " + words.stimulus(settings.stimulus()) + ", source "
                 + quantities.ohms(sourceOhms) + ", velocity " + Quantities.number(settings.velocityFraction(), 3)
-                + ", range " + quantities.shortLength(settings.rangeMetres());
+                + ", range " + quantities.shortLength(settings.rangeMetres())
+                + crosstalkOf.map(id -> ", heard by the neighbour of " + id).orElse("");
     }
 }

@@ -18,6 +18,7 @@ import cablewright.simulator.cable.Pinch;
 import cablewright.simulator.cable.SeriesPart;
 import cablewright.simulator.cable.ShuntPart;
 import cablewright.simulator.cable.Splice;
+import cablewright.simulator.cable.Split;
 import cablewright.simulator.cable.Splitter;
 import cablewright.simulator.cable.SpreadPair;
 import cablewright.simulator.cable.Tap;
@@ -169,10 +170,18 @@ public final class EventWords implements EventVisitor<String> {
         if (event instanceof SpreadPair) {
             return say("detail.spread-pair", length, Quantities.significant(((SpreadPair) event).spacingFactor()));
         }
+        if (event instanceof Split) {
+            return split((Split) event, length);
+        }
         if (event instanceof Unevenness) {
             return say("detail.unevenness", length, share(((Unevenness) event).relativeAmplitude()));
         }
         return say("detail.heat", length, Quantities.significant(((Heat) event).celsius()));
+    }
+
+    private String split(Split event, String length) {
+        String layout = say("splitLayout." + Words.word(event.shape().layout()));
+        return say(event.putRight() ? "detail.split" : "detail.split-to-the-end", length, layout);
     }
 
     /**

@@ -153,4 +153,9 @@ final class NodeList implements ElementVisitor<Void> {
     public Void divider(Element.Divider element) {
         throw new IllegalArgumentException("an ideal divider has no lumped parts");
     }
+
+    @Override
+    public Void split(Element.Split element) {
+        throw new IllegalArgumentException("a stretch shared with a neighbour is no ladder of one line");
+    }
 }

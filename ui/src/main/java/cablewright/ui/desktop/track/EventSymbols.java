@@ -16,6 +16,7 @@ import cablewright.simulator.cable.Pinch;
 import cablewright.simulator.cable.SeriesPart;
 import cablewright.simulator.cable.ShuntPart;
 import cablewright.simulator.cable.Splice;
+import cablewright.simulator.cable.Split;
 import cablewright.simulator.cable.Splitter;
 import cablewright.simulator.cable.Tap;
 import cablewright.simulator.cable.TouchingConductors;
@@ -281,6 +282,8 @@ final class EventSymbols implements EventVisitor<Void> {
             ripple();
         } else if (event instanceof GradualDamage) {
             wedges();
+        } else if (event instanceof Split) {
+            crossings(((Split) event).putRight());
         } else {
             bracket(track.ink(Ink.DAMAGE), false);
         }
@@ -338,6 +341,23 @@ final class EventSymbols implements EventVisitor<Void> {
         for (double x = from; x < to - 1; x += step) {
             g.strokeLine(x, y - up * 2 * unit(), Math.min(to, x + step), y + up * 2 * unit());
             up = -up;
+        }
+    }
+
+    /** Two wires that change places where the pair is split, run apart, and change back where it is put right. */
+    private void crossings(boolean putRight) {
+        damageStroke();
+        double w = Math.min(9 * unit(), (to - from) / 3);
+        double top = body.top() - 8 * unit();
+        double bottom = body.top() - 2 * unit();
+        double end = putRight ? to - w : to;
+        g.strokeLine(from, bottom, from + w, top);
+        g.strokeLine(from, top, from + w, bottom);
+        g.strokeLine(from + w, top, end, top);
+        g.strokeLine(from + w, bottom, end, bottom);
+        if (putRight) {
+            g.strokeLine(end, top, to, bottom);
+            g.strokeLine(end, bottom, to, top);
         }
     }
 
