@@ -163,15 +163,28 @@ public final class ExerciseGenerator {
                 start,
                 permitted,
                 OptionalDouble.empty(),
-                hints(plan, sights),
+                hints(plan, sights, hard),
                 ExplanationDraft.of(plan.cable(), sights),
                 Optional.empty(),
                 dice.seed(),
                 true);
     }
 
-    /** From the mildest to the plainest: which width, which region, which sign. */
-    private static List<Hint> hints(CablePlan plan, List<EventSight> sights) {
+    /** From the mildest to the plainest: which end where there is a choice, which width, which region, which sign. */
+    private static List<Hint> hints(CablePlan plan, List<EventSight> sights, boolean eitherEnd) {
+        List<Hint> hints = new ArrayList<>();
+        if (eitherEnd) {
+            hints.add(new Hint(
+                    sights.stream().allMatch(sight -> sight.visibility() == Visibility.CLEAR)
+                            ? "All that can be asked for shows from the near end."
+                            : "The near end does not show everything: something hides what lies beyond it.",
+                    1));
+        }
+        hints.addAll(hintsFromTheNearEnd(plan, sights));
+        return hints;
+    }
+
+    private static List<Hint> hintsFromTheNearEnd(CablePlan plan, List<EventSight> sights) {
         Optional<EventSight> damage = sights.stream()
                 .filter(sight -> isDamage(sight.kind()) && sight.visibility() == Visibility.CLEAR)
                 .findFirst();

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.RecordedItem;
 import cablewright.lessons.exercise.Verdict;
@@ -13,29 +14,46 @@ import cablewright.lessons.marking.KeyedAnswer;
 import cablewright.lessons.marking.LineEvent;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
+import cablewright.lessons.marking.Standing;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.Nature;
+import cablewright.simulator.explanation.Sightings;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
 class ExerciseGeneratorTest {
 
     private static final int MANY = 1000;
 
+    private static List<Exercise> thousand = List.of();
+
+    @BeforeAll
+    static void make() {
+        ExerciseGenerator generator = new ExerciseGenerator();
+        thousand = IntStream.range(0, MANY)
+                .mapToObj(seed -> generator.generate(GenerationRequest.anything(seed, (seed % 11) / 10.0)))
+                .toList();
+    }
+
+    @AfterAll
+    static void forget() {
+        thousand = List.of();
+    }
+
     @Test
     void thousandExercisesAreFitToSet() {
-        ExerciseGenerator generator = new ExerciseGenerator();
         Map<EventKind, Integer> asked = new EnumMap<>(EventKind.class);
         Set<String> briefs = new HashSet<>();
         int sound = 0;
         int belongs = 0;
-        for (int seed = 0; seed < MANY; seed++) {
-            double difficulty = (seed % 11) / 10.0;
-            Exercise exercise = generator.generate(GenerationRequest.anything(seed, difficulty));
+        for (Exercise exercise : thousand) {
             briefs.add(exercise.title() + exercise.cable().lengthMetres());
             boolean damaged = false;
             for (var event : exercise.cable().events()) {
@@ -62,19 +80,47 @@ class ExerciseGeneratorTest {
         }
     }
 
+    /**
+     * What the generator promises, asked of the marker, which looks at every permitted setting: each event that nothing
+     * hides is clear at one of them, there is one right answer, it earns every mark, and it digs nothing up for nothing.
+     */
     @Test
-    void perfectReaderEarnsEveryMarkAndDigsNothingUpForNothing() {
-        ExerciseGenerator generator = new ExerciseGenerator();
-        for (int seed = 0; seed < 60; seed++) {
-            Exercise exercise = generator.generate(GenerationRequest.anything(7000 + seed, (seed % 11) / 10.0));
-            Demand demand = Demand.of(exercise);
-            MarkSheet sheet = new Marker().mark(exercise, KeyedAnswer.of(demand));
+    void ofAThousandExercisesEachShowsWhatItAsksForAndHasOneRightAnswer() {
+        for (Exercise exercise : thousand) {
+            Marker marker = new Marker();
+            Demand demand = marker.demand(exercise);
+            Attempt keyed = KeyedAnswer.of(demand);
+            MarkSheet sheet = marker.mark(exercise, keyed);
             assertEquals(sheet.maximum(), sheet.marks(), 1e-9, exercise.toString());
             assertEquals(0, sheet.needlessDigs());
+            assertEquals(demand.demanded().size(), keyed.flags().size());
             for (LineEvent event : demand.events()) {
                 boolean damage = event.kind().nature() == Nature.DAMAGE;
                 assertEquals(damage ? Verdict.DAMAGE : Verdict.BELONGS, event.truth());
+                assertTrue(
+                        event.standing() == Standing.DEMANDED || isBehindAFullReflection(exercise, event),
+                        () -> exercise.id() + ": " + event);
             }
+        }
+    }
+
+    private static boolean isBehindAFullReflection(Exercise exercise, LineEvent event) {
+        return event.eventId().equals(Sightings.END_OF_LINE)
+                || exercise.cable().events().stream()
+                        .anyMatch(other -> (other.kind() == EventKind.OPEN || other.kind() == EventKind.SHORT)
+                                && other.startMetres() < event.trueStartMetres());
+    }
+
+    @Test
+    void whereBothEndsMayBeTestedTheFirstHintSaysWhatTheNearEndShows() {
+        ExerciseGenerator generator = new ExerciseGenerator();
+        for (int seed = 0; seed < 60; seed++) {
+            Exercise exercise = generator.generate(GenerationRequest.anything(seed, 0.9));
+            boolean all = Demand.of(exercise).events().stream()
+                    .filter(event -> !event.eventId().equals(Sightings.END_OF_LINE))
+                    .allMatch(event -> !isBehindAFullReflection(exercise, event));
+            String first = exercise.hints().get(0).text();
+            assertEquals(all, first.startsWith("All that can be asked for"), exercise.id() + ": " + first);
         }
     }
 
