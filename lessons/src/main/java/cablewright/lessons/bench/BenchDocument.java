@@ -89,6 +89,31 @@ public record BenchDocument(Lesson lesson, int index) {
     }
 
     /**
+     * Builds on the cable that is worked on. What only followed from the cable follows it on: drawings that were honest stay
+     * honest, and an instrument and choices that were the usual ones stay the usual ones. What somebody changed stays as it
+     * is.
+     *
+     * @param edit makes another cable of it
+     * @return the document with that
+     */
+    public BenchDocument built(UnaryOperator<Cable> edit) {
+        Exercise before = exercise();
+        Cable old = before.cable();
+        Cable cable = edit.apply(old);
+        Exercise after = ExerciseEdits.withCable(before, cable);
+        if (before.record().equals(RecordEdits.of(old))) {
+            after = ExerciseEdits.withRecord(after, RecordEdits.of(cable));
+        }
+        if (before.instrument().equals(UsualView.instrument(old))) {
+            after = ExerciseEdits.withInstrument(after, UsualView.instrument(cable));
+        }
+        boolean usual = before.permitted().equals(UsualView.permitted(old))
+                && before.start().equals(UsualView.start(old));
+        return with(
+                usual ? ExerciseEdits.withPermitted(after, UsualView.permitted(cable), UsualView.start(cable)) : after);
+    }
+
+    /**
      * Changes the record that is worked on.
      *
      * @param edit makes another record of it

@@ -2,6 +2,7 @@ package cablewright.ui.commandline;
 
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.explanation.Attribution;
+import cablewright.simulator.explanation.EventFacts;
 import cablewright.simulator.explanation.EventSight;
 import cablewright.simulator.explanation.Sightings;
 import cablewright.simulator.explanation.Suggestions;

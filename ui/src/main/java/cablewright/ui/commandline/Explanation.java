@@ -1,6 +1,7 @@
 package cablewright.ui.commandline;
 
 import cablewright.simulator.cable.Cable;
+import cablewright.simulator.explanation.EventFacts;
 import cablewright.simulator.explanation.Suggestion;
 import cablewright.simulator.explanation.Visibility;
 import cablewright.simulator.explanation.WavePath;

@@ -1,5 +1,8 @@
 package cablewright.ui.desktop;
 
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 
@@ -22,5 +25,23 @@ record Page(String id, Supplier<Content> content) {
 
         /** Returns what a copied picture shows. */
         Node picture();
+
+        /**
+         * What becomes of a file that is opened or dropped while this page is shown; empty where the window opens it as a
+         * lesson to practise.
+         */
+        default Optional<Consumer<Path>> files() {
+            return Optional.empty();
+        }
+
+        /**
+         * Asked before the window closes.
+         *
+         * @param close closes it without asking again
+         * @return whether it may close now; if not, the page asks the person, and closes it where that is wanted
+         */
+        default boolean mayClose(Runnable close) {
+            return true;
+        }
     }
 }

@@ -1,7 +1,11 @@
 package cablewright.ui.desktop;
 
+import cablewright.lessons.bench.BenchTemplate;
 import cablewright.lessons.classbook.ClassRecords;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.ui.desktop.bench.BenchView;
+import cablewright.ui.desktop.bench.BenchViewModel;
+import cablewright.ui.desktop.bench.SystemClipboard;
 import cablewright.ui.desktop.classbook.ClassBookView;
 import cablewright.ui.desktop.classbook.ClassBookViewModel;
 import cablewright.ui.desktop.demonstrations.DemonstrationsView;
@@ -22,6 +26,7 @@ final class Pages {
     private ClassBookView classBook;
     private Lesson lesson;
     private DemonstrationsView demonstrations;
+    private BenchView bench;
 
     Pages(WindowViewModel model, Threads threads, ClassRecords records, Texts texts) {
         this.model = model;
@@ -36,7 +41,8 @@ final class Pages {
         return List.of(
                 new Page("practice", () -> content(practice, practice::start, practice::tracks)),
                 new Page("demonstrations", this::demonstrations),
-                new Page("classbook", this::classBook));
+                new Page("classbook", this::classBook),
+                new Page("bench", this::bench));
     }
 
     private Page.Content demonstrations() {
@@ -58,6 +64,21 @@ final class Pages {
         }
         ClassBookView shown = classBook;
         return content(shown, shown::start, () -> shown);
+    }
+
+    private Page.Content bench() {
+        if (bench == null) {
+            BenchViewModel made = new BenchViewModel(
+                    BenchTemplate.PLAIN_CABLE.document(),
+                    model.unitProperty(),
+                    threads,
+                    new SystemClipboard(),
+                    new Texts(BenchView.BUNDLE),
+                    texts);
+            bench = new BenchView(made, texts);
+        }
+        BenchView shown = bench;
+        return content(shown, shown::start, shown::tracks);
     }
 
     private static Page.Content content(Node node, Runnable start, Supplier<Node> picture) {

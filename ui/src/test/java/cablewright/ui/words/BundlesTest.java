@@ -13,6 +13,7 @@ import cablewright.simulator.cable.Signature;
 import cablewright.simulator.crosssection.WaterPicture;
 import cablewright.simulator.explanation.HiddenReason;
 import cablewright.simulator.explanation.Visibility;
+import cablewright.ui.desktop.bench.BenchView;
 import cablewright.ui.desktop.practice.Setting;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -98,6 +99,7 @@ class BundlesTest {
     private static Set<String> allKeys() {
         Set<String> keys = new HashSet<>(new Texts(Words.BUNDLE).keys());
         keys.addAll(new Texts("cablewright.ui.desktop.desktop").keys());
+        keys.addAll(new Texts(BenchView.BUNDLE).keys());
         return keys;
     }
 

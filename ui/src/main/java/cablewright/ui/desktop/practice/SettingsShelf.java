@@ -72,6 +72,7 @@ public final class SettingsShelf extends VBox {
         addSettings();
         getChildren().addAll(row, working(), problem());
         axis.unitProperty().addListener((o, before, now) -> rebuild());
+        settings.permittedProperty().addListener((o, before, now) -> rebuild());
         settings.stimulusProperty().addListener((o, before, now) -> {
             if (before.isStep() != now.isStep()) {
                 rebuild();

@@ -10,6 +10,8 @@ import java.util.List;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.Property;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleObjectProperty;
 
@@ -19,7 +21,7 @@ public final class SettingsViewModel {
     /** One step of the velocity key and of the velocity's arrows. */
     public static final double VELOCITY_STEP = 0.005;
 
-    private final Permitted permitted;
+    private final ReadOnlyObjectWrapper<Permitted> permitted;
     private final ObjectProperty<LineEnd> end;
     private final ObjectProperty<Stimulus> stimulus;
     private final DoubleProperty velocity;
@@ -34,7 +36,7 @@ public final class SettingsViewModel {
      * @param start one of them
      */
     public SettingsViewModel(Permitted permitted, Start start) {
-        this.permitted = permitted;
+        this.permitted = new ReadOnlyObjectWrapper<>(permitted);
         this.end = new SimpleObjectProperty<>(start.end());
         this.stimulus = new SimpleObjectProperty<>(start.settings().stimulus());
         this.velocity = new SimpleDoubleProperty(start.settings().velocityFraction());
@@ -49,7 +51,47 @@ public final class SettingsViewModel {
      * @return the choices
      */
     public Permitted permitted() {
-        return permitted;
+        return permitted.get();
+    }
+
+    /**
+     * Returns what may be set, where that can change.
+     *
+     * @return the choices
+     */
+    public ReadOnlyObjectProperty<Permitted> permittedProperty() {
+        return permitted.getReadOnlyProperty();
+    }
+
+    /**
+     * Permits other choices. What is set stays where they have it; otherwise the nearest of them is taken, and a range that
+     * holds what the one before held.
+     *
+     * @param choices the choices
+     */
+    public void permit(Permitted choices) {
+        permitted.set(choices);
+        if (!choices.ends().contains(end.get())) {
+            end.set(choices.ends().get(0));
+        }
+        if (!choices.stimuli().contains(stimulus.get())) {
+            setShape(stimulus.get().isStep() ? hasShape(true) : !hasShape(false));
+        }
+        setVelocity(velocity.get());
+        rangeMetres.set(atLeast(rangeMetres.get(), choices.rangesMetres()));
+        gainDecibels.set(atLeast(gainDecibels.get(), choices.gainsDecibels()));
+        averages.set(atLeast(averages.get(), choices.averages()));
+    }
+
+    private boolean hasShape(boolean step) {
+        return !ofShape(step).isEmpty();
+    }
+
+    private static <T extends Comparable<T>> T atLeast(T wanted, List<T> rising) {
+        return rising.stream()
+                .filter(one -> one.compareTo(wanted) >= 0)
+                .findFirst()
+                .orElse(rising.get(rising.size() - 1));
     }
 
     /**
@@ -125,7 +167,7 @@ public final class SettingsViewModel {
     }
 
     private List<Stimulus> ofShape(boolean step) {
-        return permitted.stimuli().stream()
+        return permitted().stimuli().stream()
                 .filter(one -> one.isStep() == step)
                 .sorted(Comparator.comparingDouble(Stimulus::resolutionSeconds))
                 .toList();
@@ -173,8 +215,8 @@ public final class SettingsViewModel {
     public void setVelocity(double fraction) {
         double rounded = Math.round(fraction / VELOCITY_STEP * 10) * VELOCITY_STEP / 10;
         velocity.set(Math.max(
-                permitted.velocity().leastFraction(),
-                Math.min(permitted.velocity().mostFraction(), rounded)));
+                permitted().velocity().leastFraction(),
+                Math.min(permitted().velocity().mostFraction(), rounded)));
     }
 
     /**
@@ -186,19 +228,19 @@ public final class SettingsViewModel {
     public boolean isFree(Setting setting) {
         switch (setting) {
             case END:
-                return permitted.ends().size() > 1;
+                return permitted().ends().size() > 1;
             case SHAPE:
                 return hasBothShapes();
             case WIDTH:
                 return widths().size() > 1;
             case VELOCITY:
-                return !permitted.velocity().isFixed();
+                return !permitted().velocity().isFixed();
             case RANGE:
-                return permitted.rangesMetres().size() > 1;
+                return permitted().rangesMetres().size() > 1;
             case GAIN:
-                return permitted.gainsDecibels().size() > 1;
+                return permitted().gainsDecibels().size() > 1;
             default:
-                return permitted.averages().size() > 1;
+                return permitted().averages().size() > 1;
         }
     }
 
@@ -211,7 +253,7 @@ public final class SettingsViewModel {
     public void step(Setting setting, int direction) {
         switch (setting) {
             case END:
-                next(end, permitted.ends(), direction);
+                next(end, permitted().ends(), direction);
                 break;
             case SHAPE:
                 setShape(hasBothShapes() != stimulus.get().isStep());
@@ -223,13 +265,13 @@ public final class SettingsViewModel {
                 setVelocity(velocity.get() + direction * VELOCITY_STEP);
                 break;
             case RANGE:
-                next(rangeMetres, permitted.rangesMetres(), direction);
+                next(rangeMetres, permitted().rangesMetres(), direction);
                 break;
             case GAIN:
-                next(gainDecibels, permitted.gainsDecibels(), direction);
+                next(gainDecibels, permitted().gainsDecibels(), direction);
                 break;
             default:
-                next(averages, permitted.averages(), direction);
+                next(averages, permitted().averages(), direction);
                 break;
         }
     }

@@ -115,9 +115,19 @@ public final class AxisViewModel {
      * @param sampleMetres distance of two samples of the trace [m]
      */
     public void stepHair(int direction, Stride stride, double sampleMetres) {
+        showHairAt(hairMetres.get() + direction * strideMetres(stride, sampleMetres));
+    }
+
+    /**
+     * Tells how far a key moves things.
+     *
+     * @param stride which stride
+     * @param sampleMetres distance of two samples of the trace [m]
+     * @return distance [m]
+     */
+    public double strideMetres(Stride stride, double sampleMetres) {
         double usual = view.get().spanMetres() / STEPS_ACROSS;
-        double step = stride == Stride.FINE ? sampleMetres : stride == Stride.USUAL ? usual : COARSE_STEPS * usual;
-        showHairAt(hairMetres.get() + direction * step);
+        return stride == Stride.FINE ? sampleMetres : stride == Stride.USUAL ? usual : COARSE_STEPS * usual;
     }
 
     /**

@@ -80,6 +80,15 @@ public final class CableTrack extends Track {
         TrackPointer.on(this, new MarkGrips(this, this::grips, actions));
     }
 
+    /**
+     * Tells where the hair line stands on this track.
+     *
+     * @return pixels from its left edge
+     */
+    public double hairPixel() {
+        return view().pixel(axis().hairMetresProperty().get());
+    }
+
     private List<MarkGrips.Mark> grips() {
         return model.drawingProperty().get().map(CableDrawing::marks).orElse(List.of()).stream()
                 .map(mark -> new MarkGrips.Mark(mark.event().id(), mark.shownFromMetres(), mark.shownToMetres()))
@@ -221,8 +230,11 @@ public final class CableTrack extends Track {
     /** Full, half or hollow: seen, doubtful, hidden. */
     private void drawDot(GraphicsContext g, Visibility visibility, double x, double y) {
         double r = 4 * scale();
-        g.setStroke(ink(Ink.TEXT));
-        g.setFill(ink(Ink.TEXT));
+        Ink colour = visibility == Visibility.CLEAR
+                ? Ink.SEEN
+                : visibility == Visibility.MARGINAL ? Ink.DOUBTFUL : Ink.HIDDEN;
+        g.setStroke(ink(colour));
+        g.setFill(ink(colour));
         g.setLineWidth(1.3 * scale());
         if (visibility == Visibility.CLEAR) {
             g.fillOval(x - r, y - r, 2 * r, 2 * r);

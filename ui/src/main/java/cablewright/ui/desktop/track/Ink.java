@@ -45,6 +45,12 @@ enum Ink {
     HARDWARE_EDGE("#3a3a2a"),
     /** Impedance along the cable. */
     PROFILE("#57606a"),
+    /** Mark of what the trace shows. */
+    SEEN("#00795a"),
+    /** Mark of what it shows with doubt. */
+    DOUBTFUL("#7a4b00"),
+    /** Mark of what it hides. */
+    HIDDEN("#b84f00"),
     /** The wave on its way. */
     WAVE("#0072b2");
 

@@ -17,7 +17,7 @@ import javafx.beans.property.SimpleObjectProperty;
 public final class TraceTrackViewModel {
 
     private final AxisViewModel axis;
-    private final double referenceOhms;
+    private double referenceOhms;
     private final Texts texts;
     private final ObjectProperty<Trace> trace = new SimpleObjectProperty<>();
     private final ObjectProperty<Trace> comparison = new SimpleObjectProperty<>();
@@ -56,6 +56,15 @@ public final class TraceTrackViewModel {
         this.axis = axis;
         this.referenceOhms = referenceOhms;
         this.texts = texts;
+    }
+
+    /**
+     * Tells reflections on another instrument.
+     *
+     * @param ohms resistance of its source [Ω]
+     */
+    public void setReferenceOhms(double ohms) {
+        referenceOhms = ohms;
     }
 
     /**

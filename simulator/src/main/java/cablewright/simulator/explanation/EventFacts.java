@@ -1,12 +1,9 @@
-package cablewright.ui.commandline;
+package cablewright.simulator.explanation;
 
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.DoneToLine;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.LineEnd;
-import cablewright.simulator.explanation.EventSight;
-import cablewright.simulator.explanation.FullEcho;
-import cablewright.simulator.explanation.PlaceSight;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.network.CableProfile;
@@ -18,7 +15,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * What the command 'explain' says of one place of an event.
+ * What is told of one place of an event beside whether it shows: impedances, loss on the way, and what a reader would tell
+ * from its height.
  *
  * @param event the event, told from the near end
  * @param sight how the event shows
@@ -28,7 +26,7 @@ import java.util.OptionalDouble;
  * @param lossDecibels loss to the place and back for the wave that is set [dB]; absent where none of it gets there and back
  * @param coefficient reflection coefficient that a reader would tell: the height over that of a full reflection there
  */
-record EventFacts(
+public record EventFacts(
         Event event,
         EventSight sight,
         PlaceSight place,
@@ -37,8 +35,17 @@ record EventFacts(
         OptionalDouble lossDecibels,
         OptionalDouble coefficient) {
 
-    /** Looks at every event that shows, or does not, on a trace. */
-    static List<EventFacts> of(
+    /**
+     * Looks at events that show, or do not, on a trace.
+     *
+     * @param cable the cable as it lies, told from its near end
+     * @param instrument the instrument
+     * @param settings what is set
+     * @param end the end that is tested
+     * @param sights how the events show at these settings
+     * @return one entry for each place of each of them, in their order
+     */
+    public static List<EventFacts> of(
             Cable cable, Instrument instrument, Settings settings, LineEnd end, List<EventSight> sights) {
         FullEcho echo = new FullEcho(instrument, settings);
         CableProfile profile = CableProfile.of(cable, 1 / settings.stimulus().shortestEdgeSeconds());
@@ -86,8 +93,12 @@ record EventFacts(
                 .orElse(OptionalDouble.empty());
     }
 
-    /** The impedance that a reader would tell from the height alone. */
-    OptionalDouble apparentOhms() {
+    /**
+     * Returns the impedance that a reader would tell from the height alone.
+     *
+     * @return impedance [Ω]; absent where nothing that was sent gets there and back
+     */
+    public OptionalDouble apparentOhms() {
         return coefficient.isPresent()
                 ? OptionalDouble.of(new Reflection(coefficient.getAsDouble()).impedanceOhms(soundOhms))
                 : OptionalDouble.empty();

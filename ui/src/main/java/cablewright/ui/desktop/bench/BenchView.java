@@ -1,0 +1,225 @@
+package cablewright.ui.desktop.bench;
+
+import cablewright.ui.desktop.practice.SettingsShelf;
+import cablewright.ui.desktop.track.CableTrack;
+import cablewright.ui.desktop.track.PennantActions;
+import cablewright.ui.desktop.track.RecordTrack;
+import cablewright.ui.desktop.track.TraceTrack;
+import cablewright.ui.desktop.track.TrackPointer;
+import cablewright.ui.words.Texts;
+import java.util.function.Function;
+import javafx.beans.binding.Bindings;
+import javafx.css.PseudoClass;
+import javafx.scene.Node;
+import javafx.scene.control.ContextMenu;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.stage.Screen;
+
+/** The Bench on the screen: bar, three tracks on one axis, palette and settings; the document's sides in tabs beside them. */
+public final class BenchView extends BorderPane {
+
+    /** Full name of the Bench's bundle of sentences. */
+    public static final String BUNDLE = "cablewright.ui.desktop.bench.bench";
+
+    private static final String STYLE = "bench.css";
+    private static final PseudoClass LOW = PseudoClass.getPseudoClass("low");
+    private static final PseudoClass NARROW = PseudoClass.getPseudoClass("narrow");
+    private static final PseudoClass ARMED = PseudoClass.getPseudoClass("armed");
+    private static final double LOW_LETTERS = 62;
+    private static final double NARROW_LETTERS = 95;
+
+    private final BenchViewModel model;
+    private final TraceTrack trace;
+    private final RecordTrack record;
+    private final CableTrack cable;
+    private final VBox tracks;
+    private final InsertPalette palette;
+    private final BenchTabs tabs;
+
+    /**
+     * Lays the Bench out.
+     *
+     * @param model the Bench
+     * @param desktop texts of the desktop, which tracks and settings say
+     */
+    public BenchView(BenchViewModel model, Texts desktop) {
+        this.model = model;
+        Texts texts = model.texts();
+        getStyleClass().addAll("bench", "exercise");
+        getStylesheets().add(BenchView.class.getResource(STYLE).toExternalForm());
+        BenchTraceViewModel port = model.trace();
+        trace = new TraceTrack(port.traceTrack(), desktop.say("trace.caption"), desktop.say("trace.name"));
+        TrackPointer.on(trace, onTrace());
+        record = new RecordTrack(
+                port.axis(),
+                Bindings.createObjectBinding(
+                        () -> model.document().now().record(), model.document().documentProperty()),
+                port.endProperty(),
+                model.words(),
+                desktop.say("record.caption"),
+                desktop.say("record.name"));
+        cable = new CableTrack(port.axis(), port.cableTrack(), model.words(), desktop, model.events());
+        StackPane traceCard = card(trace);
+        VBox.setVgrow(traceCard, Priority.ALWAYS);
+        tracks = new VBox(traceCard, card(record), card(cable));
+        tracks.getStyleClass().add("tracks");
+        VBox.setVgrow(tracks, Priority.ALWAYS);
+        palette = new InsertPalette(model);
+        VBox left = new VBox(
+                tracks,
+                palette,
+                new SettingsShelf(
+                        port.settings(),
+                        port.axis(),
+                        port.workingProperty(),
+                        port.problemProperty(),
+                        desktop,
+                        model.words()),
+                hints(texts));
+        left.getStyleClass().add("left-column");
+        setCenter(scrolling(left, texts.say("left.name")));
+        tabs = new BenchTabs(model);
+        tabs.getStyleClass().add("right-column");
+        setRight(tabs);
+        setTop(new BenchBar(model));
+        BenchKeys keys = new BenchKeys(model, this::openInsertMenu, tabs);
+        left.addEventHandler(KeyEvent.KEY_PRESSED, keys::pressed);
+        addEventHandler(KeyEvent.KEY_PRESSED, keys::pressed);
+        tracks.addEventFilter(MouseEvent.MOUSE_CLICKED, this::clicked);
+        model.events().onPlacing(this::openInsertMenu);
+        model.events().armedProperty().addListener((o, before, now) -> pseudoClassStateChanged(ARMED, now.isPresent()));
+        widthProperty().addListener(changed -> adapt());
+        heightProperty().addListener(changed -> adapt());
+    }
+
+    /** On the trace nothing can be taken hold of; a double click puts something on the cable there. */
+    private PennantActions onTrace() {
+        return new PennantActions() {
+            @Override
+            public void select(String letter) {
+                // The Bench has no flags.
+            }
+
+            @Override
+            public void drag(String letter, boolean secondStaff, double metres) {
+                // The Bench has no flags.
+            }
+
+            @Override
+            public void drop() {
+                // The Bench has no flags.
+            }
+
+            @Override
+            public void place(double metres) {
+                model.events().place(metres);
+            }
+        };
+    }
+
+    private void adapt() {
+        double letter = trace.letterSize();
+        pseudoClassStateChanged(LOW, getHeight() < LOW_LETTERS * letter);
+        pseudoClassStateChanged(NARROW, getWidth() < NARROW_LETTERS * letter);
+    }
+
+    private static StackPane card(Node track) {
+        StackPane card = new StackPane(track);
+        card.getStyleClass().addAll("card", "track-card");
+        return card;
+    }
+
+    private static ScrollPane scrolling(Node content, String name) {
+        ScrollPane scroll = new ScrollPane(content);
+        scroll.setFitToWidth(true);
+        scroll.setFitToHeight(true);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        scroll.setFocusTraversable(false);
+        scroll.setAccessibleText(name);
+        scroll.getStyleClass().add("left-scroll");
+        return scroll;
+    }
+
+    /** One line of keys that mean something just now, or why the last thing could not be done. */
+    private Label hints(Texts texts) {
+        Label hints = new Label();
+        hints.setId("bench-hints");
+        hints.getStyleClass().add("key-hints");
+        hints.setWrapText(true);
+        EventsViewModel events = model.events();
+        hints.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> hint(events, texts::say),
+                        events.armedProperty(),
+                        events.selectedProperty(),
+                        events.awaitsLetterProperty(),
+                        events.faultProperty()));
+        return hints;
+    }
+
+    private String hint(EventsViewModel events, Function<String, String> say) {
+        if (!events.faultProperty().get().isEmpty()) {
+            return events.faultProperty().get();
+        }
+        if (events.armedProperty().get().isPresent()) {
+            return model.texts()
+                    .say(
+                            "hints.armed",
+                            model.names().name(events.armedProperty().get().get()));
+        }
+        if (events.awaitsLetterProperty().get()) {
+            return say.apply("hints.letter");
+        }
+        return say.apply(events.selected().isEmpty() ? "hints.none" : "hints.selected");
+    }
+
+    /** What is armed goes where the tracks are clicked. */
+    private void clicked(MouseEvent event) {
+        if (model.events().armedProperty().get().isPresent()) {
+            model.events().insertArmed();
+            event.consume();
+        }
+    }
+
+    /** Offers what can be put at the hair line, beside it. */
+    private void openInsertMenu() {
+        double x = Math.max(0, Math.min(cable.getWidth(), cable.hairPixel()));
+        var corner = cable.localToScreen(x + 8, 0);
+        if (corner != null) {
+            ContextMenu menu = palette.menu();
+            double top = Screen.getPrimary().getVisualBounds().getMinY();
+            menu.show(cable, corner.getX(), Math.max(top, corner.getY() - 200));
+        }
+    }
+
+    /** Puts the focus where work begins. */
+    public void start() {
+        applyCss();
+        cable.requestFocus();
+    }
+
+    /**
+     * Returns what a picture of the work shows.
+     *
+     * @return the three tracks
+     */
+    public Node tracks() {
+        return tracks;
+    }
+
+    /** The track of the drawings, for the pane that edits them. */
+    RecordTrack record() {
+        return record;
+    }
+
+    BenchTabs tabs() {
+        return tabs;
+    }
+}
