@@ -50,18 +50,18 @@ final class RunRow extends VBox {
         figures.getStyleClass().add("quiet");
         figures.setWrapText(true);
         figures.setMinHeight(Region.USE_PREF_SIZE);
-        Button add = button("run-add-" + index, "run.add", () -> say.accept(cable.addRun(index)));
-        remove = button("run-remove-" + index, "run.remove", () -> say.accept(cable.removeRun(index)));
+        Button add = button("run-add-" + index, "run.add", "run.add.name", () -> say.accept(cable.addRun(index)));
+        remove = button("run-remove-" + index, "run.remove", "run.remove.name", () -> say.accept(cable.removeRun(index)));
         HBox deeds = new HBox(add, remove);
         deeds.getStyleClass().add("deeds");
         getChildren().addAll(type, length, figures, deeds);
     }
 
-    private Button button(String id, String key, Runnable action) {
+    private Button button(String id, String key, String nameKey, Runnable action) {
         Button button = new Button(texts.say(key));
         button.setId(id);
         button.getStyleClass().addAll("flat", "small-button");
-        button.setAccessibleText(texts.say(key + ".name", index + 1));
+        button.setAccessibleText(texts.say(nameKey, index + 1));
         button.setMinWidth(Region.USE_PREF_SIZE);
         button.setOnAction(event -> action.run());
         return button;
