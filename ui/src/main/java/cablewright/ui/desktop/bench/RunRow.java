@@ -51,7 +51,8 @@ final class RunRow extends VBox {
         figures.setWrapText(true);
         figures.setMinHeight(Region.USE_PREF_SIZE);
         Button add = button("run-add-" + index, "run.add", "run.add.name", () -> say.accept(cable.addRun(index)));
-        remove = button("run-remove-" + index, "run.remove", "run.remove.name", () -> say.accept(cable.removeRun(index)));
+        remove = button(
+                "run-remove-" + index, "run.remove", "run.remove.name", () -> say.accept(cable.removeRun(index)));
         HBox deeds = new HBox(add, remove);
         deeds.getStyleClass().add("deeds");
         getChildren().addAll(type, length, figures, deeds);
