@@ -61,7 +61,7 @@ public final class EditHistory<S> {
         if (movement.equals(Optional.of(of))) {
             now = next;
             after.clear();
-        } else {
+        } else if (!next.equals(now)) {
             take(name, next);
             movement = Optional.of(of);
         }

@@ -145,6 +145,17 @@ public final class ExerciseEdits {
     }
 
     /**
+     * Changes what the trainee may change; what is set at the start follows where it must: the nearest choice is taken.
+     *
+     * @param exercise the exercise
+     * @param permitted the choices
+     * @return the exercise
+     */
+    public static Exercise withPermitted(Exercise exercise, Permitted permitted) {
+        return withPermitted(exercise, permitted, NearestStart.within(permitted, exercise.start()));
+    }
+
+    /**
      * Changes how near a place must be.
      *
      * @param exercise the exercise

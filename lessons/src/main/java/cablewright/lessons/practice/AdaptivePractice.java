@@ -41,7 +41,6 @@ public final class AdaptivePractice {
 
     private static final Set<EventKind> JOINTS = Set.of(EventKind.SPLICE, EventKind.CONNECTOR);
     private static final double[] STEPS = {0, 0.2, 0.4, 0.6, 0.8, 1};
-    private static final double LOGITS_PER_DIFFICULTY = 4;
     private static final int PRIOR_ANSWERS = 20;
     private static final int LEFT_ALONE = 2;
     private static final double CONTRAST_DIFFICULTY = 0.3;
@@ -123,7 +122,7 @@ public final class AdaptivePractice {
         List<Item> items = new ArrayList<>();
         for (EventKind kind : kinds()) {
             for (double step : STEPS) {
-                Rating prior = new Rating(LOGITS_PER_DIFFICULTY * (step - 0.5), PRIOR_ANSWERS);
+                Rating prior = new Rating(DifficultyFeatures.logits(step), PRIOR_ANSWERS);
                 items.add(new Item(itemId(kind, step), kind, prior));
             }
         }
@@ -211,7 +210,7 @@ public final class AdaptivePractice {
                 .orElseThrow();
         Item item = bank.items().get(itemId(kind, step));
         double logits = item == null
-                ? LOGITS_PER_DIFFICULTY * (difficulty - 0.5)
+                ? DifficultyFeatures.logits(difficulty)
                 : item.difficulty().logits();
         trainee = trainee.after(kind, logits, outcome.success());
         if (item != null) {

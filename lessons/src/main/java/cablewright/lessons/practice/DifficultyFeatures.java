@@ -23,6 +23,7 @@ public record DifficultyFeatures(int events, double lowestOverNoise, double clos
     private static final double HEIGHT_WEIGHT = 0.5;
     private static final double CROWD_WEIGHT = 0.2;
     private static final double NUMBER_WEIGHT = 0.3;
+    private static final double LOGITS_PER_DIFFICULTY = 4;
 
     /**
      * Looks at what an exercise asks for.
@@ -60,6 +61,17 @@ public record DifficultyFeatures(int events, double lowestOverNoise, double clos
         double crowded = 1 - share(closestPulses / PLAIN_PULSES);
         double many = share((events - 1) / (MOST_EVENTS - 1));
         return HEIGHT_WEIGHT * low + CROWD_WEIGHT * crowded + NUMBER_WEIGHT * many;
+    }
+
+    /**
+     * Tells a difficulty on the scale of {@link Elo}. The factor is ours (common practice, no source): from 0 to 1 a trainee
+     * in the middle goes from 88 % to 12 % of success.
+     *
+     * @param difficulty 0 to 1
+     * @return difficulty [logits]
+     */
+    public static double logits(double difficulty) {
+        return LOGITS_PER_DIFFICULTY * (difficulty - 0.5);
     }
 
     private static double share(double value) {

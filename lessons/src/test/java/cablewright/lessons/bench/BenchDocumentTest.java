@@ -203,6 +203,16 @@ class BenchDocumentTest {
     }
 
     @Test
+    void aMovementThatBeginsWithNothingIsUndoneFromWhereItChangedSomething() {
+        EditHistory<Integer> history = new EditHistory<>(1);
+        history.move("type", "label", 1);
+        history.move("type", "label", 2);
+        history.undo();
+        assertEquals(1, history.now());
+        assertEquals(Optional.empty(), history.undoName());
+    }
+
+    @Test
     void whatChangedIsToldPartByPart() {
         BenchDocument before = street();
         BenchDocument told = before.with(ExerciseEdits.withTitle(before.exercise(), "Another title"));

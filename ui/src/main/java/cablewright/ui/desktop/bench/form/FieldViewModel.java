@@ -1,0 +1,123 @@
+package cablewright.ui.desktop.bench.form;
+
+import cablewright.lessons.bench.BenchDocument;
+import cablewright.ui.desktop.bench.DocumentViewModel;
+import java.util.Optional;
+import java.util.function.Function;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.SimpleStringProperty;
+import javafx.beans.property.StringProperty;
+import javafx.beans.value.ChangeListener;
+import javafx.beans.value.ObservableValue;
+import javafx.beans.value.WeakChangeListener;
+
+/**
+ * One text of the document that can be typed. Each letter is taken at once, all of one visit to the field as one step. What
+ * can't be taken stays in the field as it was typed, with the reason; the document keeps the last good state.
+ */
+public final class FieldViewModel {
+
+    private final DocumentViewModel document;
+    private final Function<BenchDocument, String> shown;
+    private final Function<String, Optional<String>> take;
+    private final StringProperty text = new SimpleStringProperty("");
+    private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+    // Held here, since the document only knows them weakly: a field that is gone hears nothing more.
+    private final ChangeListener<BenchDocument> follow = this::changed;
+    private final ChangeListener<Object> refresh = (o, before, now) -> show();
+    private String held;
+    private boolean showing;
+    private boolean taking;
+
+    /**
+     * Makes a field.
+     *
+     * @param document the document
+     * @param shown what the field shows of it
+     * @param take puts what was typed into the document, and returns what is wrong if it can't be
+     */
+    public FieldViewModel(
+            DocumentViewModel document,
+            Function<BenchDocument, String> shown,
+            Function<String, Optional<String>> take) {
+        this.document = document;
+        this.shown = shown;
+        this.take = take;
+        show();
+        text.addListener((o, before, now) -> typed(now));
+        document.documentProperty().addListener(new WeakChangeListener<>(follow));
+    }
+
+    /**
+     * Shows the field anew also when something else changes, such as the unit of lengths.
+     *
+     * @param other what else
+     * @return this field
+     */
+    public FieldViewModel following(ObservableValue<?> other) {
+        other.addListener(new WeakChangeListener<>(refresh));
+        return this;
+    }
+
+    private void typed(String now) {
+        if (!showing) {
+            taking = true;
+            problem.set(take.apply(now).orElse(""));
+            taking = false;
+        }
+    }
+
+    private void changed(ObservableValue<? extends BenchDocument> o, BenchDocument before, BenchDocument now) {
+        String next = shown.apply(now);
+        boolean another = before.index() != now.index();
+        if (taking) {
+            held = next;
+        } else if (another || !next.equals(held)) {
+            show();
+        }
+    }
+
+    private void show() {
+        held = shown.apply(document.now());
+        showing = true;
+        text.set(held);
+        problem.set("");
+        showing = false;
+    }
+
+    /** Ends the visit: what was taken is one step, and is written as it is held. */
+    public void leave() {
+        document.endMovement();
+        if (problem.get().isEmpty()) {
+            show();
+        }
+    }
+
+    /**
+     * What stands in the field.
+     *
+     * @return the property
+     */
+    public StringProperty textProperty() {
+        return text;
+    }
+
+    /**
+     * Why what stands there can't be taken.
+     *
+     * @return the property; empty where it was taken
+     */
+    public ReadOnlyStringProperty problemProperty() {
+        return problem.getReadOnlyProperty();
+    }
+
+    /**
+     * Returns the document.
+     *
+     * @return the document
+     */
+    DocumentViewModel document() {
+        return document;
+    }
+}

@@ -1,0 +1,77 @@
+package cablewright.ui.desktop.bench.trial;
+
+import cablewright.lessons.bench.BenchDocument;
+import cablewright.ui.desktop.task.Threads;
+import cablewright.ui.words.LengthUnit;
+import java.time.Clock;
+import java.util.Optional;
+import java.util.function.Supplier;
+import javafx.beans.property.ObjectProperty;
+import javafx.scene.Node;
+import javafx.scene.layout.StackPane;
+
+/** The Bench, and over it, while it is tried, the exercise as a trainee sees it. */
+public final class TrialStack extends StackPane {
+
+    private final Supplier<BenchDocument> document;
+    private final ObjectProperty<LengthUnit> unit;
+    private final Threads threads;
+    private final Clock clock;
+    private Optional<Node> bench = Optional.empty();
+    private Optional<TrialView> trial = Optional.empty();
+    private Optional<Node> focusBefore = Optional.empty();
+
+    /**
+     * Makes an empty stack; {@link #put} gives it the Bench.
+     *
+     * @param document tells what is on the Bench
+     * @param unit the unit of lengths
+     * @param threads where to work and where to show
+     * @param clock tells when exercises are opened and committed
+     */
+    public TrialStack(Supplier<BenchDocument> document, ObjectProperty<LengthUnit> unit, Threads threads, Clock clock) {
+        this.document = document;
+        this.unit = unit;
+        this.threads = threads;
+        this.clock = clock;
+    }
+
+    /**
+     * Puts the Bench beneath.
+     *
+     * @param node the Bench
+     */
+    public void put(Node node) {
+        bench = Optional.of(node);
+        getChildren().setAll(node);
+    }
+
+    /** Opens what is on the Bench as a trainee sees it. */
+    public void open() {
+        if (trial.isEmpty()) {
+            focusBefore = Optional.ofNullable(getScene()).map(scene -> scene.getFocusOwner());
+            TrialView view = new TrialView(document.get(), unit, threads, clock, this::close);
+            trial = Optional.of(view);
+            bench.ifPresent(node -> node.setVisible(false));
+            getChildren().add(view);
+            view.start();
+        }
+    }
+
+    /** Goes back to the Bench. */
+    public void close() {
+        trial.ifPresent(view -> getChildren().remove(view));
+        trial = Optional.empty();
+        bench.ifPresent(node -> node.setVisible(true));
+        focusBefore.ifPresent(Node::requestFocus);
+    }
+
+    /**
+     * Returns what is being tried.
+     *
+     * @return the view; empty while nothing is
+     */
+    public Optional<TrialView> trial() {
+        return trial;
+    }
+}

@@ -1,0 +1,103 @@
+package cablewright.ui.desktop.bench.trial;
+
+import cablewright.lessons.bench.BenchDocument;
+import cablewright.ui.desktop.bench.form.EditorTexts;
+import cablewright.ui.desktop.practice.PracticeView;
+import cablewright.ui.desktop.practice.PracticeViewModel;
+import cablewright.ui.desktop.task.Threads;
+import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Texts;
+import cablewright.ui.words.Words;
+import java.time.Clock;
+import javafx.beans.property.ObjectProperty;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+
+/**
+ * The lesson on the Bench as Practice shows it, opened at the exercise that is worked on. It is a copy: what is flagged and
+ * marked here is kept nowhere, and ends with the view.
+ */
+public final class TrialView extends BorderPane {
+
+    private static final String PRACTICE_TEXTS = "cablewright.ui.desktop.desktop";
+
+    private final PracticeViewModel model;
+    private final PracticeView practice;
+
+    /**
+     * Opens the lesson.
+     *
+     * @param document what is on the Bench
+     * @param unit the unit of lengths
+     * @param threads where to work and where to show
+     * @param clock tells when exercises are opened and committed
+     * @param back goes back to the Bench
+     */
+    public TrialView(
+            BenchDocument document, ObjectProperty<LengthUnit> unit, Threads threads, Clock clock, Runnable back) {
+        Texts texts = new Texts(PRACTICE_TEXTS);
+        model = new PracticeViewModel(document.lesson(), unit, threads, texts, clock);
+        model.select(document.index());
+        practice = new PracticeView(model, texts, Words.in(unit.get()));
+        getStyleClass().add("trial");
+        setId("trial");
+        setTop(bar(back));
+        setCenter(practice);
+        // After Practice, which has its own use for the key while a list is open.
+        addEventHandler(KeyEvent.KEY_PRESSED, event -> {
+            if (event.getCode() == KeyCode.ESCAPE) {
+                event.consume();
+                back.run();
+            }
+        });
+    }
+
+    private static HBox bar(Runnable back) {
+        Texts texts = EditorTexts.open();
+        Label told = new Label(texts.say("trial.told"));
+        told.setId("trial-told");
+        told.setWrapText(true);
+        HBox.setHgrow(told, Priority.ALWAYS);
+        told.setMaxWidth(Double.MAX_VALUE);
+        Button leave = new Button(texts.say("trial.back"));
+        leave.setId("trial-back");
+        leave.setAccessibleText(texts.say("trial.back.name"));
+        leave.setMinWidth(Region.USE_PREF_SIZE);
+        leave.setOnAction(event -> back.run());
+        HBox bar = new HBox(told, leave);
+        bar.setAlignment(Pos.CENTER_LEFT);
+        bar.getStyleClass().add("notice-bar");
+        return bar;
+    }
+
+    /** Puts the focus where reading begins. */
+    public void start() {
+        practice.start();
+    }
+
+    /**
+     * Returns the lesson being tried.
+     *
+     * @return its model
+     */
+    public PracticeViewModel model() {
+        return model;
+    }
+
+    /**
+     * Returns what a picture of the work shows.
+     *
+     * @return the three tracks
+     */
+    public Node tracks() {
+        return practice.tracks();
+    }
+}
