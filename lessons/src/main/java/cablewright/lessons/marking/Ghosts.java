@@ -1,24 +1,27 @@
 package cablewright.lessons.marking;
 
 import cablewright.lessons.exercise.Exercise;
-import cablewright.simulator.cable.BridgedTap;
-import cablewright.simulator.cable.Cable;
-import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.explanation.Attribution;
+import cablewright.simulator.explanation.Sightings;
+import cablewright.simulator.explanation.Turn;
+import cablewright.simulator.explanation.WavePath;
 import cablewright.simulator.instrument.Settings;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
 /**
- * What a reader may take for an event at given settings: the ghosts of the line, and what comes back from the end of a
- * bridged tap.
+ * What a reader may take for an event at given settings: the ghosts of the line, and what comes back through its
+ * branches.
  */
 final class Ghosts {
 
     /** The instrument, where its source does not match the line. */
     static final String PORT = "port";
+
+    /** What comes before the name of a branch's joint in the name of its end. */
+    static final String END_OF = "end of ";
 
     private final List<Ghost> ghosts;
 
@@ -28,34 +31,34 @@ final class Ghosts {
 
     static Ghosts of(Demand demand, LineEnd end, Settings settings) {
         Exercise exercise = demand.exercise();
-        List<Ghost> ghosts = new ArrayList<>();
-        Attribution.of(exercise.cable(), exercise.instrument(), settings, end)
-                .ghosts(0)
-                .forEach(path -> ghosts.add(new Ghost(named(path.turns()), path.arrivalSeconds(), path.peakVolts())));
-        addBranches(demand, end, ghosts);
-        return new Ghosts(ghosts);
+        return new Ghosts(Attribution.of(exercise.cable(), exercise.instrument(), settings, end).paths().stream()
+                .filter(path -> path.isGhost() || path.isThroughBranch())
+                .map(path -> new Ghost(named(path), path.arrivalSeconds(), path.peakVolts()))
+                .toList());
     }
 
-    private static List<String> named(List<String> turns) {
-        return turns.stream()
-                .map(turn -> turn.equals(Attribution.PORT) ? PORT : turn)
-                .toList();
-    }
-
-    private static void addBranches(Demand demand, LineEnd end, List<Ghost> ghosts) {
-        for (LineEvent event : demand.events()) {
-            Event real = demand.exercise().cable().event(event.eventId()).orElse(null);
-            if (real instanceof BridgedTap) {
-                Cable branch = ((BridgedTap) real).branch();
-                double there =
-                        demand.map(end).events().get(event.eventId()).nearer().seconds();
-                double beyond = LineMap.of(branch, LineEnd.NEAR).endSeconds();
-                ghosts.add(new Ghost(
-                        List.of(event.eventId(), "end of " + event.eventId()),
-                        there + beyond,
-                        event.best().expectedVolts()));
+    /** What the wave met, with the joints by which it went into branches. */
+    private static List<String> named(WavePath path) {
+        List<String> names = new ArrayList<>();
+        List<String> before = List.of();
+        for (Turn turn : path.turns()) {
+            for (int depth = 0; depth < turn.branchIds().size(); depth++) {
+                if (before.size() <= depth
+                        || !before.get(depth).equals(turn.branchIds().get(depth))) {
+                    names.add(turn.branchIds().get(depth));
+                }
             }
+            names.add(name(turn));
+            before = turn.cameBy();
         }
+        return names;
+    }
+
+    private static String name(Turn turn) {
+        if (turn.name().equals(Sightings.END_OF_LINE) && turn.inBranch()) {
+            return END_OF + turn.branchIds().get(turn.branchIds().size() - 1);
+        }
+        return turn.name().equals(Attribution.PORT) ? PORT : turn.name();
     }
 
     /** Those that stand above a height, largest first. */

@@ -149,7 +149,12 @@ public record Instrument(
                 interference);
     }
 
-    double poleSeconds() {
+    /**
+     * Returns the time constant of each of the receiver's two poles.
+     *
+     * @return τ [s]
+     */
+    public double poleSeconds() {
         return Math.sqrt(Math.sqrt(2) - 1) / (2 * Math.PI * bandwidthHertz);
     }
 }

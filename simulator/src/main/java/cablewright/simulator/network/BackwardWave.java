@@ -45,15 +45,6 @@ class BackwardWave implements ElementVisitor<Void> {
         return wave;
     }
 
-    /** Goes back through a whole circuit. */
-    static BackwardWave through(Network network, double otherwiseOhms, LineTable table) {
-        BackwardWave wave = atLoadOf(network, otherwiseOhms, table);
-        for (int i = network.elements().size() - 1; i >= 0; i--) {
-            network.elements().get(i).accept(wave);
-        }
-        return wave;
-    }
-
     /** Starts on a line with the same reflection at all frequencies. */
     static BackwardWave onLine(CrossSection section, double reflection, LineTable table) {
         BackwardWave wave = new BackwardWave(table);
@@ -62,17 +53,27 @@ class BackwardWave implements ElementVisitor<Void> {
         return wave;
     }
 
-    /** Starts on a resistance with the same reflection at all frequencies. */
-    static BackwardWave onOhms(double ohms, double reflection, LineTable table) {
-        BackwardWave wave = new BackwardWave(table);
-        Arrays.fill(wave.zRe, ohms);
-        wave.fill(reflection);
-        return wave;
-    }
-
     /** Γ as it is now. */
     final ComplexArray reflectionNow() {
         return ComplexArray.takingOver(gRe.clone(), gIm.clone());
+    }
+
+    /** Starts at a load, on an impedance that is given for each frequency. */
+    static BackwardWave atLoad(Load load, double[] ohmsRe, double[] ohmsIm, LineTable table) {
+        BackwardWave wave = new BackwardWave(table);
+        System.arraycopy(ohmsRe, 0, wave.zRe, 0, wave.count);
+        System.arraycopy(ohmsIm, 0, wave.zIm, 0, wave.count);
+        wave.meet(load);
+        return wave;
+    }
+
+    /** Goes back through a whole circuit. */
+    static BackwardWave through(Network network, double otherwiseOhms, LineTable table) {
+        BackwardWave wave = atLoadOf(network, otherwiseOhms, table);
+        for (int i = network.elements().size() - 1; i >= 0; i--) {
+            network.elements().get(i).accept(wave);
+        }
+        return wave;
     }
 
     final void startAtLoadOf(Network network, double otherwiseOhms) {

@@ -3,9 +3,11 @@ package cablewright.ui.commandline;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.explanation.EventFacts;
 import cablewright.simulator.explanation.Suggestion;
+import cablewright.simulator.explanation.Turn;
 import cablewright.simulator.explanation.Visibility;
 import cablewright.simulator.explanation.WavePath;
 import cablewright.ui.words.EventWords;
+import cablewright.ui.words.PathWords;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.SightWords;
 import cablewright.ui.words.Words;
@@ -94,8 +96,7 @@ final class Explanation {
     }
 
     private String path(WavePath ghost) {
-        SightWords sights = new SightWords(words, cable);
-        return ghost.turns().stream().map(name -> sights.name(name)).collect(Collectors.joining(", "));
+        return new PathWords(words, cable).told(ghost);
     }
 
     private String head(EventFacts fact) {
@@ -220,7 +221,7 @@ final class Explanation {
         json.writeArrayFieldStart("ghosts");
         for (WavePath ghost : ghosts) {
             json.writeStartObject();
-            json.writeStringField("path", String.join(" > ", ghost.turns()));
+            json.writeStringField("path", ghost.turns().stream().map(Turn::name).collect(Collectors.joining(" > ")));
             json.writeNumberField("shown_m", ghost.shownMetres());
             json.writeNumberField("delay_s", ghost.arrivalSeconds());
             json.writeNumberField("height_v", ghost.peakVolts());

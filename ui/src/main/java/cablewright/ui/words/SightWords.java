@@ -12,9 +12,12 @@ import cablewright.simulator.explanation.HiddenReason;
 import cablewright.simulator.explanation.PlaceSight;
 import cablewright.simulator.explanation.Sightings;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** Tells how events show on a trace, and why some do not. */
 public final class SightWords {
+
+    private static final String END_OF = "end of ";
 
     private final Words words;
     private final Cable cable;
@@ -123,12 +126,21 @@ public final class SightWords {
     /**
      * Names an event by its kind and place.
      *
-     * @param eventId its name
+     * @param eventId its name; several joined by +; the end of the line; or "end of" and the name of a branch's joint
      * @return such as "the splice at 31.0 m"
      */
     public String name(String eventId) {
         if (eventId.equals(Sightings.END_OF_LINE)) {
             return say("sight.theEnd");
+        }
+        if (eventId.startsWith(END_OF)) {
+            return say("sight.endOfBranch", name(eventId.substring(END_OF.length())));
+        }
+        if (cable.event(eventId).isEmpty() && eventId.contains("+")) {
+            return Stream.of(eventId.split("\\+"))
+                    .map(this::name)
+                    .reduce((first, second) -> say("sight.both", first, second))
+                    .orElseThrow();
         }
         Optional<Event> event = cable.event(eventId);
         return event.map(it -> say(
