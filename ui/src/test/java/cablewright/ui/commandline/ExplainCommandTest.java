@@ -98,7 +98,7 @@ class ExplainCommandTest {
             "explain", "two.json", "--pulse", "20ns", "--bandwidth", "10GHz", "--averages", "64", "--range", "150m"
         };
         String text = desk.run(command).out();
-        assertTrue(text.contains("at 100.0 m, −0.51 %: the plain element at 70.0 m, the plain"), text);
+        assertTrue(text.contains("at 100.0 m, −0.51 %: the plain element at 70.0 m, then the plain"), text);
         String[] json = Arrays.copyOf(command, command.length + 2);
         json[command.length] = "--format";
         json[command.length + 1] = "json";
