@@ -336,8 +336,20 @@ final class MultiPort {
 
     /** Closes a port with a load; it counts no longer. Ports after it move down by one. */
     void close(int port, Load load) {
-        BackwardWave wave =
-                BackwardWave.atLoad(load, references.get(port)[0], references.get(port)[1], table);
+        close(
+                port,
+                BackwardWave.atLoad(load, references.get(port)[0], references.get(port)[1], table));
+    }
+
+    /** Closes a port with all of a circuit, which begins with a split stretch of a line. */
+    void close(int port, Network network, CrossSection first) {
+        onto(port, first);
+        BackwardWave wave = BackwardWave.through(network, 1, table);
+        wave.onto(first);
+        close(port, wave);
+    }
+
+    private void close(int port, BackwardWave wave) {
         for (int k = 0; k < count; k++) {
             set(wave.gRe(k), wave.gIm(k), 0, 0, 0, 0, 0, 0);
             join(port, k);

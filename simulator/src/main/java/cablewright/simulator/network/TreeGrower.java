@@ -175,7 +175,8 @@ final class TreeGrower {
                 if (isSplitForGood(element)) {
                     Network rest = new Network(
                             elements.subList(i, elements.size()), way.network().load());
-                    CrossSection first = SplitWave.first((Element.Split) element).section();
+                    CrossSection first =
+                            SplitWave.first((Element.Split) element).section();
                     close(port, () -> ports.close(port, rest, first));
                     finishEnd(way, here);
                     return;

@@ -11,15 +11,19 @@ import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Connector;
 import cablewright.simulator.cable.CorrodedJoint;
 import cablewright.simulator.cable.FarEnd;
+import cablewright.simulator.cable.NeighbourEnd;
 import cablewright.simulator.cable.Pinch;
 import cablewright.simulator.cable.Profile;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.cable.Splice;
+import cablewright.simulator.cable.Split;
 import cablewright.simulator.cable.Splitter;
 import cablewright.simulator.cable.Tap;
 import cablewright.simulator.cable.TestLead;
 import cablewright.simulator.cable.TouchingConductors;
 import cablewright.simulator.cable.WaterIngress;
+import cablewright.simulator.crosssection.SplitLayout;
+import cablewright.simulator.crosssection.SplitShape;
 import cablewright.simulator.crosssection.WaterPicture;
 import cablewright.simulator.line.Catalogue;
 import cablewright.simulator.line.ComplexArray;
@@ -163,6 +167,22 @@ class ScatteringTreeTest {
                 Optional.of(new TestLead(lossless(50, 2e8), 3)));
         assertWaysAddUp(line, 75, 1e-11);
         assertWaysAddUp(line.seenFromFarEnd(), 75, 1e-11);
+    }
+
+    @Test
+    void waysBesideSplitStretchesAddUp() {
+        SplitShape shape = new SplitShape(SplitLayout.TWISTED, OptionalDouble.of(1.6));
+        for (boolean putRight : new boolean[] {true, false}) {
+            Cable line = cable(
+                    Catalogue.standard().type("pair-24"),
+                    120,
+                    FarEnd.Terminated.byOhms(100),
+                    new CorrodedJoint("j", 15, 30, OptionalDouble.empty()),
+                    new Split("s", 40, putRight ? 35 : 80, shape, putRight, NeighbourEnd.MATCHED, NeighbourEnd.OPEN),
+                    new CorrodedJoint("in", 60, 30, OptionalDouble.empty()));
+            assertWaysAddUp(line, 100, 1e-11);
+            assertWaysAddUp(line.seenFromFarEnd(), 100, 1e-11);
+        }
     }
 
     @Test
