@@ -78,6 +78,9 @@ public final class ClassBookViewModel {
 
     /** Reads the logs anew. */
     public void load() {
+        if (all.isEmpty()) {
+            message.set(texts.say("classbook.reading"));
+        }
         work(store::read, contents -> {
             take(contents.records());
             message.set(String.join(" ", contents.faults()));
