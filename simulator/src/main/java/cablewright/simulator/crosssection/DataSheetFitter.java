@@ -6,6 +6,7 @@ import cablewright.simulator.material.PhysicalConstants;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
 import org.apache.commons.math3.fitting.leastsquares.MultivariateJacobianFunction;
@@ -171,7 +172,7 @@ final class DataSheetFitter {
             FittedSurface core = share(coreShare, all);
             return CoaxSection.of(core, inner, share(1 - coreShare, all), insulation, dielectric);
         }
-        PairGeometry geometry = new PairGeometry(inner, insulation, insulation, insulation, 1, 1);
+        PairGeometry geometry = new PairGeometry(inner, insulation, insulation, insulation, 1, 1, Optional.empty());
         double half = 0.5 / geometry.crowding();
         FittedSurface wire = new FittedSurface(0.5 * loopResistance(all), half * skin(all), temperatureCoefficient());
         double solid = Math.max(POLYETHYLENE, permittivity * 1.000001);

@@ -2,6 +2,8 @@ package cablewright.simulator.crosssection;
 
 import cablewright.simulator.material.Limits;
 import cablewright.simulator.material.PhysicalConstants;
+import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Two equal round wires side by side, twisted.
@@ -11,7 +13,8 @@ import cablewright.simulator.material.PhysicalConstants;
  * effect; the DC inductance exceeds the even-current one by {@code (mu0/pi)(ln 2x - acosh x)}. Twist makes each metre
  * of cable hold k metres of wire.
  *
- * <p>Validity: wires far from other conductors (what neighbours and a shield do is in the fitted permittivity).
+ * <p>Neighbouring pairs add the eddy currents of {@link PairBundle}; what else they and a shield do is in the fitted
+ * permittivity.
  *
  * <p>Source: Ramo, Whinnery, Van Duzer, 3rd ed., table 8.09 (from memory).
  *
@@ -21,6 +24,7 @@ import cablewright.simulator.material.PhysicalConstants;
  * @param insulationDiameterMetres over the insulation of one wire, d or more
  * @param takeUp k, metres of wire in a metre of cable, 1 to 1.5
  * @param impedanceFactor what unevenness multiplies L by and divides C by
+ * @param bundle the other pairs of the cable, if there are any
  */
 public record PairGeometry(
         double wireDiameterMetres,
@@ -28,7 +32,8 @@ public record PairGeometry(
         double spacingMetres,
         double insulationDiameterMetres,
         double takeUp,
-        double impedanceFactor) {
+        double impedanceFactor,
+        Optional<PairBundle> bundle) {
 
     // Rejects a pair that can't exist.
     public PairGeometry {
@@ -42,6 +47,10 @@ public record PairGeometry(
                 "at least wireDiameterMetres, " + d);
         Limits.within("takeUp", takeUp, 1, 1.5);
         Limits.within("impedanceFactor", impedanceFactor, 0.05, 20);
+        Objects.requireNonNull(bundle, "bundle");
+        double s = nominalSpacingMetres;
+        bundle.ifPresent(others -> Limits.require(
+                others.pitchMetres() > s, "pitchMetres", others.pitchMetres(), "more than nominalSpacingMetres, " + s));
     }
 
     private static void requireApart(String field, double value, double diameter) {
@@ -60,7 +69,24 @@ public record PairGeometry(
 
     private PairGeometry at(double spacing) {
         return new PairGeometry(
-                wireDiameterMetres, nominalSpacingMetres, spacing, insulationDiameterMetres, takeUp, impedanceFactor);
+                wireDiameterMetres,
+                nominalSpacingMetres,
+                spacing,
+                insulationDiameterMetres,
+                takeUp,
+                impedanceFactor,
+                bundle);
+    }
+
+    PairGeometry among(PairBundle others) {
+        return new PairGeometry(
+                wireDiameterMetres,
+                nominalSpacingMetres,
+                spacingMetres,
+                insulationDiameterMetres,
+                takeUp,
+                impedanceFactor,
+                Optional.of(others));
     }
 
     PairGeometry scaled(double relativeImpedance) {
@@ -70,7 +96,8 @@ public record PairGeometry(
                 spacingMetres,
                 insulationDiameterMetres,
                 takeUp,
-                impedanceFactor * relativeImpedance);
+                impedanceFactor * relativeImpedance,
+                bundle);
     }
 
     private static double acosh(double x) {
@@ -105,14 +132,28 @@ public record PairGeometry(
         return Math.PI * PhysicalConstants.EPSILON_0 / shape();
     }
 
-    /** F of each wire. */
-    double crowding() {
+    /** F of each wire, by the other wire of the pair. */
+    double ownCrowding() {
         double x = ratio();
         return x / Math.sqrt((x - 1) * (x + 1));
     }
 
+    /** F of each wire, by all others. */
+    double crowding() {
+        return ownCrowding() + neighbourCrowding();
+    }
+
+    /** k of the other pairs; it falls as the square of the spacing over which the pair is spread. */
+    private double neighbourCrowding() {
+        if (bundle.isEmpty()) {
+            return 0;
+        }
+        double ratio = spacingMetres / nominalSpacingMetres;
+        return bundle.get().crowding(wireDiameterMetres, nominalSpacingMetres) / (ratio * ratio);
+    }
+
     /** Excess DC inductance in mu0/pi for the pair, which is mu0/(2 pi) for each wire. */
     double excess() {
-        return Math.log(2 * ratio()) - bareShape();
+        return Math.log(2 * ratio()) - bareShape() + neighbourCrowding() / 2;
     }
 }

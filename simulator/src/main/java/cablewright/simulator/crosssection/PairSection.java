@@ -10,6 +10,7 @@ import cablewright.simulator.notice.NoticeKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Pair of wires: {@code z = k (s L + 2 Zw)}, {@code y = k s C eps(s)}, k metres of wire per metre of cable.
@@ -78,10 +79,20 @@ public record PairSection(
             Conductor conductor,
             Dielectric effectiveDielectric,
             double insulationPermittivity) {
-        PairGeometry geometry =
-                new PairGeometry(wireDiameterMetres, spacingMetres, spacingMetres, insulationDiameterMetres, takeUp, 1);
+        PairGeometry geometry = new PairGeometry(
+                wireDiameterMetres, spacingMetres, spacingMetres, insulationDiameterMetres, takeUp, 1, Optional.empty());
         RoundWire wire = new RoundWire(0.5 * wireDiameterMetres, conductor);
         return new PairSection(wire, effectiveDielectric, insulationPermittivity, geometry, Surroundings.DRY);
+    }
+
+    /**
+     * Puts the pair among others of its kind.
+     *
+     * @param bundle the pairs of the cable
+     * @return the pair among them
+     */
+    public PairSection among(PairBundle bundle) {
+        return with(geometry.among(bundle));
     }
 
     @Override
@@ -204,7 +215,7 @@ public record PairSection(
         if (highestFrequencyHertz > limit) {
             notices.add(new Notice(NoticeKind.PAIR_RADIATES, highestFrequencyHertz, limit));
         }
-        double crowding = geometry.crowding();
+        double crowding = geometry.ownCrowding();
         if (crowding > STRONG_CROWDING) {
             notices.add(new Notice(NoticeKind.STRONG_CROWDING, crowding, STRONG_CROWDING));
         }

@@ -9,6 +9,7 @@ import cablewright.simulator.material.Water;
 import cablewright.simulator.notice.Notice;
 import cablewright.simulator.notice.NoticeKind;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
 
@@ -63,7 +64,7 @@ class ConditionsTest {
     @Test
     void wiresThatCannotBeAreRefused() {
         assertThrows(IllegalArgumentException.class, () -> new CoaxGeometry(2e-3, 1e-3));
-        assertThrows(IllegalArgumentException.class, () -> new PairGeometry(1e-3, 0.9e-3, 1e-3, 1e-3, 1, 1));
+        assertThrows(IllegalArgumentException.class, () -> new PairGeometry(1e-3, 0.9e-3, 1e-3, 1e-3, 1, 1, Optional.empty()));
         assertThrows(
                 IllegalArgumentException.class,
                 () -> new TubeShield(1e-3, 2e-3, cablewright.simulator.material.Conductor.COPPER));

@@ -1,6 +1,7 @@
 package cablewright.simulator.crosssection;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.simulator.material.Conductor;
@@ -129,5 +130,44 @@ class PairReferenceTest {
         assertEquals(straight.velocityFraction() / 1.03, twisted.velocityFraction(), 1e-15);
         assertEquals(1.03 * at(straight, 1e6).zRe()[0], at(twisted, 1e6).zRe()[0], 1e-12);
         assertEquals(1.03 * at(straight, 1e6).yIm()[0], at(twisted, 1e6).yIm()[0], 1e-12);
+    }
+
+    /**
+     * Lattice sum of r^−4 over a hexagonal lattice, 6 ζ(2) L−3(2) = 7.7111 (exact, known): pairs far apart for their spacing add
+     * k = 3.8556 d² s²/h⁴ of skin-effect resistance.
+     */
+    @Test
+    void neighboursFarApartAddTheLatticeSum() {
+        double s = 0.9e-3;
+        double h = 100 * s;
+        double k = new PairBundle(1000, h).crowding(D24, s);
+        double expected = 7.7111 / 2 * D24 * D24 * s * s / (h * h * h * h);
+        assertEquals(expected, k, 3e-3 * expected);
+        // Two at a pitch and one across the square: 2 + 1/4.
+        double four = new PairBundle(4, h).crowding(D24, s);
+        assertEquals(2.25 / 2 * D24 * D24 * s * s / (h * h * h * h), four, 2e-3 * four);
+    }
+
+    /** Neighbours change nothing at DC but the inductance, by μ0 k/(2π), and at skin effect the resistance by k Rs/(πa). */
+    @Test
+    void neighboursTakeResistanceAtSkinEffectAndInductanceFromDcOn() {
+        PairSection alone = pair(D24, 1.8, 2.1);
+        PairBundle bundle = new PairBundle(100, 1.8 * 1.8 * D24);
+        PairSection among = alone.among(bundle);
+        double k = bundle.crowding(D24, 1.8 * D24);
+        assertEquals(0.15, k, 0.02);
+        assertEquals(at(alone, 1).zRe()[0], at(among, 1).zRe()[0], 1e-9);
+        double extra = (at(among, 1).zIm()[0] - at(alone, 1).zIm()[0]) / (2 * Math.PI);
+        assertEquals(4e-7 * Math.PI * k / (2 * Math.PI), extra, 1e-3 * extra);
+        double rs = Conductor.COPPER.surfaceResistanceOhms(1e9);
+        double more = at(among, 1e9).zRe()[0] - at(alone, 1e9).zRe()[0];
+        assertEquals(k * rs / (Math.PI * D24 / 2), more, 0.01 * more);
+    }
+
+    @Test
+    void pairsThatStandWithinEachOtherAreRefused() {
+        PairSection alone = pair(D24, 1.8, 2.1);
+        assertThrows(IllegalArgumentException.class, () -> alone.among(new PairBundle(4, 0.9 * 1.8 * D24)));
+        assertThrows(IllegalArgumentException.class, () -> new PairBundle(1, 2e-3));
     }
 }

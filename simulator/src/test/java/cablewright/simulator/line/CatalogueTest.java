@@ -27,7 +27,7 @@ class CatalogueTest {
             case COAX_DROP -> 0.94;
             case COAX_PLANT -> 0.92;
             case COAX_SOLID -> 0.91;
-            case TELEPHONE_PAIR -> 0.83;
+            case TELEPHONE_PAIR -> 0.92;
             case DATA_PAIR -> 0.77;
             case BUILDING_WIRE, REFERENCE -> 1;
         };
@@ -39,7 +39,7 @@ class CatalogueTest {
             case COAX_DROP -> 1.05;
             case COAX_PLANT -> 1.03;
             case COAX_SOLID -> 1.09;
-            case TELEPHONE_PAIR -> 1.0;
+            case TELEPHONE_PAIR -> 1.03;
             case DATA_PAIR -> 0.95;
             case BUILDING_WIRE, REFERENCE -> 1;
         };
@@ -109,11 +109,31 @@ class CatalogueTest {
     }
 
     /**
+     * Loop resistance of the loop models at the temperature at which it is theirs at DC (24 AWG 174.56, 26 AWG 286.18 ohm/km):
+     * R = (r0c^4 + ac f^2)^(1/4), second-hand. Without the neighbours' eddy currents it is 12 % too low at 1 MHz, 16 % at 10.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "pair-24, 24.1, 1e5, 195.447, 0.02",
+        "pair-24, 24.1, 1e6, 482.061, 0.02",
+        "pair-24, 24.1, 1e7, 1517.88, 0.06",
+        "pair-26, 32.1, 1e5, 300.775, 0.02",
+        "pair-26, 32.1, 1e6, 626.851, 0.02",
+        "pair-26, 32.1, 1e7, 1960.61, 0.06"
+    })
+    void telephonePairHasTheResistanceOfTheLoopModels(
+            String id, double celsius, double frequency, double ohmsPerKilometre, double tolerance) {
+        CrossSection warm = CATALOGUE.type(id).section().atTemperature(celsius);
+        double model = 1e3 * warm.primaryConstants(new double[1], new double[] {2 * Math.PI * frequency}).zRe()[0];
+        assertEquals(ohmsPerKilometre, model, tolerance * ohmsPerKilometre);
+    }
+
+    /**
      * Wire model of Recommendation ITU-T G.9701 App. I for CAT5 (parameters second-hand), dB per 100 m: 1.951, 5.731, 18.223 at
      * 1, 10, 100 MHz.
      */
     @ParameterizedTest
-    @CsvSource({"1e6, 1.9509684, 0.08", "1e7, 5.7311715, 0.02", "1e8, 18.223083, 0.02"})
+    @CsvSource({"1e6, 1.9509684, 0.06", "1e7, 5.7311715, 0.02", "1e8, 18.223083, 0.03"})
     void categoryFiveLosesAsTheWireModelOfTheRecommendation(double frequency, double decibel, double tolerance) {
         double model = 100 * CATALOGUE.type("cat-5e").section().attenuationDecibelPerMetreAt(frequency);
         assertEquals(decibel, model, tolerance * decibel);

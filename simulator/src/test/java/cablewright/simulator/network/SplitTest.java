@@ -58,7 +58,8 @@ class SplitTest {
             PAIR.wire(),
             PAIR.effectiveDielectric(),
             PAIR.insulationPermittivity(),
-            new PairGeometry(PAIR.geometry().wireDiameterMetres(), SPACING, SPACING, SPACING, 1, 1),
+            new PairGeometry(
+                    PAIR.geometry().wireDiameterMetres(), SPACING, SPACING, SPACING, 1, 1, PAIR.geometry().bundle()),
             PAIR.surroundings());
 
     private static PairSection pair(SplitLayout layout) {
