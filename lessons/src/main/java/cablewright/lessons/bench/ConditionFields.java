@@ -11,6 +11,7 @@ import cablewright.lessons.bench.NumberField.Travel;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.DoneToLine;
 import cablewright.simulator.cable.GradualDamage;
+import cablewright.simulator.cable.Kink;
 import cablewright.simulator.cable.OffCentreCore;
 import cablewright.simulator.cable.Pinch;
 import cablewright.simulator.cable.Profile;
@@ -42,6 +43,9 @@ final class ConditionFields {
         }
         if (event instanceof Pinch) {
             fields.add(number(event, "depthFraction", Measure.SHARE, above(0, 0.99), even(0.01, 0.95)));
+        } else if (event instanceof Kink) {
+            fields.add(number(event, "bendRadiusMetres", Measure.LENGTH, from(0.001, 100), byFactors(0.005, 0.5)));
+            fields.add(optional(event, "leastRadiusMetres", Measure.LENGTH, from(0.001, 100), byFactors(0.02, 1)));
         } else if (event instanceof WaterIngress) {
             fields.addAll(water(cable, (WaterIngress) event));
         } else if (event instanceof OffCentreCore) {

@@ -8,6 +8,7 @@ import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Heat;
 import cablewright.simulator.cable.Housing;
+import cablewright.simulator.cable.Kink;
 import cablewright.simulator.cable.LoadCoil;
 import cablewright.simulator.cable.Lumped;
 import cablewright.simulator.cable.Profile;
@@ -16,11 +17,13 @@ import cablewright.simulator.cable.SeriesPart;
 import cablewright.simulator.cable.ShuntPart;
 import cablewright.simulator.cable.Splitter;
 import cablewright.simulator.cable.Unevenness;
+import cablewright.simulator.crosssection.BentTube;
 import cablewright.simulator.line.CableFamily;
 import cablewright.simulator.line.CableType;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
 
@@ -51,6 +54,8 @@ public enum Insertable {
     SHUNT_ELEMENT(EventKind.ELEMENT, Where.ANY),
     /** A pinch. */
     PINCH(EventKind.PINCH, Where.ANY),
+    /** A bend past the least radius. */
+    KINK(EventKind.PINCH, Where.COAX),
     /** A soaked length. */
     WATER(EventKind.WATER, Where.ANY),
     /** A corroded joint. */
@@ -81,6 +86,9 @@ public enum Insertable {
     private static final Set<CableFamily> PAIRS =
             EnumSet.of(CableFamily.TELEPHONE_PAIR, CableFamily.DATA_PAIR, CableFamily.BUILDING_WIRE);
     private static final double LEAST_HALF_PULSE_METRES = 0.05;
+
+    /** Ten times the diameter of series 6 drop cable. */
+    private static final double USUAL_LEAST_RADIUS_METRES = 0.07;
 
     private final EventKind kind;
     private final Where where;
@@ -166,6 +174,9 @@ public enum Insertable {
                 return new SeriesPart(id, metres, Lumped.resistor(Math.rint(ohms / 5)));
             case SHUNT_ELEMENT:
                 return new ShuntPart(id, metres, Lumped.capacitor(2e-12));
+            case KINK:
+                double least = BentTube.leastRadiusMetres(type.section()).orElse(USUAL_LEAST_RADIUS_METRES);
+                return new Kink(id, metres, 2 * least, 0.6 * least, OptionalDouble.of(least), Profile.RAISED_COSINE);
             case UNEVENNESS:
                 return new Unevenness(id, metres, 40 * halfPulse, 0.01, halfPulse, OptionalLong.of(1), false);
             case HEAT:

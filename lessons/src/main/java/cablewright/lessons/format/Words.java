@@ -11,6 +11,7 @@ import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.GradualDamage;
 import cablewright.simulator.cable.Heat;
 import cablewright.simulator.cable.Housing;
+import cablewright.simulator.cable.Kink;
 import cablewright.simulator.cable.LoadCoil;
 import cablewright.simulator.cable.OffCentreCore;
 import cablewright.simulator.cable.OneSideOpen;
@@ -93,6 +94,7 @@ final class Words {
                 Variant.of("series-element", SeriesPart.class),
                 Variant.of("shunt-element", ShuntPart.class),
                 Variant.of("pinch", Pinch.class),
+                Variant.of("kink", Kink.class),
                 Variant.of("water", WaterIngress.class),
                 Variant.of("off-centre", OffCentreCore.class),
                 Variant.of("gradual-damage", GradualDamage.class),

@@ -11,6 +11,7 @@ import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.GradualDamage;
 import cablewright.simulator.cable.Heat;
 import cablewright.simulator.cable.Housing;
+import cablewright.simulator.cable.Kink;
 import cablewright.simulator.cable.LoadCoil;
 import cablewright.simulator.cable.Lumped;
 import cablewright.simulator.cable.NeighbourEnd;
@@ -253,7 +254,9 @@ final class AnyCable {
                 OptionalLong seed = random.nextBoolean() ? OptionalLong.empty() : OptionalLong.of(random.nextLong());
                 return new Unevenness(id(), from, long1, 0.1 * share, long1 / 7, seed, random.nextBoolean());
             case 2:
-                return new Pinch(id(), from, long1, share, profile);
+                return make == 0 && random.nextBoolean()
+                        ? new Kink(id(), from, long1, 0.05 + share, OptionalDouble.of(0.07), profile)
+                        : new Pinch(id(), from, long1, share, profile);
             case 3:
                 return new Heat(id(), from, long1, 50 * share, 20, profile);
             case 4:

@@ -50,6 +50,6 @@ class WordsTest {
         Set<String> words =
                 Words.families().get(Event.class).stream().map(Variant::word).collect(Collectors.toSet());
         words.removeAll(kinds);
-        assertEquals(Set.of("series-element", "shunt-element"), words);
+        assertEquals(Set.of("series-element", "shunt-element", "kink"), words);
     }
 }

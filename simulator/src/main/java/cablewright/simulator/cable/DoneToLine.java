@@ -7,7 +7,7 @@ import cablewright.simulator.crosssection.CrossSection;
  * the stretch.
  */
 public sealed interface DoneToLine extends Event
-        permits Pinch, WaterIngress, OffCentreCore, GradualDamage, SpreadPair, Split, Unevenness, Heat {
+        permits Pinch, Kink, WaterIngress, OffCentreCore, GradualDamage, SpreadPair, Split, Unevenness, Heat {
 
     /**
      * Returns how long the stretch is.

@@ -1,11 +1,14 @@
 package cablewright.simulator.network;
 
 import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.Kink;
 import cablewright.simulator.line.ComplexArray;
 import cablewright.simulator.line.Frequencies;
 import cablewright.simulator.notice.Notice;
+import cablewright.simulator.notice.NoticeKind;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a result over a cable must say of the models behind it: where one is used near or outside its range, and how much
@@ -40,7 +43,21 @@ public final class CableNotices {
                 add(placed, new Placed(piece.startMetres(), piece.endMetres(), notice));
             }
         }
+        cable.events().stream()
+                .filter(Kink.class::isInstance)
+                .map(Kink.class::cast)
+                .forEach(kink -> tightBend(cable, kink).ifPresent(placed::add));
         return placed;
+    }
+
+    private static Optional<Placed> tightBend(Cable cable, Kink kink) {
+        double least = kink.foldsBelowMetres(
+                cable.runAt(kink.startMetres()).type().section());
+        if (kink.bendRadiusMetres() >= least) {
+            return Optional.empty();
+        }
+        Notice notice = new Notice(NoticeKind.BENT_TOO_TIGHTLY, kink.bendRadiusMetres(), least);
+        return Optional.of(new Placed(kink.startMetres(), kink.endMetres(), notice));
     }
 
     private static void add(List<Placed> placed, Placed next) {

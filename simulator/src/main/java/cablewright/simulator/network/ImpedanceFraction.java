@@ -6,7 +6,7 @@ import cablewright.simulator.cable.Lumped;
  * Impedance of a lumped element as a fraction n/d, both finite at every frequency but zero: an open has d = 0, a short
  * n = 0. Holds the value of the frequency last asked for.
  */
-final class ImpedanceFraction {
+public final class ImpedanceFraction {
 
     private final boolean series;
     private final boolean hasResistance;
@@ -20,7 +20,12 @@ final class ImpedanceFraction {
     private double dRe;
     private double dIm;
 
-    ImpedanceFraction(Lumped part) {
+    /**
+     * Takes an element.
+     *
+     * @param part the element
+     */
+    public ImpedanceFraction(Lumped part) {
         series = part.joined() == Lumped.Joined.SERIES;
         hasResistance = part.resistanceOhms().isPresent();
         hasInductance = part.inductanceHenries().isPresent();
@@ -30,7 +35,13 @@ final class ImpedanceFraction {
         capacitance = part.capacitanceFarads().orElse(0);
     }
 
-    void at(double sRe, double sIm) {
+    /**
+     * Works out the fraction at a complex frequency.
+     *
+     * @param sRe real part of s [rad/s]
+     * @param sIm imaginary part of s [rad/s]
+     */
+    public void at(double sRe, double sIm) {
         if (series) {
             inSeries(sRe, sIm);
         } else {
@@ -73,19 +84,39 @@ final class ImpedanceFraction {
         dIm = denominatorIm;
     }
 
-    double numeratorRe() {
+    /**
+     * Returns the real part of n.
+     *
+     * @return real part of n [Ω, or as d demands]
+     */
+    public double numeratorRe() {
         return nRe;
     }
 
-    double numeratorIm() {
+    /**
+     * Returns the imaginary part of n.
+     *
+     * @return imaginary part of n [Ω, or as d demands]
+     */
+    public double numeratorIm() {
         return nIm;
     }
 
-    double denominatorRe() {
+    /**
+     * Returns the real part of d.
+     *
+     * @return real part of d [Ω, or as d demands]
+     */
+    public double denominatorRe() {
         return dRe;
     }
 
-    double denominatorIm() {
+    /**
+     * Returns the imaginary part of d.
+     *
+     * @return imaginary part of d [Ω, or as d demands]
+     */
+    public double denominatorIm() {
         return dIm;
     }
 }

@@ -35,5 +35,7 @@ public enum NoticeKind {
      * A film of water around an off-centre core is weighed as if concentric: offset of the axes (value, m), none
      * (limit, 0).
      */
-    FILM_ON_OFF_CENTRE_CORE
+    FILM_ON_OFF_CENTRE_CORE,
+    /** A bend is tighter than the cable bears without folding: its radius (value, m), the least radius (limit, m). */
+    BENT_TOO_TIGHTLY
 }

@@ -43,6 +43,9 @@ final class NoticeLines {
                 "current crowds on one side of a conductor by a factor of " + value
                         + "; its loss between rest and full skin effect is a few per cent off";
             case FILM_ON_OFF_CENTRE_CORE -> "a film of water around an off-centre core is weighed as if concentric";
+            case BENT_TOO_TIGHTLY ->
+                "the bend has a radius of " + quantities.shortLength(notice.value()) + "; below "
+                        + quantities.shortLength(notice.limit()) + " the cable folds";
         };
     }
 

@@ -11,6 +11,7 @@ import cablewright.simulator.cable.EventVisitor;
 import cablewright.simulator.cable.GradualDamage;
 import cablewright.simulator.cable.Heat;
 import cablewright.simulator.cable.Housing;
+import cablewright.simulator.cable.Kink;
 import cablewright.simulator.cable.LoadCoil;
 import cablewright.simulator.cable.OffCentreCore;
 import cablewright.simulator.cable.OneSideOpen;
@@ -156,6 +157,12 @@ public final class EventWords implements EventVisitor<String> {
         String length = words.quantities().shortLength(event.lengthMetres());
         if (event instanceof Pinch) {
             return say("detail.pinch", length, share(((Pinch) event).depthFraction()));
+        }
+        if (event instanceof Kink) {
+            return say(
+                    "detail.kink",
+                    length,
+                    words.quantities().shortLength(((Kink) event).bendRadiusMetres()));
         }
         if (event instanceof WaterIngress) {
             WaterIngress wet = (WaterIngress) event;

@@ -1,6 +1,8 @@
 package cablewright.simulator.network.coupled;
 
+import cablewright.simulator.cable.Lumped;
 import java.util.Arrays;
+import java.util.Optional;
 
 /** A piece of a coupled line. */
 public sealed interface CoupledElement {
@@ -30,6 +32,60 @@ public sealed interface CoupledElement {
         @Override
         public int conductors() {
             return line.conductors();
+        }
+    }
+
+    /**
+     * A lumped part in one conductor: a corroded contact, or a wire broken through.
+     *
+     * @param conductor which, from 0
+     * @param count how many conductors the line has
+     * @param part the part; empty for a full break
+     */
+    record InConductor(int conductor, int count, Optional<Lumped> part) implements CoupledElement {
+
+        // Refuses a conductor that isn't there.
+        public InConductor {
+            if (conductor < 0 || conductor >= count) {
+                throw new IllegalArgumentException(
+                        "conductor is " + conductor + "; the line has conductors 0 to " + (count - 1));
+            }
+        }
+
+        @Override
+        public int conductors() {
+            return count;
+        }
+    }
+
+    /**
+     * A lumped part between two conductors, or between one and the reference: a leak or a contact.
+     *
+     * @param from a conductor, from 0
+     * @param to another, or {@link Tie#REFERENCE}
+     * @param count how many conductors the line has
+     * @param part the part; it may be a small resistance, but none at all is not allowed
+     */
+    record Between(int from, int to, int count, Lumped part) implements CoupledElement {
+
+        // Refuses conductors that aren't there, and parts of no impedance.
+        public Between {
+            if (from < 0 || from >= count || to < Tie.REFERENCE || to >= count || from == to) {
+                throw new IllegalArgumentException("from is " + from + " and to is " + to
+                        + "; they must be two conductors from 0 to " + (count - 1) + ", or one and the reference");
+            }
+            boolean resists = part.resistanceOhms().isEmpty() || part.resistanceOhms().getAsDouble() > 0;
+            boolean something = part.resistanceOhms().isPresent()
+                    || part.inductanceHenries().isPresent()
+                    || part.capacitanceFarads().isPresent();
+            if (!resists || !something) {
+                throw new IllegalArgumentException("part is " + part + "; a contact needs some resistance, such as 1e-6 ohm");
+            }
+        }
+
+        @Override
+        public int conductors() {
+            return count;
         }
     }
 

@@ -13,24 +13,32 @@ import org.ejml.dense.row.CommonOps_DDRM;
  * impedance r of each conductor by itself, the same for all, and what the dielectric adds, d, the same everywhere. The
  * reference has no loss.
  *
- * <p>Without loss (r = 0, d = 1) L and C may be any. With it, L and C must commute: so they do where one dielectric fills the
- * cross-section (C = (1/v²) L^−1), and for two like conductors. Then the modes are the same at every frequency, and each is
- * a line by itself. (C. R. Paul, Analysis of Multiconductor Transmission Lines, 2nd ed., ch. 7, from memory.)
+ * <p>Without loss (r = 0, d = 1) L and C may be any. Where they commute, as in one dielectric (C = (1/v²) L^−1) and for two
+ * like conductors, losses alike in all conductors leave the modes the same at every frequency, and each is a line by itself.
+ * Any other losses ({@link ConductorLosses}) mix the modes, and {@link MixedWave} takes the line as a whole. (C. R. Paul,
+ * Analysis of Multiconductor Transmission Lines, 2nd ed., ch. 7, from memory.)
  */
 public final class CoupledLine {
 
     private final double[][] inductance;
     private final double[][] capacitance;
     private final Optional<PairSection> lossLike;
+    private final Optional<ConductorLosses> losses;
     private final Modes modes;
 
-    private CoupledLine(double[][] inductance, double[][] capacitance, Optional<PairSection> lossLike) {
+    private CoupledLine(
+            double[][] inductance,
+            double[][] capacitance,
+            Optional<PairSection> lossLike,
+            Optional<ConductorLosses> losses) {
         this.inductance = copy(inductance);
         this.capacitance = copy(capacitance);
         this.lossLike = lossLike;
+        this.losses = losses;
         this.modes = Modes.of(this.inductance, this.capacitance);
-        if (lossLike.isPresent() && !modes.orthogonal()) {
-            throw new IllegalArgumentException("L and C do not commute; a line with loss must be of one dielectric");
+        if (losses.isPresent() && losses.get().conductors().size() != inductance.length) {
+            throw new IllegalArgumentException(
+                    "losses has " + losses.get().conductors().size() + " conductors; the line has " + inductance.length);
         }
     }
 
@@ -42,7 +50,19 @@ public final class CoupledLine {
      * @return the line
      */
     public static CoupledLine lossless(double[][] inductance, double[][] capacitance) {
-        return new CoupledLine(inductance, capacitance, Optional.empty());
+        return new CoupledLine(inductance, capacitance, Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * Makes a line with losses of its own in each conductor, in the reference and in the dielectric, whatever L and C.
+     *
+     * @param inductance L without the field inside metals, symmetric and positive definite [H/m]
+     * @param capacitance C at 100 MHz in Maxwell's form, as large [F/m]
+     * @param losses what metals and dielectric add
+     * @return the line
+     */
+    public static CoupledLine lossy(double[][] inductance, double[][] capacitance, ConductorLosses losses) {
+        return new CoupledLine(inductance, capacitance, Optional.empty(), Optional.of(losses));
     }
 
     /**
@@ -53,7 +73,8 @@ public final class CoupledLine {
      * @return the line
      */
     public static CoupledLine inOneDielectric(double[][] inductance, double velocityFraction) {
-        return new CoupledLine(inductance, capacitanceOf(inductance, velocityFraction), Optional.empty());
+        return new CoupledLine(
+                inductance, capacitanceOf(inductance, velocityFraction), Optional.empty(), Optional.empty());
     }
 
     /**
@@ -66,7 +87,8 @@ public final class CoupledLine {
      */
     public static CoupledLine of(WireLayout layout, PairSection pair) {
         double[][] inductance = layout.inductanceHenriesPerMetre();
-        return new CoupledLine(inductance, capacitanceOf(inductance, pair.velocityFraction()), Optional.of(pair));
+        return new CoupledLine(
+                inductance, capacitanceOf(inductance, pair.velocityFraction()), Optional.of(pair), Optional.empty());
     }
 
     private static double[][] capacitanceOf(double[][] inductance, double velocityFraction) {
@@ -163,6 +185,11 @@ public final class CoupledLine {
         return modes;
     }
 
+    /** Losses that mix the modes; empty where each mode is a line by itself. */
+    Optional<ConductorLosses> mixing() {
+        return losses;
+    }
+
     /** Impedance of one conductor by itself and d(s), at each frequency: real and imaginary parts of r, then of d. */
     double[][] loss(double[] sRe, double[] sIm) {
         double[][] loss = new double[4][sRe.length];
@@ -195,7 +222,8 @@ public final class CoupledLine {
         CoupledLine that = (CoupledLine) other;
         return Arrays.deepEquals(inductance, that.inductance)
                 && Arrays.deepEquals(capacitance, that.capacitance)
-                && lossLike.equals(that.lossLike);
+                && lossLike.equals(that.lossLike)
+                && losses.equals(that.losses);
     }
 
     @Override

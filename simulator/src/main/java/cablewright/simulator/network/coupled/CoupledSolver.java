@@ -64,10 +64,18 @@ public final class CoupledSolver {
     private static void solve(
             CoupledNetwork network, int driven, Frequencies frequencies, int offset, double[][] near, double[][] far) {
         Map<CoupledLine, ModalWave> waves = new HashMap<>();
+        Map<CoupledLine, MixedWave> mixed = new HashMap<>();
+        double[] sRe = frequencies.real();
+        double[] sIm = frequencies.imaginary();
         for (CoupledElement element : network.elements()) {
             if (element instanceof CoupledElement.Length) {
-                waves.computeIfAbsent(
-                        ((CoupledElement.Length) element).line(), line -> new ModalWave(line, frequencies));
+                CoupledLine line = ((CoupledElement.Length) element).line();
+                if (line.mixing().isPresent()) {
+                    mixed.computeIfAbsent(
+                            line, key -> new MixedWave(key, key.mixing().get(), frequencies));
+                } else {
+                    waves.computeIfAbsent(line, key -> new ModalWave(key, frequencies));
+                }
             }
         }
         CoupledState state = new CoupledState(network);
@@ -77,9 +85,17 @@ public final class CoupledSolver {
                 CoupledElement element = network.elements().get(i);
                 if (element instanceof CoupledElement.Length) {
                     CoupledElement.Length length = (CoupledElement.Length) element;
-                    state.through(waves.get(length.line()), k, length.metres());
-                } else {
+                    if (length.line().mixing().isPresent()) {
+                        state.through(mixed.get(length.line()), k, length.metres());
+                    } else {
+                        state.through(waves.get(length.line()), k, length.metres());
+                    }
+                } else if (element instanceof CoupledElement.Joint) {
                     state.through((CoupledElement.Joint) element);
+                } else if (element instanceof CoupledElement.InConductor) {
+                    state.through((CoupledElement.InConductor) element, sRe[k], sIm[k]);
+                } else {
+                    state.through((CoupledElement.Between) element, sRe[k], sIm[k]);
                 }
             }
             state.drive(driven, offset + k, near, far);

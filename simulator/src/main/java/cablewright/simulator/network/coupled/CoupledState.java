@@ -1,5 +1,6 @@
 package cablewright.simulator.network.coupled;
 
+import cablewright.simulator.network.ImpedanceFraction;
 import java.util.List;
 import org.ejml.data.ZMatrixRMaj;
 import org.ejml.dense.row.CommonOps_ZDRM;
@@ -120,6 +121,124 @@ final class CoupledState {
             }
         }
         fromModes(modes, a, admittance);
+    }
+
+    /**
+     * Through a length that mixes its modes, with R and T of it on the modes' impedances and Γ what lies behind it: Γ in front is
+     * R + T Γ (1 − R Γ)^−1 T, the voltage behind (1 + Γ)(1 − R Γ)^−1 T (1 + Γ in front)^−1 of that in front.
+     */
+    void through(MixedWave wave, int k, double metres) {
+        Modes modes = wave.modes();
+        wave.over(k, metres);
+        toModes(modes, admittance, a);
+        scale(wave, a, 1);
+        // d = Γ behind = (1 − y)(1 + y)^−1, from the right: d (1 + y) = 1 − y, y symmetric.
+        CommonOps_ZDRM.subtract(identity, a, b);
+        CommonOps_ZDRM.add(identity, a, c);
+        solve(c, b, d);
+        CommonOps_ZDRM.mult(wave.reflection, d, a);
+        CommonOps_ZDRM.subtract(identity, a, b);
+        solve(b, wave.transmission, c);
+        // c = (1 − R Γ)^−1 T; a = Γ in front.
+        CommonOps_ZDRM.mult(d, c, b);
+        CommonOps_ZDRM.mult(wave.transmission, b, a);
+        CommonOps_ZDRM.add(a, wave.reflection, a);
+        CommonOps_ZDRM.add(b, c, c);
+        CommonOps_ZDRM.add(identity, a, b);
+        solve(b, identity, d);
+        CommonOps_ZDRM.mult(c, d, b);
+        scaleVoltages(wave, b);
+        realTimes((i, m) -> modes.voltage(i, m), b, c);
+        timesReal(c, (m, j) -> modes.share(m, j), b);
+        CommonOps_ZDRM.mult(toFarEnd, b, c);
+        toFarEnd.setTo(c);
+        // y in front: (1 − Γ)(1 + Γ)^−1.
+        CommonOps_ZDRM.subtract(identity, a, b);
+        CommonOps_ZDRM.mult(b, d, a);
+        scale(wave, a, -1);
+        fromModes(modes, a, admittance);
+    }
+
+    /** To or from the modes' impedances: y √(Zi Zj), or over it. */
+    private void scale(MixedWave wave, ZMatrixRMaj matrix, int power) {
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                double factor = Math.sqrt(wave.ohms(i) * wave.ohms(j));
+                times(matrix.data, 2 * (i * n + j), power > 0 ? factor : 1 / factor, 0);
+            }
+        }
+    }
+
+    /** From voltages over √Z on both sides to voltages. */
+    private void scaleVoltages(MixedWave wave, ZMatrixRMaj matrix) {
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                times(matrix.data, 2 * (i * n + j), Math.sqrt(wave.ohms(i) / wave.ohms(j)), 0);
+            }
+        }
+    }
+
+    /** z in conductor i: y ← y − y_i y_i^T n/(d + n y_ii), and the voltage behind it is less by n/(d + n y_ii) y_i^T v; z = n/d. */
+    void through(CoupledElement.InConductor element, double sRe, double sIm) {
+        int i = element.conductor();
+        double nRe = 1;
+        double nIm = 0;
+        double dRe = 0;
+        double dIm = 0;
+        if (element.part().isPresent()) {
+            ImpedanceFraction z = new ImpedanceFraction(element.part().get());
+            z.at(sRe, sIm);
+            nRe = z.numeratorRe();
+            nIm = z.numeratorIm();
+            dRe = z.denominatorRe();
+            dIm = z.denominatorIm();
+        }
+        int ii = 2 * (i * n + i);
+        double qRe = dRe + nRe * admittance.data[ii] - nIm * admittance.data[ii + 1];
+        double qIm = dIm + nRe * admittance.data[ii + 1] + nIm * admittance.data[ii];
+        double size = qRe * qRe + qIm * qIm;
+        if (size == 0) {
+            return;
+        }
+        double gRe = (nRe * qRe + nIm * qIm) / size;
+        double gIm = (nIm * qRe - nRe * qIm) / size;
+        // a = y as it was.
+        a.setTo(admittance);
+        for (int column = 0; column < n; column++) {
+            int row = 2 * (i * n + column);
+            double hRe = gRe * a.data[row] - gIm * a.data[row + 1];
+            double hIm = gRe * a.data[row + 1] + gIm * a.data[row];
+            for (int j = 0; j < n; j++) {
+                subtract(admittance, j, column, a.data[2 * (j * n + i)], a.data[2 * (j * n + i) + 1], hRe, hIm);
+                b.data[2 * (j * n + column)] = toFarEnd.data[2 * (j * n + i)] * hRe - toFarEnd.data[2 * (j * n + i) + 1] * hIm;
+                b.data[2 * (j * n + column) + 1] =
+                        toFarEnd.data[2 * (j * n + i)] * hIm + toFarEnd.data[2 * (j * n + i) + 1] * hRe;
+            }
+        }
+        CommonOps_ZDRM.subtract(toFarEnd, b, toFarEnd);
+    }
+
+    private static void subtract(ZMatrixRMaj matrix, int row, int column, double aRe, double aIm, double bRe, double bIm) {
+        int at = 2 * (row * matrix.numCols + column);
+        matrix.data[at] -= aRe * bRe - aIm * bIm;
+        matrix.data[at + 1] -= aRe * bIm + aIm * bRe;
+    }
+
+    /** y between two conductors, d/n of the part. */
+    void through(CoupledElement.Between element, double sRe, double sIm) {
+        ImpedanceFraction z = new ImpedanceFraction(element.part());
+        z.at(sRe, sIm);
+        double size = z.numeratorRe() * z.numeratorRe() + z.numeratorIm() * z.numeratorIm();
+        double re = (z.denominatorRe() * z.numeratorRe() + z.denominatorIm() * z.numeratorIm()) / size;
+        double im = (z.denominatorIm() * z.numeratorRe() - z.denominatorRe() * z.numeratorIm()) / size;
+        int from = element.from();
+        int to = element.to();
+        subtract(admittance, from, from, -1, 0, re, im);
+        if (to != Tie.REFERENCE) {
+            subtract(admittance, to, to, -1, 0, re, im);
+            subtract(admittance, from, to, 1, 0, re, im);
+            subtract(admittance, to, from, 1, 0, re, im);
+        }
     }
 
     /** Far end from near side of the length: T (1 + Γ) E (1 + E Γ E)^−1 T^−1, with d = 1 + Γ and a = (1 + E Γ E)^−1. */

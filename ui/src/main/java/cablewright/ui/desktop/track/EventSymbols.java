@@ -10,6 +10,7 @@ import cablewright.simulator.cable.EventVisitor;
 import cablewright.simulator.cable.GradualDamage;
 import cablewright.simulator.cable.Heat;
 import cablewright.simulator.cable.Housing;
+import cablewright.simulator.cable.Kink;
 import cablewright.simulator.cable.LoadCoil;
 import cablewright.simulator.cable.OneSideOpen;
 import cablewright.simulator.cable.Pinch;
@@ -272,7 +273,7 @@ final class EventSymbols implements EventVisitor<Void> {
 
     @Override
     public Void condition(DoneToLine event) {
-        if (event instanceof Pinch) {
+        if (event instanceof Pinch || event instanceof Kink) {
             dent();
         } else if (event instanceof WaterIngress) {
             waves();
