@@ -12,7 +12,7 @@ import java.util.Optional;
 public final class InsertWords {
 
     /** Letters in the order of the things; each stands once. */
-    private static final String LETTERS = "SCTLABKDEFPWRJYOXIVZGUH";
+    private static final String LETTERS = "SCTLABKDEFPNWRJYOXIVMZGUH";
 
     private static final Map<Insertable, Character> LETTER = letters();
 
