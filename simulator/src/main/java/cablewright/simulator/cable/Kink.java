@@ -71,8 +71,9 @@ public record Kink(
             return leastRadiusMetres.getAsDouble();
         }
         return BentTube.leastRadiusMetres(section)
-                .orElseThrow(() -> new IllegalArgumentException("leastRadiusMetres is missing; this cable has no tube whose"
-                        + " wall tells it: give the least radius that its maker allows"));
+                .orElseThrow(
+                        () -> new IllegalArgumentException("leastRadiusMetres is missing; this cable has no tube whose"
+                                + " wall tells it: give the least radius that its maker allows"));
     }
 
     @Override

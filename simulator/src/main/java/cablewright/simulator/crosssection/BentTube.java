@@ -60,14 +60,13 @@ public final class BentTube {
         Limits.within("tightness", tightness, 0, 1000);
         CrossSection coax = section instanceof DatasheetSection sheet ? sheet.equivalent() : section;
         if (!(coax instanceof CoaxSection)) {
-            throw new IllegalArgumentException("a kink needs a tube around a core; on a pair or a line known by its"
-                    + " constants use a pinch");
+            throw new IllegalArgumentException(
+                    "a kink needs a tube around a core; on a pair or a line known by its" + " constants use a pinch");
         }
         CoaxGeometry geometry = ((CoaxSection) coax).geometry();
         double zeta = OVAL_AT_FOLD * Math.min(1, tightness * tightness);
         double factor = ovalFactor(geometry.coreDiameterMetres() / geometry.outerDiameterMetres(), zeta);
-        CrossSection folded =
-                tightness > 1 ? section.pinched(Math.min(DEEPEST, 1 - 1 / tightness)) : section;
+        CrossSection folded = tightness > 1 ? section.pinched(Math.min(DEEPEST, 1 - 1 / tightness)) : section;
         return folded.scaled(factor);
     }
 

@@ -64,7 +64,8 @@ public record PairBundle(int pairs, double pitchMetres) {
                 }
             }
         }
-        // What lies beyond, spread evenly: ∫ 2πr r^−4 dr over the area of a cell, from the radius that holds the pairs counted.
+        // What lies beyond, spread evenly: ∫ 2πr r^−4 dr over the area of a cell, from the radius that holds the pairs
+        // counted.
         double cell = Math.sqrt(3) / 2 * pitchMetres * pitchMetres;
         double counted = (3 * RINGS * (RINGS + 1) + 1) * cell;
         return sum + Math.PI * Math.PI / (cell * counted);
@@ -76,7 +77,8 @@ public record PairBundle(int pairs, double pitchMetres) {
         double own = half * half * half * half;
         double sum = 0;
         for (int k = 0; k < ANGLES; k++) {
-            double square = distance * distance + half * half
+            double square = distance * distance
+                    + half * half
                     + 2 * distance * half * Math.cos(2 * Math.PI * (k + 0.5) / ANGLES);
             sum += 1 / (square * square - own);
         }

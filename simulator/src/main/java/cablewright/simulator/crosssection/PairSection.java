@@ -80,7 +80,13 @@ public record PairSection(
             Dielectric effectiveDielectric,
             double insulationPermittivity) {
         PairGeometry geometry = new PairGeometry(
-                wireDiameterMetres, spacingMetres, spacingMetres, insulationDiameterMetres, takeUp, 1, Optional.empty());
+                wireDiameterMetres,
+                spacingMetres,
+                spacingMetres,
+                insulationDiameterMetres,
+                takeUp,
+                1,
+                Optional.empty());
         RoundWire wire = new RoundWire(0.5 * wireDiameterMetres, conductor);
         return new PairSection(wire, effectiveDielectric, insulationPermittivity, geometry, Surroundings.DRY);
     }

@@ -51,8 +51,8 @@ public final class CableNotices {
     }
 
     private static Optional<Placed> tightBend(Cable cable, Kink kink) {
-        double least = kink.foldsBelowMetres(
-                cable.runAt(kink.startMetres()).type().section());
+        double least =
+                kink.foldsBelowMetres(cable.runAt(kink.startMetres()).type().section());
         if (kink.bendRadiusMetres() >= least) {
             return Optional.empty();
         }

@@ -64,7 +64,9 @@ class ConditionsTest {
     @Test
     void wiresThatCannotBeAreRefused() {
         assertThrows(IllegalArgumentException.class, () -> new CoaxGeometry(2e-3, 1e-3));
-        assertThrows(IllegalArgumentException.class, () -> new PairGeometry(1e-3, 0.9e-3, 1e-3, 1e-3, 1, 1, Optional.empty()));
+        assertThrows(
+                IllegalArgumentException.class,
+                () -> new PairGeometry(1e-3, 0.9e-3, 1e-3, 1e-3, 1, 1, Optional.empty()));
         assertThrows(
                 IllegalArgumentException.class,
                 () -> new TubeShield(1e-3, 2e-3, cablewright.simulator.material.Conductor.COPPER));

@@ -124,7 +124,9 @@ class CatalogueTest {
     void telephonePairHasTheResistanceOfTheLoopModels(
             String id, double celsius, double frequency, double ohmsPerKilometre, double tolerance) {
         CrossSection warm = CATALOGUE.type(id).section().atTemperature(celsius);
-        double model = 1e3 * warm.primaryConstants(new double[1], new double[] {2 * Math.PI * frequency}).zRe()[0];
+        double model = 1e3
+                * warm.primaryConstants(new double[1], new double[] {2 * Math.PI * frequency})
+                        .zRe()[0];
         assertEquals(ohmsPerKilometre, model, tolerance * ohmsPerKilometre);
     }
 

@@ -43,7 +43,8 @@ class KinkTest {
     /** Rmin = (3/√2) r² √(1 − ν²)/t with ν = 0.33, worked out by hand for r = 6 mm and t = 0.6 mm: 120.15 mm. */
     @Test
     void leastRadiusIsBraziers() {
-        CrossSection tube = CoaxSection.solid(2e-3, 11.4e-3, Conductor.COPPER, 0.6e-3, Conductor.ALUMINIUM, Dielectric.AIR);
+        CrossSection tube =
+                CoaxSection.solid(2e-3, 11.4e-3, Conductor.COPPER, 0.6e-3, Conductor.ALUMINIUM, Dielectric.AIR);
         assertEquals(0.12015, BentTube.leastRadiusMetres(tube).orElseThrow(), 1e-5);
     }
 
@@ -88,7 +89,9 @@ class KinkTest {
     void noticeTellsThatTheCableFolds() {
         Cable tight = cable(HARDLINE, 20, new FarEnd.Open(), bend(0.05));
         List<CableNotices.Placed> placed = CableNotices.of(tight, 1e8);
-        assertEquals(NoticeKind.BENT_TOO_TIGHTLY, placed.get(placed.size() - 1).notice().kind());
+        assertEquals(
+                NoticeKind.BENT_TOO_TIGHTLY,
+                placed.get(placed.size() - 1).notice().kind());
         assertEquals(0.05, placed.get(placed.size() - 1).notice().value());
         Cable wide = cable(HARDLINE, 20, new FarEnd.Open(), bend(0.5));
         assertTrue(CableNotices.of(wide, 1e8).stream()
@@ -98,7 +101,8 @@ class KinkTest {
     @Test
     void cableWithoutATubeNeedsItsLeastRadius() {
         CrossSection drop = Catalogue.standard().type("drop-6-foam").section();
-        String said = assertThrows(IllegalArgumentException.class, () -> bend(0.02).applyTo(drop, 1))
+        String said = assertThrows(
+                        IllegalArgumentException.class, () -> bend(0.02).applyTo(drop, 1))
                 .getMessage();
         assertTrue(said.startsWith("leastRadiusMetres is missing"), said);
         Kink given = new Kink("k", 5, 0.3, 0.02, OptionalDouble.of(0.07), Profile.FLAT);

@@ -59,7 +59,13 @@ class SplitTest {
             PAIR.effectiveDielectric(),
             PAIR.insulationPermittivity(),
             new PairGeometry(
-                    PAIR.geometry().wireDiameterMetres(), SPACING, SPACING, SPACING, 1, 1, PAIR.geometry().bundle()),
+                    PAIR.geometry().wireDiameterMetres(),
+                    SPACING,
+                    SPACING,
+                    SPACING,
+                    1,
+                    1,
+                    PAIR.geometry().bundle()),
             PAIR.surroundings());
 
     private static PairSection pair(SplitLayout layout) {

@@ -159,10 +159,7 @@ public final class EventWords implements EventVisitor<String> {
             return say("detail.pinch", length, share(((Pinch) event).depthFraction()));
         }
         if (event instanceof Kink) {
-            return say(
-                    "detail.kink",
-                    length,
-                    words.quantities().shortLength(((Kink) event).bendRadiusMetres()));
+            return say("detail.kink", length, words.quantities().shortLength(((Kink) event).bendRadiusMetres()));
         }
         if (event instanceof WaterIngress) {
             WaterIngress wet = (WaterIngress) event;

@@ -74,12 +74,14 @@ public sealed interface CoupledElement {
                 throw new IllegalArgumentException("from is " + from + " and to is " + to
                         + "; they must be two conductors from 0 to " + (count - 1) + ", or one and the reference");
             }
-            boolean resists = part.resistanceOhms().isEmpty() || part.resistanceOhms().getAsDouble() > 0;
+            boolean resists =
+                    part.resistanceOhms().isEmpty() || part.resistanceOhms().getAsDouble() > 0;
             boolean something = part.resistanceOhms().isPresent()
                     || part.inductanceHenries().isPresent()
                     || part.capacitanceFarads().isPresent();
             if (!resists || !something) {
-                throw new IllegalArgumentException("part is " + part + "; a contact needs some resistance, such as 1e-6 ohm");
+                throw new IllegalArgumentException(
+                        "part is " + part + "; a contact needs some resistance, such as 1e-6 ohm");
             }
         }
 

@@ -37,8 +37,8 @@ public final class CoupledLine {
         this.losses = losses;
         this.modes = Modes.of(this.inductance, this.capacitance);
         if (losses.isPresent() && losses.get().conductors().size() != inductance.length) {
-            throw new IllegalArgumentException(
-                    "losses has " + losses.get().conductors().size() + " conductors; the line has " + inductance.length);
+            throw new IllegalArgumentException("losses has "
+                    + losses.get().conductors().size() + " conductors; the line has " + inductance.length);
         }
     }
 

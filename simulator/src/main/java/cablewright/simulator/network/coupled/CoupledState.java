@@ -210,7 +210,8 @@ final class CoupledState {
             double hIm = gRe * a.data[row + 1] + gIm * a.data[row];
             for (int j = 0; j < n; j++) {
                 subtract(admittance, j, column, a.data[2 * (j * n + i)], a.data[2 * (j * n + i) + 1], hRe, hIm);
-                b.data[2 * (j * n + column)] = toFarEnd.data[2 * (j * n + i)] * hRe - toFarEnd.data[2 * (j * n + i) + 1] * hIm;
+                b.data[2 * (j * n + column)] =
+                        toFarEnd.data[2 * (j * n + i)] * hRe - toFarEnd.data[2 * (j * n + i) + 1] * hIm;
                 b.data[2 * (j * n + column) + 1] =
                         toFarEnd.data[2 * (j * n + i)] * hIm + toFarEnd.data[2 * (j * n + i) + 1] * hRe;
             }
@@ -218,7 +219,8 @@ final class CoupledState {
         CommonOps_ZDRM.subtract(toFarEnd, b, toFarEnd);
     }
 
-    private static void subtract(ZMatrixRMaj matrix, int row, int column, double aRe, double aIm, double bRe, double bIm) {
+    private static void subtract(
+            ZMatrixRMaj matrix, int row, int column, double aRe, double aIm, double bRe, double bIm) {
         int at = 2 * (row * matrix.numCols + column);
         matrix.data[at] -= aRe * bRe - aIm * bIm;
         matrix.data[at + 1] -= aRe * bIm + aIm * bRe;

@@ -89,7 +89,8 @@ class MixedModesTest {
     @Test
     void whereModesDoNotMixBothSolutionsAgree() {
         PairSection pair = (PairSection) Catalogue.standard().type("cat-5e").section();
-        double[][] l = CoupledLine.of(WireLayout.ringOfPairs(pair, 2, 2e-3, 1), pair).inductanceHenriesPerMetre();
+        double[][] l =
+                CoupledLine.of(WireLayout.ringOfPairs(pair, 2, 2e-3, 1), pair).inductanceHenriesPerMetre();
         // The pair without its losses but with those of its wires, told per conductor.
         CoupledLine lossless = CoupledLine.inOneDielectric(l, pair.velocityFraction());
         ConductorLosses wires = new ConductorLosses(Collections.nCopies(4, WIRE), Optional.empty(), Optional.empty());
@@ -108,7 +109,9 @@ class MixedModesTest {
             Complex gamma = z.multiply(y).sqrt();
             Complex zc = z.divide(y).sqrt();
             Complex load = new Complex(100);
-            Complex back = load.subtract(zc).divide(load.add(zc)).multiply(gamma.multiply(-60).exp());
+            Complex back = load.subtract(zc)
+                    .divide(load.add(zc))
+                    .multiply(gamma.multiply(-60).exp());
             Complex in = zc.multiply(back.add(1)).divide(Complex.ONE.subtract(back));
             Complex expected = in.subtract(100).divide(in.add(100)).add(1);
             assertEquals(expected.getReal(), found.near().get(0).re(k), 1e-5);
@@ -129,8 +132,8 @@ class MixedModesTest {
         assertSame(one.near().get(1), other.near().get(0), 1e-10);
         assertSame(one.far().get(1), other.far().get(0), 1e-10);
         for (int k = 0; k < SWEEP.length; k++) {
-            double back = Math.hypot(
-                    one.near().get(0).re(k) - 1, one.near().get(0).im(k));
+            double back =
+                    Math.hypot(one.near().get(0).re(k) - 1, one.near().get(0).im(k));
             double sum = back * back
                     + Math.pow(one.near().get(1).magnitude(k), 2)
                     + Math.pow(one.far().get(0).magnitude(k), 2)
@@ -200,7 +203,8 @@ class MixedModesTest {
         CoupledSolver.Voltages at =
                 CoupledSolver.solve(with(half, new InConductor(0, 2, Optional.empty()), half), 0, FREQUENCIES);
         for (int k = 0; k < SWEEP.length; k++) {
-            double back = Math.hypot(at.near().get(0).re(k) - 1, at.near().get(0).im(k));
+            double back =
+                    Math.hypot(at.near().get(0).re(k) - 1, at.near().get(0).im(k));
             double sum = back * back
                     + Math.pow(at.near().get(1).magnitude(k), 2)
                     + Math.pow(at.far().get(0).magnitude(k), 2)
