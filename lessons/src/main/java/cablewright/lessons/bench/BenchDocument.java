@@ -3,6 +3,7 @@ package cablewright.lessons.bench;
 import cablewright.lessons.exercise.AsBuiltRecord;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.exercise.LessonPage;
 import cablewright.simulator.cable.Cable;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -153,10 +154,10 @@ public record BenchDocument(Lesson lesson, int index) {
      * @return the document
      */
     public BenchDocument adding(Exercise exercise) {
-        List<String> names = lesson.exercises().stream().map(Exercise::id).toList();
+        List<String> names = LessonEdits.names(lesson);
         List<Exercise> all = new ArrayList<>(lesson.exercises());
         all.add(index + 1, ExerciseEdits.withId(exercise, Names.free(exercise.id(), names)));
-        return with(all, index + 1);
+        return with(all, LessonEdits.moved(lesson.pages(), index + 1, 1), index + 1);
     }
 
     /**
@@ -168,7 +169,8 @@ public record BenchDocument(Lesson lesson, int index) {
     public BenchDocument withoutExercise() {
         List<Exercise> all = new ArrayList<>(lesson.exercises());
         all.remove(index);
-        return with(all, Math.min(index, Math.max(0, all.size() - 1)));
+        return with(
+                all, LessonEdits.moved(lesson.pages(), index + 1, -1), Math.min(index, Math.max(0, all.size() - 1)));
     }
 
     /**
@@ -188,6 +190,10 @@ public record BenchDocument(Lesson lesson, int index) {
     }
 
     private BenchDocument with(List<Exercise> exercises, int selected) {
+        return with(exercises, lesson.pages(), selected);
+    }
+
+    private BenchDocument with(List<Exercise> exercises, List<LessonPage> pages, int selected) {
         return new BenchDocument(
                 new Lesson(
                         lesson.id(),
@@ -195,8 +201,19 @@ public record BenchDocument(Lesson lesson, int index) {
                         lesson.introduction(),
                         lesson.worldNote(),
                         lesson.passMarkFraction(),
-                        exercises),
+                        exercises,
+                        pages),
                 selected);
+    }
+
+    /**
+     * Changes the lesson's pages.
+     *
+     * @param edit makes other pages of these
+     * @return the document with those
+     */
+    public BenchDocument withPages(UnaryOperator<List<LessonPage>> edit) {
+        return with(lesson.exercises(), edit.apply(lesson.pages()), index);
     }
 
     /**
@@ -211,6 +228,7 @@ public record BenchDocument(Lesson lesson, int index) {
      */
     public BenchDocument told(String id, String title, String introduction, String worldNote, double passMarkFraction) {
         return new BenchDocument(
-                new Lesson(id, title, introduction, worldNote, passMarkFraction, lesson.exercises()), index);
+                new Lesson(id, title, introduction, worldNote, passMarkFraction, lesson.exercises(), lesson.pages()),
+                index);
     }
 }

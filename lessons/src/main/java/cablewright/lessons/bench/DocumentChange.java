@@ -11,7 +11,7 @@ public record DocumentChange(What what, String exerciseTitle, String subject) {
 
     /** What can become of the parts of a document. */
     public enum What {
-        /** Title, introduction, note or pass mark of the lesson changed. */
+        /** Title, introduction, note, pass mark or pages of the lesson changed. */
         LESSON_TOLD,
         /** The exercises stand in another order. */
         ORDER,

@@ -50,7 +50,8 @@ public final class DocumentChanges {
                 && before.title().equals(after.title())
                 && before.introduction().equals(after.introduction())
                 && before.worldNote().equals(after.worldNote())
-                && before.passMarkFraction() == after.passMarkFraction();
+                && before.passMarkFraction() == after.passMarkFraction()
+                && before.pages().equals(after.pages());
         if (!told) {
             changes.add(new DocumentChange(What.LESSON_TOLD, after.title(), ""));
         }

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A row of exercises.
+ * A row of exercises, with pages between them.
  *
  * @param id name of the lesson
  * @param title one line
@@ -12,6 +12,7 @@ import java.util.Optional;
  * @param worldNote says that its people and places are invented
  * @param passMarkFraction share of the marks from which the lesson is passed, 0 to 1
  * @param exercises 1 to 200 exercises, in order
+ * @param pages pages before, between and behind the exercises, in order, at most 200
  */
 public record Lesson(
         String id,
@@ -19,17 +20,70 @@ public record Lesson(
         @Lines String introduction,
         String worldNote,
         double passMarkFraction,
-        List<Exercise> exercises) {
+        List<Exercise> exercises,
+        List<LessonPage> pages) {
 
-    /** Copies the list and refuses values that can't be. */
+    /** Most exercises of a lesson. */
+    public static final int MOST_EXERCISES = 200;
+
+    /** Copies the lists and refuses values that can't be. */
     public Lesson {
         Require.id("id", id);
         Require.line("title", title);
         Require.text("introduction", introduction);
         Require.line("worldNote", worldNote);
         Require.between("passMarkFraction", passMarkFraction, 0, 1);
-        exercises = Require.list("exercises", exercises, 1, 200);
+        exercises = Require.list("exercises", exercises, 1, MOST_EXERCISES);
         Require.distinct("exercises", exercises, Exercise::id);
+        pages = Require.list("pages", pages, 0, 200);
+        Require.distinct("pages", pages, LessonPage::id);
+        int before = 0;
+        for (LessonPage page : pages) {
+            requireFree(page, exercises);
+            Require.between("exercisesBefore", page.exercisesBefore(), 0, exercises.size());
+            if (page.exercisesBefore() < before) {
+                throw new IllegalArgumentException(
+                        "pages has \"" + page.id() + "\" out of order; list them by rising exercisesBefore");
+            }
+            before = page.exercisesBefore();
+        }
+    }
+
+    private static void requireFree(LessonPage page, List<Exercise> exercises) {
+        if (exercises.stream().anyMatch(exercise -> exercise.id().equals(page.id()))) {
+            throw new IllegalArgumentException(
+                    "pages has \"" + page.id() + "\", which is an exercise's name; give the page one of its own");
+        }
+    }
+
+    /**
+     * Makes a lesson without pages.
+     *
+     * @param id name of the lesson
+     * @param title one line
+     * @param introduction what it is about, in Markdown
+     * @param worldNote says that its people and places are invented
+     * @param passMarkFraction share of the marks from which the lesson is passed, 0 to 1
+     * @param exercises 1 to 200 exercises, in order
+     */
+    public Lesson(
+            String id,
+            String title,
+            String introduction,
+            String worldNote,
+            double passMarkFraction,
+            List<Exercise> exercises) {
+        this(id, title, introduction, worldNote, passMarkFraction, exercises, List.of());
+    }
+
+    /**
+     * Finds the pages that come before an exercise.
+     *
+     * @param number the exercise's number, from 0; the number of exercises for the pages at the end
+     * @return the pages in order
+     */
+    public List<LessonPage> pagesBefore(int number) {
+        return pages.stream().filter(page -> page.exercisesBefore() == number).toList();
     }
 
     /**

@@ -44,6 +44,8 @@ class DocumentRoundTripProperties {
         requireRoundTrip(new Document.OfExercise(exercise));
         requireRoundTrip(new Document.OfLesson(
                 new Lesson("lesson", "A lesson", "First line\n\nThird line", "Invented.", 0.6, List.of(exercise))));
+        requireRoundTrip(new Document.OfLesson(new Lesson(
+                "lesson", "A lesson", "First line", "Invented.", 0.6, List.of(exercise), AnyPages.draw(seed))));
     }
 
     @Property(tries = 100)

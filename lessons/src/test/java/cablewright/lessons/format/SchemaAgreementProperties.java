@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import cablewright.lessons.SampleExercises;
+import cablewright.lessons.exercise.Lesson;
 import cablewright.simulator.cable.CorrodedJoint;
 import cablewright.simulator.cable.Splice;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -52,6 +53,31 @@ class SchemaAgreementProperties {
                     LessonFormatException.class,
                     () -> reader.parse("spoilt", spoilt.getBytes(StandardCharsets.UTF_8)),
                     () -> schemas.faults(kind, spoilt) + "\n" + spoilt);
+        }
+    }
+
+    @Property(tries = 100)
+    void whatTheSchemaRefusesOfALessonTheReaderRefuses(@ForAll long seed) throws JsonProcessingException {
+        SplittableRandom random = new SplittableRandom(seed);
+        Lesson lesson = new Lesson(
+                "lesson", "A lesson", "Text", "Invented.", 0.6, List.of(SampleExercises.with()), AnyPages.draw(seed));
+        JsonNode tree = mapper.readTree(text(new Document.OfLesson(lesson)));
+        assertEquals(List.of(), schemas.faults(FileKind.LESSON, mapper.writeValueAsString(tree)));
+        ((ObjectNode) tree.get("lesson")).remove("exercises");
+        spoil(tree.get("lesson"), random);
+        ((ObjectNode) tree.get("lesson"))
+                .set(
+                        "exercises",
+                        mapper.readTree(text(new Document.OfLesson(lesson)))
+                                .get("lesson")
+                                .get("exercises"));
+        String spoilt = mapper.writeValueAsString(tree);
+
+        if (!schemas.faults(FileKind.LESSON, spoilt).isEmpty()) {
+            assertThrows(
+                    LessonFormatException.class,
+                    () -> reader.parse("spoilt", spoilt.getBytes(StandardCharsets.UTF_8)),
+                    () -> schemas.faults(FileKind.LESSON, spoilt) + "\n" + spoilt);
         }
     }
 

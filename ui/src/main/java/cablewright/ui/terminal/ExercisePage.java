@@ -3,6 +3,7 @@ package cablewright.ui.terminal;
 import cablewright.lessons.exercise.Caution;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.exercise.LessonPage;
 import cablewright.lessons.exercise.Prediction;
 import cablewright.simulator.cable.EventKind;
 import java.util.List;
@@ -21,6 +22,24 @@ final class ExercisePage {
     String lesson(Lesson lesson) {
         return view.style().bold(lesson.title()) + "\n" + view.prose().ofMarkdown(lesson.introduction())
                 + view.prose().wrapped(lesson.worldNote(), "") + "\n";
+    }
+
+    /** Pages in a row: what is asked first, then text, what pictures show, and why. A terminal can't show the pictures. */
+    String pages(List<LessonPage> pages) {
+        StringBuilder out = new StringBuilder();
+        for (LessonPage page : pages) {
+            out.append(view.style().bold(page.title())).append('\n');
+            page.prediction().ifPresent(asked -> {
+                out.append(view.prose().ofMarkdown(asked.question()));
+                asked.choices().forEach(choice -> out.append(view.prose().wrapped("- " + choice.text(), "  ")));
+                out.append("Say to yourself what you expect, then read on.\n\n");
+            });
+            out.append(view.prose().ofMarkdown(page.text()));
+            page.pictures().forEach(it -> out.append(view.prose().wrapped("[Picture: " + it.caption() + "]", "  ")));
+            page.prediction().ifPresent(asked -> out.append(view.prose().ofMarkdown(asked.explanation())));
+            out.append('\n');
+        }
+        return out.toString();
     }
 
     /** Title, brief and cautions. */

@@ -277,7 +277,7 @@ public final class Practice {
 
     private String exercise() {
         String place = "Exercise " + number + (session.isPresent() ? ": " : " of " + exercises.size() + ": ");
-        String brief = page.brief(round.exercise(), place);
+        String brief = page.pages(lesson.pagesBefore(number - 1)) + page.brief(round.exercise(), place);
         return round.asksFirst()
                 ? brief + page.question(round.question().orElseThrow())
                 : brief + view.tracks(round) + "Type 'help' for what you can do, 'commit' when your flags are set.\n";
@@ -358,7 +358,8 @@ public final class Practice {
             return "No flags are set. If there is nothing to flag, type 'commit' once more.\n";
         }
         committed.accept(round.commit(marker, trainee, clock.instant()));
-        return view.result(round) + "\n" + onward() + "\n";
+        String behind = number == exercises.size() ? page.pages(lesson.pagesBefore(number)) : "";
+        return view.result(round) + "\n" + behind + onward() + "\n";
     }
 
     private String onward() {

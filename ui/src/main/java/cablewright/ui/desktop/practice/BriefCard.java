@@ -1,6 +1,7 @@
 package cablewright.ui.desktop.practice;
 
 import cablewright.lessons.exercise.Caution;
+import cablewright.lessons.exercise.LessonPage;
 import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
@@ -130,6 +131,7 @@ final class BriefCard extends VBox {
         chooser.getItems().clear();
         for (int i = 0; i < practice.exercises().size(); i++) {
             int chosen = i;
+            addPages(chooser, i);
             ExerciseViewModel exercise = practice.exercises().get(i);
             String text = exercise.sheetProperty()
                     .get()
@@ -143,6 +145,15 @@ final class BriefCard extends VBox {
                             "exercise.open", chosen + 1, exercise.exercise().title()));
             MenuItem item = new MenuItem(text);
             item.setOnAction(event -> practice.select(chosen));
+            chooser.getItems().add(item);
+        }
+        addPages(chooser, practice.exercises().size());
+    }
+
+    private void addPages(MenuButton chooser, int before) {
+        for (LessonPage page : practice.lesson().pagesBefore(before)) {
+            MenuItem item = new MenuItem(texts.say("exercise.page", page.title()));
+            item.setOnAction(event -> practice.showAgain(page));
             chooser.getItems().add(item);
         }
     }

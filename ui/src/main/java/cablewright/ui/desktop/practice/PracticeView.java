@@ -4,6 +4,7 @@ import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import javafx.scene.Node;
 import javafx.scene.layout.StackPane;
 
@@ -15,6 +16,7 @@ public final class PracticeView extends StackPane {
     private final Words words;
     private final Map<ExerciseViewModel, ExerciseView> views = new HashMap<>();
     private ExerciseView shown;
+    private Optional<PageView> page = Optional.empty();
 
     /**
      * Shows a lesson.
@@ -29,13 +31,15 @@ public final class PracticeView extends StackPane {
         this.words = words;
         getStyleClass().add("practice");
         model.indexProperty().addListener((o, before, now) -> show());
+        model.pageProperty().addListener((o, before, now) -> show());
         show();
     }
 
-    /** Each exercise keeps its view, as it keeps what was done in it. */
+    /** Each exercise keeps its view, as it keeps what was done in it; a page before it stands in its place. */
     private void show() {
         shown = views.computeIfAbsent(model.current(), exercise -> new ExerciseView(model, exercise, texts, words));
-        getChildren().setAll(shown);
+        page = model.pageProperty().get().map(it -> new PageView(it, texts, model::turnPage));
+        getChildren().setAll(page.<Node>map(it -> it).orElse(shown));
         if (getScene() != null) {
             start();
         }
@@ -44,16 +48,16 @@ public final class PracticeView extends StackPane {
     /** Puts the focus where work begins. */
     public void start() {
         // Only with its style does a scroll pane take up its content, which can have no focus before.
-        shown.applyCss();
-        shown.start();
+        getChildren().get(0).applyCss();
+        page.ifPresentOrElse(PageView::start, shown::start);
     }
 
     /**
      * Returns what a picture of the work shows.
      *
-     * @return the three tracks
+     * @return the three tracks, or the page in their place
      */
     public Node tracks() {
-        return shown.tracks();
+        return page.<Node>map(it -> it).orElseGet(shown::tracks);
     }
 }

@@ -2,6 +2,7 @@ package cablewright.ui.desktop.practice;
 
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.exercise.LessonPage;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
 import cablewright.lessons.practice.PracticeSession;
@@ -14,12 +15,18 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 
 /**
  * A lesson being done: its exercises in a row, one of them open. What was done in one stays while another is open. In a
@@ -39,6 +46,9 @@ public final class PracticeViewModel {
     private final List<ExerciseViewModel> exercises = new ArrayList<>();
     private final ReadOnlyIntegerWrapper index = new ReadOnlyIntegerWrapper(-1);
     private final ReadOnlyIntegerWrapper round = new ReadOnlyIntegerWrapper();
+    private final ReadOnlyObjectWrapper<Optional<PageViewModel>> page = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final Map<LessonPage, PageViewModel> pages = new LinkedHashMap<>();
+    private final Set<LessonPage> read = new HashSet<>();
     private boolean over;
 
     /**
@@ -83,6 +93,7 @@ public final class PracticeViewModel {
         this.clock = clock;
         this.making = new LatestRun(threads);
         lesson.exercises().forEach(this::add);
+        lesson.pages().forEach(it -> pages.put(it, new PageViewModel(it)));
         select(0);
     }
 
@@ -136,15 +147,60 @@ public final class PracticeViewModel {
      */
     public void select(int number) {
         if (number >= 0 && number < exercises.size() && number != index.get()) {
-            exercises.get(number).open();
             index.set(number);
+            goOn(number);
         }
+    }
+
+    /** Shows the next unread page before an exercise, or the exercise. */
+    private void goOn(int number) {
+        page.set(lesson.pagesBefore(number).stream()
+                .filter(it -> !read.contains(it))
+                .findFirst()
+                .map(pages::get));
+        if (page.get().isEmpty()) {
+            current().open();
+        }
+    }
+
+    /** Goes on from the page that is shown: to the next page, or to the exercise. */
+    public void turnPage() {
+        page.get().map(PageViewModel::page).ifPresent(shown -> {
+            read.add(shown);
+            goOn(shown.exercisesBefore());
+            round.set(round.get() + 1);
+        });
+    }
+
+    /**
+     * Shows a page again.
+     *
+     * @param again the page
+     */
+    public void showAgain(LessonPage again) {
+        read.remove(again);
+        page.set(Optional.of(pages.get(again)));
+    }
+
+    private boolean hasUnreadEnd() {
+        return lesson.pagesBefore(exercises.size()).stream().anyMatch(it -> !read.contains(it));
+    }
+
+    /**
+     * Returns the page that is shown in place of the exercise.
+     *
+     * @return its model; empty while the exercise is shown
+     */
+    public ReadOnlyObjectProperty<Optional<PageViewModel>> pageProperty() {
+        return page.getReadOnlyProperty();
     }
 
     /** Opens the next exercise, if there is one; in a sitting it is made first. */
     public void next() {
         if (index.get() + 1 < exercises.size()) {
             select(index.get() + 1);
+        } else if (hasUnreadEnd()) {
+            goOn(exercises.size());
         } else if (session.isPresent()) {
             making.ask(session.get()::next, this::showMade, what -> showMade(Optional.empty()));
         }
@@ -172,7 +228,7 @@ public final class PracticeViewModel {
      */
     public boolean hasNext() {
         boolean more = session.filter(sitting -> !over && !sitting.isOver()).isPresent();
-        return index.get() + 1 < exercises.size() || more;
+        return index.get() + 1 < exercises.size() || more || hasUnreadEnd();
     }
 
     /**

@@ -4,6 +4,7 @@ import cablewright.lessons.bench.BenchDocument;
 import cablewright.ui.desktop.bench.DocumentViewModel;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntFunction;
 import java.util.function.ToIntFunction;
 import javafx.beans.value.ChangeListener;
@@ -32,6 +33,16 @@ public final class IndexedRows extends VBox {
         getStyleClass().add("item-rows");
         show(document.now());
         document.documentProperty().addListener(new WeakChangeListener<>(follow));
+    }
+
+    /**
+     * Returns a row that is shown.
+     *
+     * @param number its number, from 0
+     * @return the row, if there is one
+     */
+    public Optional<Node> row(int number) {
+        return number < getChildren().size() ? Optional.of(getChildren().get(number)) : Optional.empty();
     }
 
     private void show(BenchDocument now) {

@@ -23,12 +23,13 @@ public final class RowButtons extends HBox {
     public RowButtons(String id, String kind, int number, Texts texts, IntConsumer move, Runnable remove) {
         setAlignment(Pos.TOP_RIGHT);
         setMinWidth(Region.USE_PREF_SIZE);
-        IconButton up = new IconButton(
-                id + "-up-" + number, Feather.ARROW_UP, texts.say(kind + ".up", number), () -> move.accept(-1));
-        up.setDisable(number == 1);
         getChildren()
                 .addAll(
-                        up,
+                        new IconButton(
+                                id + "-up-" + number,
+                                Feather.ARROW_UP,
+                                texts.say(kind + ".up", number),
+                                () -> move.accept(-1)),
                         new IconButton(
                                 id + "-down-" + number,
                                 Feather.ARROW_DOWN,

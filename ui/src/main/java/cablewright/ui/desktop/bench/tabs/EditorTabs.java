@@ -3,6 +3,7 @@ package cablewright.ui.desktop.bench.tabs;
 import cablewright.ui.desktop.bench.DocumentViewModel;
 import cablewright.ui.desktop.bench.exercise.ExercisePane;
 import cablewright.ui.desktop.bench.form.EditorTexts;
+import cablewright.ui.desktop.bench.lesson.LessonPane;
 import cablewright.ui.desktop.bench.record.RecordPane;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.LengthUnit;
@@ -31,7 +32,8 @@ public final class EditorTabs {
         Texts texts = EditorTexts.open();
         return List.of(
                 tab("record", texts, new RecordPane(document, unit)),
-                tab("exercise", texts, new ExercisePane(document, unit, threads, tryIt)));
+                tab("exercise", texts, new ExercisePane(document, unit, threads, tryIt)),
+                tab("lesson", texts, new LessonPane(document)));
     }
 
     private static Tab tab(String name, Texts texts, Node content) {

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.Node;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.StackPane;
 
 /** The Bench, and over it, while it is tried, the exercise as a trainee sees it. */
@@ -34,6 +36,12 @@ public final class TrialStack extends StackPane {
         this.unit = unit;
         this.threads = threads;
         this.clock = clock;
+        addEventHandler(KeyEvent.KEY_PRESSED, event -> {
+            if (event.isShortcutDown() && event.getCode() == KeyCode.T) {
+                event.consume();
+                open();
+            }
+        });
     }
 
     /**
@@ -64,6 +72,25 @@ public final class TrialStack extends StackPane {
         trial = Optional.empty();
         bench.ifPresent(node -> node.setVisible(true));
         focusBefore.ifPresent(Node::requestFocus);
+    }
+
+    /**
+     * Puts the focus where work begins.
+     *
+     * @param bench does so on the Bench
+     */
+    public void start(Runnable bench) {
+        trial.ifPresentOrElse(TrialView::start, bench);
+    }
+
+    /**
+     * Returns what a picture of the work shows.
+     *
+     * @param bench what one of the Bench shows
+     * @return that, or the tracks of what is being tried
+     */
+    public Node picture(Node bench) {
+        return trial.map(TrialView::tracks).orElse(bench);
     }
 
     /**

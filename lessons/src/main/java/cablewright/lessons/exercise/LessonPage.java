@@ -1,0 +1,38 @@
+package cablewright.lessons.exercise;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A page between exercises: text and pictures, and perhaps a question first. With a question the page is worked through in
+ * three steps: predict, by an answer; observe, with text and pictures; explain, with the reason of the answer that was
+ * chosen (White and Gunstone, Probing Understanding, 1992; from memory). What is answered on a page earns no marks.
+ *
+ * @param id name within its lesson, other than those of exercises
+ * @param exercisesBefore how many exercises come before it: 0 for the start of the lesson, their number for its end
+ * @param title one line
+ * @param text what is told, in Markdown
+ * @param pictures pictures beneath the text, at most 10
+ * @param prediction what is asked before text and pictures are shown
+ */
+public record LessonPage(
+        String id,
+        int exercisesBefore,
+        String title,
+        @Lines String text,
+        List<Picture> pictures,
+        Optional<Prediction> prediction) {
+
+    /** Most pictures of a page. */
+    public static final int MOST_PICTURES = 10;
+
+    /** Copies the list and refuses values that can't be. */
+    public LessonPage {
+        Require.id("id", id);
+        Require.between("exercisesBefore", exercisesBefore, 0, Lesson.MOST_EXERCISES);
+        Require.line("title", title);
+        Require.text("text", text);
+        pictures = Require.list("pictures", pictures, 0, MOST_PICTURES);
+        Require.present("prediction", prediction);
+    }
+}

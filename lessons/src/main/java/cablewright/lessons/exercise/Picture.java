@@ -1,0 +1,73 @@
+package cablewright.lessons.exercise;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Base64;
+
+/**
+ * A picture that a lesson carries in itself, so that it can't be lost on the way.
+ *
+ * @param caption what it shows, one line; read to those who can't see it
+ * @param data a PNG or JPEG file of at most 1000000 bytes, in lines of Base64 (RFC 4648)
+ */
+public record Picture(String caption, @Lines String data) {
+
+    /** Most bytes of a picture's file. */
+    public static final int MOST_BYTES = 1_000_000;
+
+    private static final int LINE = 1000;
+    private static final String ALLOWED = "; it needs a PNG or JPEG file of at most " + MOST_BYTES + " bytes in Base64";
+    private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
+    private static final byte[] JPEG = {(byte) 0xff, (byte) 0xd8, (byte) 0xff};
+
+    /** Refuses values that can't be. */
+    public Picture {
+        Require.line("caption", caption);
+        Require.present("data", data);
+        byte[] bytes = decoded(data);
+        if (bytes.length > MOST_BYTES) {
+            throw new IllegalArgumentException("data has " + bytes.length + " bytes" + ALLOWED);
+        }
+        if (!begins(bytes, PNG) && !begins(bytes, JPEG)) {
+            throw new IllegalArgumentException("data is another kind of file" + ALLOWED);
+        }
+    }
+
+    /**
+     * Makes a picture of a file.
+     *
+     * @param caption what it shows
+     * @param file the file's bytes
+     * @return the picture
+     */
+    public static Picture of(String caption, byte[] file) {
+        byte[] end = {'\n'};
+        return new Picture(
+                caption, new String(Base64.getMimeEncoder(LINE, end).encode(file), StandardCharsets.US_ASCII));
+    }
+
+    private static byte[] decoded(String data) {
+        try {
+            return Base64.getDecoder().decode(data.replace("\n", ""));
+        } catch (IllegalArgumentException notBase64) {
+            throw new IllegalArgumentException("data is not Base64" + ALLOWED, notBase64);
+        }
+    }
+
+    private static boolean begins(byte[] bytes, byte[] signature) {
+        for (int i = 0; i < signature.length; i++) {
+            if (i >= bytes.length || bytes[i] != signature[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /**
+     * Returns the picture's file.
+     *
+     * @return its bytes
+     */
+    public byte[] bytes() {
+        return decoded(data);
+    }
+}

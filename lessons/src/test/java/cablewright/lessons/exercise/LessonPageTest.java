@@ -1,0 +1,71 @@
+package cablewright.lessons.exercise;
+
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cablewright.lessons.SampleExercises;
+import cablewright.lessons.format.Document;
+import cablewright.lessons.format.DocumentReader;
+import cablewright.lessons.format.DocumentWriter;
+import cablewright.lessons.format.LessonFormatException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+class LessonPageTest {
+
+    private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n', 7};
+
+    private static LessonPage page(String id, int before) {
+        return new LessonPage(id, before, "Title", "Text", List.of(), Optional.empty());
+    }
+
+    private static Lesson lesson(List<LessonPage> pages) {
+        return new Lesson("l", "Title", "Text", "Invented.", 0.5, List.of(SampleExercises.with()), pages);
+    }
+
+    @Test
+    void pagesStandBeforeExercisesAndAtTheEnd() {
+        Lesson lesson = lesson(List.of(page("a", 0), page("b", 0), page("c", 1)));
+        assertEquals(2, lesson.pagesBefore(0).size());
+        assertEquals("c", lesson.pagesBefore(1).get(0).id());
+    }
+
+    @Test
+    void pagesThatCanNotBeAreRefused() {
+        String exercise = SampleExercises.with().id();
+        for (List<LessonPage> impossible : List.of(
+                List.of(page("a", 2)),
+                List.of(page("a", 1), page("b", 0)),
+                List.of(page("a", 0), page("a", 1)),
+                List.of(page(exercise, 0)))) {
+            assertThrows(IllegalArgumentException.class, () -> lesson(impossible), impossible.toString());
+        }
+    }
+
+    @Test
+    void pictureKeepsItsFileAndRefusesOtherKinds() {
+        assertArrayEquals(PNG, Picture.of("A splice", PNG).bytes());
+        IllegalArgumentException other =
+                assertThrows(IllegalArgumentException.class, () -> Picture.of("A tune", new byte[] {1, 2, 3}));
+        assertTrue(other.getMessage().contains("PNG or JPEG"), other.getMessage());
+        assertThrows(IllegalArgumentException.class, () -> new Picture("No code", "%%%"));
+        byte[] large = new byte[Picture.MOST_BYTES + 1];
+        System.arraycopy(PNG, 0, large, 0, PNG.length);
+        assertThrows(IllegalArgumentException.class, () -> Picture.of("Too large", large));
+    }
+
+    /** Files that were written before lessons had pages hold no such field, and are read and written as they are. */
+    @Test
+    void lessonFilesFromBeforeThereWerePagesAreReadAsTheyAre() throws LessonFormatException {
+        byte[] bytes = new DocumentWriter().bytes(new Document.OfLesson(lesson(List.of())));
+        assertFalse(new String(bytes, StandardCharsets.UTF_8).contains("\"pages\""));
+        Lesson read = ((Document.OfLesson) new DocumentReader().parse("old", bytes)).lesson();
+        assertEquals(List.of(), read.pages());
+        assertArrayEquals(bytes, new DocumentWriter().bytes(new Document.OfLesson(read)));
+    }
+}

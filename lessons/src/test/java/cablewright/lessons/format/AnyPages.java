@@ -1,0 +1,55 @@
+package cablewright.lessons.format;
+
+import cablewright.lessons.exercise.Choice;
+import cablewright.lessons.exercise.LessonPage;
+import cablewright.lessons.exercise.Picture;
+import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.exercise.Reasons;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SplittableRandom;
+
+/** Draws the pages of a lesson of one exercise. */
+final class AnyPages {
+
+    private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
+    private static final byte[] JPEG = {(byte) 0xff, (byte) 0xd8, (byte) 0xff};
+
+    private AnyPages() {}
+
+    static List<LessonPage> draw(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        List<LessonPage> pages = new ArrayList<>();
+        int place = 0;
+        for (int i = random.nextInt(4); i > 0; i--) {
+            place = Math.max(place, random.nextInt(2));
+            pages.add(new LessonPage(
+                    "page" + i,
+                    place,
+                    "Page é " + i,
+                    "One line\n\n- another 😀",
+                    pictures(random),
+                    random.nextBoolean() ? Optional.empty() : Optional.of(prediction(random))));
+        }
+        return pages;
+    }
+
+    private static List<Picture> pictures(SplittableRandom random) {
+        List<Picture> pictures = new ArrayList<>();
+        for (int i = random.nextInt(3); i > 0; i--) {
+            byte[] signature = random.nextBoolean() ? PNG : JPEG;
+            byte[] file = new byte[signature.length + random.nextInt(40)];
+            random.nextBytes(file);
+            System.arraycopy(signature, 0, file, 0, signature.length);
+            pictures.add(Picture.of("Picture " + i, file));
+        }
+        return pictures;
+    }
+
+    private static Prediction prediction(SplittableRandom random) {
+        List<Choice> choices = List.of(new Choice("a", "Up", "No."), new Choice("b", "Down", "Yes."));
+        Optional<Reasons> reasons = random.nextBoolean() ? Optional.empty() : Optional.of(new Reasons(choices, "b"));
+        return new Prediction("Up or down?", choices, "b", reasons, "It falls.");
+    }
+}
