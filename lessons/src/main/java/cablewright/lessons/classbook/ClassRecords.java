@@ -53,21 +53,7 @@ public final class ClassRecords {
      * @return the records in the user's data folder
      */
     public static ClassRecords ofThisUser(Map<String, String> environment) {
-        String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
-        Path home = Path.of(System.getProperty("user.home", "."));
-        String roaming = environment.get("APPDATA");
-        String data = environment.getOrDefault("XDG_DATA_HOME", "");
-        Path base;
-        if (!data.isBlank()) {
-            base = Path.of(data);
-        } else if (system.contains("windows") && roaming != null) {
-            base = Path.of(roaming);
-        } else if (system.contains("mac")) {
-            base = home.resolve("Library").resolve("Application Support");
-        } else {
-            base = home.resolve(".local").resolve("share");
-        }
-        return new ClassRecords(base.resolve("cablewright").resolve("records"));
+        return new ClassRecords(UserFolder.data(environment).resolve("records"));
     }
 
     /**

@@ -1,6 +1,7 @@
 package cablewright.ui.desktop;
 
 import cablewright.lessons.classbook.ClassRecords;
+import cablewright.ui.desktop.bench.BenchStore;
 import cablewright.ui.desktop.task.Threads;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -52,7 +53,8 @@ public final class Desktop extends Application {
                 stage,
                 WindowMemory.ofThisUser(),
                 Threads.besideTheScreen("cablewright-work"),
-                ClassRecords.ofThisUser(System.getenv()));
+                ClassRecords.ofThisUser(System.getenv()),
+                BenchStore.ofThisUser());
         window.showOpening();
         window.openFirst(getParameters().getUnnamed().stream().findFirst().map(Path::of));
     }

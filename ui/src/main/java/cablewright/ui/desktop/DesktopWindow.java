@@ -8,6 +8,7 @@ import cablewright.lessons.content.BuiltInLessons;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.practice.PracticeSession;
+import cablewright.ui.desktop.bench.BenchStore;
 import cablewright.ui.desktop.practice.PracticeView;
 import cablewright.ui.desktop.practice.PracticeViewModel;
 import cablewright.ui.desktop.task.LatestRun;
@@ -59,13 +60,18 @@ final class DesktopWindow {
     }
 
     DesktopWindow(Stage stage, WindowMemory memory, Threads threads, ClassRecords records) {
+        this(stage, memory, threads, records, BenchStore.none());
+    }
+
+    DesktopWindow(
+            Stage stage, WindowMemory memory, Threads threads, ClassRecords records, BenchStore benchStore) {
         this.stage = stage;
         this.memory = memory;
         this.records = records;
         this.sittings = new Sittings(records, texts, Clock.systemUTC());
         this.threads = threads;
         this.files = new LatestRun(threads);
-        this.pages = new Pages(model, threads, records, texts);
+        this.pages = new Pages(model, threads, records, benchStore, texts);
         model.darkProperty().addListener((o, before, now) -> useTheme(now));
     }
 
@@ -172,18 +178,23 @@ final class DesktopWindow {
             event.getDragboard().getFiles().stream()
                     .findFirst()
                     .map(File::toPath)
-                    .ifPresent(this::open);
+                    .ifPresent(this::openOnPage);
             event.setDropCompleted(true);
             event.consume();
         });
     }
 
+    /** Opens a file where the open page has a use for it, or else as a lesson to practise. */
+    private void openOnPage(Path file) {
+        Optional.ofNullable(view).flatMap(WindowView::files).orElse(this::open).accept(file);
+    }
+
     /** Asks for a file and opens it. */
     private void choose() {
         FileChooser chooser = new FileChooser();
-        chooser.setTitle(texts.say("window.open"));
+        chooser.setTitle(texts.say(view.files().isPresent() ? "window.openAny" : "window.open"));
         chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(texts.say("window.lessons"), "*.json"));
-        Optional.ofNullable(chooser.showOpenDialog(stage)).map(File::toPath).ifPresent(this::open);
+        Optional.ofNullable(chooser.showOpenDialog(stage)).map(File::toPath).ifPresent(this::openOnPage);
     }
 
     private void content(Node page) {
@@ -209,6 +220,12 @@ final class DesktopWindow {
         memory.restore(stage, model);
         useTheme(model.darkProperty().get());
         stage.setOnHiding(event -> memory.keep(stage, model));
+        stage.setOnCloseRequest(event -> {
+            if (!pages.mayClose(stage::hide)) {
+                view.show(Pages.BENCH);
+                event.consume();
+            }
+        });
     }
 
     private static void useTheme(boolean dark) {

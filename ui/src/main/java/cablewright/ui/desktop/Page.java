@@ -33,15 +33,5 @@ record Page(String id, Supplier<Content> content) {
         default Optional<Consumer<Path>> files() {
             return Optional.empty();
         }
-
-        /**
-         * Asked before the window closes.
-         *
-         * @param close closes it without asking again
-         * @return whether it may close now; if not, the page asks the person, and closes it where that is wanted
-         */
-        default boolean mayClose(Runnable close) {
-            return true;
-        }
     }
 }

@@ -57,6 +57,11 @@ final class PageBar extends HBox {
         }
     }
 
+    /** Opens a page by its name. */
+    void show(String id) {
+        pages.stream().filter(page -> page.id().equals(id)).findFirst().ifPresent(this::show);
+    }
+
     Page.Content content() {
         return made.computeIfAbsent(open, page -> page.content().get());
     }

@@ -3,6 +3,7 @@ package cablewright.ui.desktop;
 import cablewright.lessons.bench.BenchTemplate;
 import cablewright.lessons.classbook.ClassRecords;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.ui.desktop.bench.BenchStore;
 import cablewright.ui.desktop.bench.BenchView;
 import cablewright.ui.desktop.bench.BenchViewModel;
 import cablewright.ui.desktop.bench.SystemClipboard;
@@ -19,19 +20,24 @@ import javafx.scene.Node;
 /** The pages of the window, in the order of the bar. Another page is one more line in {@link #with}. */
 final class Pages {
 
+    /** Name of the Bench's page. */
+    static final String BENCH = "bench";
+
     private final WindowViewModel model;
     private final Threads threads;
     private final ClassRecords records;
+    private final BenchStore benchStore;
     private final Texts texts;
     private ClassBookView classBook;
     private Lesson lesson;
     private DemonstrationsView demonstrations;
     private BenchView bench;
 
-    Pages(WindowViewModel model, Threads threads, ClassRecords records, Texts texts) {
+    Pages(WindowViewModel model, Threads threads, ClassRecords records, BenchStore benchStore, Texts texts) {
         this.model = model;
         this.threads = threads;
         this.records = records;
+        this.benchStore = benchStore;
         this.texts = texts;
     }
 
@@ -42,7 +48,7 @@ final class Pages {
                 new Page("practice", () -> content(practice, practice::start, practice::tracks)),
                 new Page("demonstrations", this::demonstrations),
                 new Page("classbook", this::classBook),
-                new Page("bench", this::bench));
+                new Page(BENCH, this::bench));
     }
 
     private Page.Content demonstrations() {
@@ -73,12 +79,22 @@ final class Pages {
                     model.unitProperty(),
                     threads,
                     new SystemClipboard(),
+                    benchStore,
                     new Texts(BenchView.BUNDLE),
                     texts);
             bench = new BenchView(made, texts);
         }
-        BenchView shown = bench;
-        return content(shown, shown::start, shown::tracks);
+        return new BenchPage(bench);
+    }
+
+    /**
+     * Asked before the window closes.
+     *
+     * @param close closes the window without asking again
+     * @return whether it may close now; if not, the Bench asks what is to become of work that was not saved
+     */
+    boolean mayClose(Runnable close) {
+        return bench == null || bench.mayClose(close);
     }
 
     private static Page.Content content(Node node, Runnable start, Supplier<Node> picture) {

@@ -2,7 +2,10 @@ package cablewright.ui.desktop;
 
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Texts;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
 import javafx.beans.value.ChangeListener;
 import javafx.geometry.Pos;
@@ -230,6 +233,16 @@ final class WindowView extends StackPane {
         ClipboardContent content = new ClipboardContent();
         content.putImage(picture);
         Clipboard.getSystemClipboard().setContent(content);
+    }
+
+    /** What becomes of a file while the open page has a use of its own for files. */
+    Optional<Consumer<Path>> files() {
+        return pages.content().files();
+    }
+
+    /** Opens a page by its name. */
+    void show(String id) {
+        pages.show(id);
     }
 
     void start() {

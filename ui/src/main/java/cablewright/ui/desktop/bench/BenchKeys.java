@@ -26,12 +26,14 @@ final class BenchKeys {
             KeyCode.A, Setting.AVERAGES);
 
     private final BenchViewModel model;
+    private final FileDialogs files;
     private final Runnable openMenu;
     private final BenchTabs tabs;
     private boolean waitsForLetter;
 
-    BenchKeys(BenchViewModel model, Runnable openMenu, BenchTabs tabs) {
+    BenchKeys(BenchViewModel model, FileDialogs files, Runnable openMenu, BenchTabs tabs) {
         this.model = model;
+        this.files = files;
         this.openMenu = openMenu;
         this.tabs = tabs;
     }
@@ -77,6 +79,13 @@ final class BenchKeys {
                 return true;
             case Y:
                 model.document().redo();
+                return true;
+            case S:
+                if (event.isShiftDown()) {
+                    files.saveAs();
+                } else {
+                    files.save();
+                }
                 return true;
             case C:
                 events.copy();

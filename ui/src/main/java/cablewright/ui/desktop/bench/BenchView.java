@@ -7,7 +7,9 @@ import cablewright.ui.desktop.track.RecordTrack;
 import cablewright.ui.desktop.track.TraceTrack;
 import cablewright.ui.desktop.track.TrackPointer;
 import cablewright.ui.words.Texts;
+import java.nio.file.Path;
 import java.util.function.Function;
+import javafx.animation.PauseTransition;
 import javafx.beans.binding.Bindings;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
@@ -21,6 +23,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Screen;
+import javafx.util.Duration;
 
 /** The Bench on the screen: bar, three tracks on one axis, palette and settings; the document's sides in tabs beside them. */
 public final class BenchView extends BorderPane {
@@ -32,6 +35,7 @@ public final class BenchView extends BorderPane {
     private static final PseudoClass LOW = PseudoClass.getPseudoClass("low");
     private static final PseudoClass NARROW = PseudoClass.getPseudoClass("narrow");
     private static final PseudoClass ARMED = PseudoClass.getPseudoClass("armed");
+    private static final Duration REST = Duration.seconds(1);
     private static final double LOW_LETTERS = 62;
     private static final double NARROW_LETTERS = 95;
 
@@ -42,6 +46,8 @@ public final class BenchView extends BorderPane {
     private final VBox tracks;
     private final InsertPalette palette;
     private final BenchTabs tabs;
+    private final FileDialogs files;
+    private final PauseTransition rest = new PauseTransition(REST);
 
     /**
      * Lays the Bench out.
@@ -88,13 +94,16 @@ public final class BenchView extends BorderPane {
         tabs = new BenchTabs(model);
         tabs.getStyleClass().add("right-column");
         setRight(tabs);
-        setTop(new BenchBar(model));
-        BenchKeys keys = new BenchKeys(model, this::openInsertMenu, tabs);
+        files = new FileDialogs(model.files(), texts, () -> getScene().getWindow());
+        setTop(new VBox(new BenchBar(model, files), new NoticeBars(model.files().notices(), texts)));
+        BenchKeys keys = new BenchKeys(model, files, this::openInsertMenu, tabs);
         left.addEventHandler(KeyEvent.KEY_PRESSED, keys::pressed);
         addEventHandler(KeyEvent.KEY_PRESSED, keys::pressed);
         tracks.addEventFilter(MouseEvent.MOUSE_CLICKED, this::clicked);
         model.events().onPlacing(this::openInsertMenu);
         model.events().armedProperty().addListener((o, before, now) -> pseudoClassStateChanged(ARMED, now.isPresent()));
+        rest.setOnFinished(event -> model.files().keep());
+        model.document().documentProperty().addListener(changed -> rest.playFromStart());
         widthProperty().addListener(changed -> adapt());
         heightProperty().addListener(changed -> adapt());
     }
@@ -197,6 +206,25 @@ public final class BenchView extends BorderPane {
             double top = Screen.getPrimary().getVisualBounds().getMinY();
             menu.show(cable, corner.getX(), Math.max(top, corner.getY() - 200));
         }
+    }
+
+    /**
+     * Puts what a file holds on the Bench.
+     *
+     * @param file the file
+     */
+    public void open(Path file) {
+        model.files().open(file);
+    }
+
+    /**
+     * Asked before the window closes.
+     *
+     * @param close closes the window without asking again
+     * @return whether it may close now
+     */
+    public boolean mayClose(Runnable close) {
+        return model.files().mayClose(close, files::saveAsThen);
     }
 
     /** Puts the focus where work begins. */

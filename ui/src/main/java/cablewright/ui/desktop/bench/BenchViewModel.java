@@ -1,6 +1,7 @@
 package cablewright.ui.desktop.bench;
 
 import cablewright.lessons.bench.BenchDocument;
+import cablewright.lessons.bench.ExerciseEdits;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.simulator.cable.Event;
@@ -26,10 +27,12 @@ public final class BenchViewModel {
     private final BenchTraceViewModel trace;
     private final EventsViewModel events;
     private final CableViewModel cable;
+    private final FilesViewModel files;
     private final InsertWords names;
     private final ObjectProperty<Comparison> comparison = new SimpleObjectProperty<>(Comparison.NONE);
     private BenchDocument saved;
     private BenchDocument shown;
+    private boolean isOpening;
 
     /**
      * Puts a document on the Bench.
@@ -38,6 +41,7 @@ public final class BenchViewModel {
      * @param unit the unit of lengths
      * @param threads where to work and where to show
      * @param clipboard where copied events go
+     * @param store what is kept beside the files that people save
      * @param texts texts of the Bench
      * @param desktop texts of the desktop, which tracks and settings say
      */
@@ -46,6 +50,7 @@ public final class BenchViewModel {
             ObservableValue<LengthUnit> unit,
             Threads threads,
             TextClipboard clipboard,
+            BenchStore store,
             Texts texts,
             Texts desktop) {
         this.texts = texts;
@@ -62,10 +67,12 @@ public final class BenchViewModel {
         document.documentProperty().addListener((o, before, now) -> follow(now));
         events.selectedProperty().addListener(changed -> lookAtSelected());
         comparison.addListener(changed -> overlay());
+        this.files = new FilesViewModel(this, store, threads, texts);
     }
 
     private void follow(BenchDocument now) {
-        boolean isOther = now.index() != shown.index()
+        boolean isOther = isOpening
+                || now.index() != shown.index()
                 || !now.lesson().id().equals(shown.lesson().id())
                 || !now.exercise().id().equals(shown.exercise().id());
         shown = now;
@@ -95,6 +102,42 @@ public final class BenchViewModel {
 
     private Optional<Exercise> sameIn(Lesson lesson) {
         return lesson.exercise(document.now().exercise().id());
+    }
+
+    /**
+     * Works on another exercise of the lesson.
+     *
+     * @param index which, from 0
+     */
+    void select(int index) {
+        if (index != document.now().index()) {
+            document.step(texts.say("do.select", index + 1), before -> before.selecting(index));
+        }
+    }
+
+    /**
+     * Adds a copy of the exercise behind it, and works on that.
+     *
+     * @param title what the copy is called
+     */
+    void duplicateExercise(String title) {
+        Optional<String> wrong = document.step(
+                texts.say("do.duplicateExercise"),
+                before -> before.adding(ExerciseEdits.withTitle(before.exercise(), title)));
+        wrong.ifPresent(files::tellFault);
+    }
+
+    /** Puts another document on the Bench, with what counts as saved of it and why it can't be changed. */
+    void open(BenchDocument document, BenchDocument asSaved, Optional<String> whyLocked) {
+        isOpening = true;
+        saved = asSaved;
+        events.selectNone();
+        this.document.open(document, whyLocked);
+        isOpening = false;
+    }
+
+    BenchDocument saved() {
+        return saved;
     }
 
     /**
@@ -132,6 +175,15 @@ public final class BenchViewModel {
      */
     public EventsViewModel events() {
         return events;
+    }
+
+    /**
+     * Returns the document's files.
+     *
+     * @return what can be opened and saved
+     */
+    public FilesViewModel files() {
+        return files;
     }
 
     /**

@@ -15,7 +15,7 @@ import java.util.Locale;
  */
 record DialUnit(String symbol, double inSi) {
 
-    private static final MathContext DIGITS = new MathContext(5);
+    private static final MathContext DIGITS = new MathContext(4);
     private static final double CENTI = 1e-2;
 
     static DialUnit of(Dial dial, LengthUnit length) {

@@ -17,6 +17,7 @@ public final class DocumentViewModel {
     private final ReadOnlyObjectWrapper<BenchDocument> document = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<Optional<String>> undoName = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Optional<String>> redoName = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<String>> locked = new ReadOnlyObjectWrapper<>(Optional.empty());
     private EditHistory<BenchDocument> history;
 
     /**
@@ -34,7 +35,18 @@ public final class DocumentViewModel {
      * @param other the document
      */
     public void open(BenchDocument other) {
+        open(other, Optional.empty());
+    }
+
+    /**
+     * Puts another document on the Bench, perhaps only to be looked at.
+     *
+     * @param other the document
+     * @param whyLocked why nothing can be changed in it, a sentence; empty where everything can
+     */
+    public void open(BenchDocument other, Optional<String> whyLocked) {
         history = new EditHistory<>(other);
+        locked.set(whyLocked);
         publish();
     }
 
@@ -62,6 +74,9 @@ public final class DocumentViewModel {
     }
 
     private Optional<String> attempt(UnaryOperator<BenchDocument> edit, Consumer<BenchDocument> take) {
+        if (locked.get().isPresent()) {
+            return locked.get();
+        }
         BenchDocument next;
         try {
             next = edit.apply(history.now());
@@ -139,5 +154,14 @@ public final class DocumentViewModel {
      */
     public ReadOnlyObjectProperty<Optional<String>> redoNameProperty() {
         return redoName.getReadOnlyProperty();
+    }
+
+    /**
+     * Why nothing can be changed in the document.
+     *
+     * @return the property; empty where everything can be changed
+     */
+    public ReadOnlyObjectProperty<Optional<String>> lockedProperty() {
+        return locked.getReadOnlyProperty();
     }
 }

@@ -14,6 +14,7 @@ import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -139,7 +140,7 @@ final class SightCard extends VBox {
     /** One column for each place of the event: the near edge, and for a stretch the far one. */
     private void fill(List<EventFacts> facts) {
         Quantities quantities = model.words().quantities();
-        heads();
+        heads(facts.get(0).eventOhms().isPresent());
         for (int i = 0; i < facts.size(); i++) {
             EventFacts fact = facts.get(i);
             PlaceSight place = fact.place();
@@ -167,6 +168,7 @@ final class SightCard extends VBox {
                             ? Quantities.number(fact.lossDecibels().getAsDouble(), 1) + "\u00a0dB"
                             : none);
             figure(i, 5, impedance(fact, quantities));
+            figure(i, 6, quantities.ohms(fact.soundOhms()));
         }
     }
 
@@ -177,19 +179,12 @@ final class SightCard extends VBox {
 
     /** What the condition leaves, or what a thing at one place seems to be. */
     private String impedance(EventFacts fact, Quantities quantities) {
-        if (fact.eventOhms().isPresent()) {
-            return texts.say(
-                    "figure.ofCable",
-                    quantities.ohms(fact.eventOhms().getAsDouble()),
-                    quantities.ohms(fact.soundOhms()));
-        }
-        return fact.apparentOhms().isPresent()
-                ? texts.say("figure.asIf", quantities.ohms(fact.apparentOhms().getAsDouble()))
-                : texts.say("figure.none");
+        OptionalDouble ohms = fact.eventOhms().isPresent() ? fact.eventOhms() : fact.apparentOhms();
+        return ohms.isPresent() ? quantities.ohms(ohms.getAsDouble()) : texts.say("figure.none");
     }
 
-    private void heads() {
-        String[] keys = {"shown", "height", "coefficient", "returnLoss", "loss", "impedance"};
+    private void heads(boolean isKnown) {
+        String[] keys = {"shown", "height", "coefficient", "returnLoss", "loss", isKnown ? "impedance" : "asIf", "sound"};
         for (int row = 0; row < keys.length; row++) {
             Label head = new Label(texts.say("figure." + keys[row]));
             head.getStyleClass().add("quiet");
