@@ -9,6 +9,7 @@ import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.practice.PracticeSession;
 import cablewright.ui.desktop.bench.BenchStore;
+import cablewright.ui.desktop.bench.BenchViewModel;
 import cablewright.ui.desktop.practice.PracticeView;
 import cablewright.ui.desktop.practice.PracticeViewModel;
 import cablewright.ui.desktop.task.LatestRun;
@@ -63,8 +64,7 @@ final class DesktopWindow {
         this(stage, memory, threads, records, BenchStore.none());
     }
 
-    DesktopWindow(
-            Stage stage, WindowMemory memory, Threads threads, ClassRecords records, BenchStore benchStore) {
+    DesktopWindow(Stage stage, WindowMemory memory, Threads threads, ClassRecords records, BenchStore benchStore) {
         this.stage = stage;
         this.memory = memory;
         this.records = records;
@@ -239,6 +239,11 @@ final class DesktopWindow {
 
     PracticeViewModel practice() {
         return practice;
+    }
+
+    /** The Bench, once its page was opened. */
+    BenchViewModel bench() {
+        return pages.opened().orElseThrow().model();
     }
 
     WindowView view() {

@@ -6,6 +6,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -14,8 +15,8 @@ import javafx.scene.layout.VBox;
 /** All keys on one sheet over the window. */
 final class HelpOverlay extends StackPane {
 
-    private static final List<String> GROUPS = List.of("hair", "settings", "flags", "window");
-    private static final int ROWS_OF_A_GROUP = 9;
+    private static final List<String> GROUPS = List.of("hair", "flags", "bench", "settings", "window");
+    private static final double WRAP_EMS = 74;
 
     private final Button close;
 
@@ -25,18 +26,15 @@ final class HelpOverlay extends StackPane {
         setAccessibleText(texts.say("help.title"));
         Label title = new Label(texts.say("help.title"));
         title.getStyleClass().add("card-title");
-        GridPane grid = new GridPane();
-        grid.getStyleClass().add("help-grid");
-        int column = 0;
-        for (String group : GROUPS) {
-            addGroup(grid, texts, group, (column % 2) * 2, (column / 2) * (ROWS_OF_A_GROUP + 2));
-            column++;
-        }
+        FlowPane groups = new FlowPane();
+        groups.prefWrapLengthProperty().bind(title.fontProperty().map(font -> WRAP_EMS * font.getSize()));
+        groups.getStyleClass().add("help-groups");
+        GROUPS.forEach(group -> groups.getChildren().add(group(texts, group)));
         close = new Button(texts.say("help.close"));
         close.setAccessibleText(texts.say("help.close"));
         close.getStyleClass().add("accent");
         close.setOnAction(event -> closed.run());
-        ScrollPane scroll = new ScrollPane(grid);
+        ScrollPane scroll = new ScrollPane(groups);
         scroll.setFitToWidth(true);
         scroll.setAccessibleText(texts.say("help.title"));
         scroll.getStyleClass().add("flag-scroll");
@@ -52,10 +50,12 @@ final class HelpOverlay extends StackPane {
         });
     }
 
-    private static void addGroup(GridPane grid, Texts texts, String group, int column, int row) {
+    private static GridPane group(Texts texts, String group) {
+        GridPane grid = new GridPane();
+        grid.getStyleClass().add("help-grid");
         Label head = new Label(texts.say("help." + group));
         head.getStyleClass().add("finding-title");
-        grid.add(head, column, row, 2, 1);
+        grid.add(head, 0, 0, 2, 1);
         String[] lines = texts.say("help." + group + ".keys").split("\\|");
         for (int i = 0; i < lines.length; i++) {
             String[] parts = lines[i].split("=", 2);
@@ -64,9 +64,10 @@ final class HelpOverlay extends StackPane {
             keys.setMinWidth(Region.USE_PREF_SIZE);
             Label what = new Label(parts[1].strip());
             what.setMinWidth(Region.USE_PREF_SIZE);
-            grid.add(keys, column, row + 1 + i);
-            grid.add(what, column + 1, row + 1 + i);
+            grid.add(keys, 0, 1 + i);
+            grid.add(what, 1, 1 + i);
         }
+        return grid;
     }
 
     void start() {

@@ -14,6 +14,7 @@ import cablewright.ui.desktop.practice.PracticeView;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.Texts;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 
@@ -85,6 +86,11 @@ final class Pages {
             bench = new BenchView(made, texts);
         }
         return new BenchPage(bench);
+    }
+
+    /** The Bench, once it was opened. */
+    Optional<BenchView> opened() {
+        return Optional.ofNullable(bench);
     }
 
     /**

@@ -2,7 +2,6 @@ package cablewright.ui.desktop;
 
 import cablewright.ui.chart.DistanceView;
 import cablewright.ui.desktop.track.AxisViewModel;
-import cablewright.ui.desktop.track.TraceTrack;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
@@ -14,6 +13,7 @@ import javafx.scene.Parent;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
+import javafx.scene.layout.Region;
 import javafx.scene.robot.Robot;
 import javafx.stage.Stage;
 import org.testfx.util.WaitForAsyncUtils;
@@ -124,11 +124,27 @@ final class Hands {
     }
 
     private Point2D onTrace(AxisViewModel axis, double metres, double down) {
+        return onTrack("#trace-track", axis, metres, down);
+    }
+
+    private Point2D onTrack(String selector, AxisViewModel axis, double metres, double down) {
         return ask(() -> {
-            TraceTrack track = (TraceTrack) stage.getScene().lookup("#trace-track");
+            Region track = (Region) stage.getScene().lookup(selector);
             DistanceView view = axis.viewProperty().get().on(62, track.getWidth() - 62 - 16);
             return track.localToScreen(view.pixel(metres), down);
         });
+    }
+
+    /** Clicks on the cable at a distance. */
+    void clickOnCable(AxisViewModel axis, double metres) {
+        Point2D place = onTrack("#cable-track", axis, metres, 96);
+        run(() -> robot().mouseMove(place));
+        run(() -> robot().mouseClick(MouseButton.PRIMARY));
+    }
+
+    /** Takes hold of an event on the cable and carries it to another distance. */
+    void dragOnCable(AxisViewModel axis, double fromMetres, double toMetres) {
+        drag(onTrack("#cable-track", axis, fromMetres, 96), onTrack("#cable-track", axis, toMetres, 96));
     }
 
     void doubleClickOnTrace(AxisViewModel axis, double metres) {
@@ -142,6 +158,10 @@ final class Hands {
     void dragOnTrace(AxisViewModel axis, double fromMetres, double toMetres) {
         Point2D from = onTrace(axis, fromMetres, 28);
         Point2D to = onTrace(axis, toMetres, 28);
+        drag(from, to);
+    }
+
+    private void drag(Point2D from, Point2D to) {
         run(() -> robot().mouseMove(from));
         run(() -> robot().mousePress(MouseButton.PRIMARY));
         run(() -> robot().mouseMove(from.midpoint(to)));

@@ -97,10 +97,7 @@ final class BenchBar extends HBox {
 
     private String state() {
         FilesViewModel.Origin origin = model.files().originProperty().get();
-        String file = origin.file()
-                .map(Path::getFileName)
-                .map(String::valueOf)
-                .orElse(texts.say("state.noFile"));
+        String file = origin.file().map(Path::getFileName).map(String::valueOf).orElse(texts.say("state.noFile"));
         if (origin.isNewer()) {
             return texts.say("state.readOnly", file);
         }

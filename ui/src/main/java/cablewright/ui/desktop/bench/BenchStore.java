@@ -19,7 +19,8 @@ public record BenchStore(Optional<RecoveryFolder> recovery, RecentFiles recent) 
      */
     public static BenchStore ofThisUser() {
         return new BenchStore(
-                Optional.of(new RecoveryFolder(UserFolder.data(System.getenv()).resolve("recovery"))), RecentFiles.ofThisUser());
+                Optional.of(new RecoveryFolder(UserFolder.data(System.getenv()).resolve("recovery"))),
+                RecentFiles.ofThisUser());
     }
 
     /**

@@ -209,6 +209,15 @@ public final class BenchView extends BorderPane {
     }
 
     /**
+     * Returns what is on the Bench.
+     *
+     * @return its model
+     */
+    public BenchViewModel model() {
+        return model;
+    }
+
+    /**
      * Puts what a file holds on the Bench.
      *
      * @param file the file

@@ -51,7 +51,9 @@ final class FileDialogs {
     /** Asks which, and opens it. */
     void open() {
         FileChooser chooser = chooser("dialog.open");
-        Optional.ofNullable(chooser.showOpenDialog(window.get())).map(File::toPath).ifPresent(files::open);
+        Optional.ofNullable(chooser.showOpenDialog(window.get()))
+                .map(File::toPath)
+                .ifPresent(files::open);
     }
 
     private void ask(String title, Consumer<Path> chosen) {

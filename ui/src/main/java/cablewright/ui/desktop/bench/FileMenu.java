@@ -14,13 +14,11 @@ import javafx.scene.input.KeyCombination;
 final class FileMenu extends MenuButton {
 
     private final BenchViewModel model;
-    private final FileDialogs dialogs;
     private final Texts texts;
     private final Menu recent;
 
     FileMenu(BenchViewModel model, FileDialogs dialogs) {
         this.model = model;
-        this.dialogs = dialogs;
         this.texts = model.texts();
         setText(texts.say("menu.file"));
         setId("bench-file");

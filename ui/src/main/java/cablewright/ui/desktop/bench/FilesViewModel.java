@@ -87,7 +87,10 @@ public final class FilesViewModel {
 
     /** A name for a file that has none yet. */
     String suggestedName() {
-        return origin.get().file().map(FilesViewModel::name).orElse(now().lesson().id() + ".json");
+        return origin.get()
+                .file()
+                .map(FilesViewModel::name)
+                .orElse(now().lesson().id() + ".json");
     }
 
     /** Starts from a template. */
@@ -95,8 +98,12 @@ public final class FilesViewModel {
         replace(template.document(), Origin.NEW);
     }
 
-    /** Starts from a document that no file holds yet. */
-    void start(BenchDocument document) {
+    /**
+     * Starts from a document that no file holds yet.
+     *
+     * @param document the document
+     */
+    public void start(BenchDocument document) {
         replace(document, Origin.NEW);
     }
 
@@ -170,9 +177,7 @@ public final class FilesViewModel {
         BenchDocument document = left.document();
         notices.add(new BenchNotice(
                 texts.say("recovered", document.lesson().title()),
-                List.of(
-                        deed("take-up", () -> takeUp(left)),
-                        deed("throw-away", left::discard)),
+                List.of(deed("take-up", () -> takeUp(left)), deed("throw-away", left::discard)),
                 () -> {}));
     }
 
@@ -231,8 +236,7 @@ public final class FilesViewModel {
         if (form == Form.CABLE && isCableAlone()) {
             return Form.CABLE;
         }
-        boolean holdsAll =
-                BenchDocument.of(now().exercise()).lesson().equals(now().lesson());
+        boolean holdsAll = BenchDocument.of(now().exercise()).lesson().equals(now().lesson());
         return holdsAll ? BenchFile.savedAs(now(), form) : Form.LESSON;
     }
 
@@ -309,14 +313,18 @@ public final class FilesViewModel {
             recovery.keepThen(now(), origin.get().file(), close);
             return false;
         }
-        notices.add(0, BenchNotice.of(
-                texts.say("closing", now().lesson().title(), changesSinceSaved()),
-                deed("save-close", () -> saveThen(close, askWhere)),
-                deed("close-keep", () -> recovery.keepThen(now(), origin.get().file(), close)),
-                deed("close-drop", () -> {
-                    recovery.close();
-                    close.run();
-                })));
+        notices.add(
+                0,
+                BenchNotice.of(
+                        texts.say("closing", now().lesson().title(), changesSinceSaved()),
+                        deed("save-close", () -> saveThen(close, askWhere)),
+                        deed(
+                                "close-keep",
+                                () -> recovery.keepThen(now(), origin.get().file(), close)),
+                        deed("close-drop", () -> {
+                            recovery.close();
+                            close.run();
+                        })));
         return false;
     }
 
@@ -335,7 +343,8 @@ public final class FilesViewModel {
 
     /** Saves in a file that was asked for on closing, and then closes. */
     void saveAs(Path file, Runnable then) {
-        Form form = origin.get().form() == Form.CABLE ? Form.LESSON : origin.get().form();
+        Form form =
+                origin.get().form() == Form.CABLE ? Form.LESSON : origin.get().form();
         origin.set(new Origin(Optional.of(file), form, false));
         write(file, then);
     }

@@ -11,10 +11,7 @@ import java.util.Optional;
 /** What things that can be put on a cable are called, and the letter that puts each there. */
 public final class InsertWords {
 
-    /** Letters in the order of the things; each stands once. */
-    private static final String LETTERS = "SCTLABKDEFPNWRJYOXIVMZGUH";
-
-    private static final Map<Insertable, Character> LETTER = letters();
+    private static final Map<Insertable, String> LETTERS = letters();
 
     private final Words words;
     private final Texts texts;
@@ -24,11 +21,34 @@ public final class InsertWords {
         this.texts = texts;
     }
 
-    private static Map<Insertable, Character> letters() {
-        Map<Insertable, Character> letters = new EnumMap<>(Insertable.class);
-        for (Insertable one : Insertable.values()) {
-            letters.put(one, LETTERS.charAt(one.ordinal()));
-        }
+    /** Each letter stands once; a test says which thing has none. */
+    private static Map<Insertable, String> letters() {
+        Map<Insertable, String> letters = new EnumMap<>(Insertable.class);
+        letters.put(Insertable.SPLICE, "S");
+        letters.put(Insertable.CONNECTOR, "C");
+        letters.put(Insertable.TAP, "T");
+        letters.put(Insertable.SPLITTER, "L");
+        letters.put(Insertable.HOUSING, "A");
+        letters.put(Insertable.BRIDGED_TAP, "B");
+        letters.put(Insertable.LOAD_COIL, "K");
+        letters.put(Insertable.BUILD_OUT, "D");
+        letters.put(Insertable.SERIES_ELEMENT, "E");
+        letters.put(Insertable.SHUNT_ELEMENT, "F");
+        letters.put(Insertable.PINCH, "P");
+        letters.put(Insertable.KINK, "N");
+        letters.put(Insertable.WATER, "W");
+        letters.put(Insertable.CORRODED_JOINT, "R");
+        letters.put(Insertable.PARTIAL_OPEN, "J");
+        letters.put(Insertable.PARTIAL_SHORT, "Y");
+        letters.put(Insertable.OPEN, "O");
+        letters.put(Insertable.SHORT, "X");
+        letters.put(Insertable.ONE_SIDE_OPEN, "I");
+        letters.put(Insertable.SPREAD_PAIR, "V");
+        letters.put(Insertable.SPLIT, "M");
+        letters.put(Insertable.OFF_CENTRE, "Z");
+        letters.put(Insertable.GRADUAL_DAMAGE, "G");
+        letters.put(Insertable.UNEVENNESS, "U");
+        letters.put(Insertable.HEAT, "H");
         return letters;
     }
 
@@ -39,18 +59,17 @@ public final class InsertWords {
      * @return such as "bridged tap"
      */
     public String name(Insertable what) {
-        boolean named = what.kind() == EventKind.ELEMENT || what == Insertable.KINK;
-        return named ? texts.say("insert." + what.word()) : words.kind(what.kind());
+        return what.kind() == EventKind.ELEMENT ? texts.say("insert." + what.word()) : words.kind(what.kind());
     }
 
     /**
      * Returns the letter that puts it on the cable, after the key that asks for one.
      *
      * @param what the thing
-     * @return one capital letter
+     * @return one capital letter; nothing where it has none
      */
     public String letter(Insertable what) {
-        return LETTER.get(what).toString();
+        return LETTERS.getOrDefault(what, "");
     }
 
     /**
@@ -60,8 +79,8 @@ public final class InsertWords {
      * @return the thing; empty where the letter stands for nothing
      */
     public Optional<Insertable> ofLetter(String letter) {
-        return LETTER.entrySet().stream()
-                .filter(entry -> entry.getValue().toString().equalsIgnoreCase(letter))
+        return LETTERS.entrySet().stream()
+                .filter(entry -> entry.getValue().equalsIgnoreCase(letter))
                 .map(Map.Entry::getKey)
                 .findFirst();
     }

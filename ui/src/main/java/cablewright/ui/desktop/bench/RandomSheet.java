@@ -43,8 +43,8 @@ final class RandomSheet {
     private VBox sheet() {
         Label title = new Label(texts.say("random.title"));
         title.getStyleClass().add("card-title");
-        ChoiceRow<Optional<ExerciseFamily>> family = new ChoiceRow<>(
-                "random-family", texts.say("random.family"), this::word, model.familyProperty()::set);
+        ChoiceRow<Optional<ExerciseFamily>> family =
+                new ChoiceRow<>("random-family", texts.say("random.family"), this::word, model.familyProperty()::set);
         List<Optional<ExerciseFamily>> families = new ArrayList<>();
         families.add(Optional.empty());
         for (ExerciseFamily one : ExerciseFamily.values()) {
@@ -72,18 +72,11 @@ final class RandomSheet {
         make.setId("random-make");
         make.setDefaultButton(true);
         make.textProperty()
-                .bind(model.workingProperty()
-                        .map(working -> texts.say(working ? "random.working" : "random.make")));
+                .bind(model.workingProperty().map(working -> texts.say(working ? "random.working" : "random.make")));
         make.disableProperty().bind(model.workingProperty());
         make.setOnAction(event -> make());
         VBox all = new VBox(
-                title,
-                family,
-                row("random.difficulty", difficulty),
-                row("random.seed", seed),
-                fault,
-                adds,
-                make);
+                title, family, row("random.difficulty", difficulty), row("random.seed", seed), fault, adds, make);
         all.getStyleClass().addAll("window", "card", "random-sheet");
         return all;
     }
@@ -110,7 +103,9 @@ final class RandomSheet {
     /** Shows the sheet under the menu. */
     void open() {
         popup.getScene().getStylesheets().setAll(under.getScene().getStylesheets());
-        popup.getScene().getStylesheets().add(BenchView.class.getResource("bench.css").toExternalForm());
+        popup.getScene()
+                .getStylesheets()
+                .add(BenchView.class.getResource("bench.css").toExternalForm());
         Node window = under.getScene().getRoot().lookup(".window");
         for (String style : List.of("dark", "projector")) {
             if (window != null && window.getStyleClass().contains(style)) {

@@ -184,7 +184,8 @@ final class SightCard extends VBox {
     }
 
     private void heads(boolean isKnown) {
-        String[] keys = {"shown", "height", "coefficient", "returnLoss", "loss", isKnown ? "impedance" : "asIf", "sound"};
+        String[] keys = {"shown", "height", "coefficient", "returnLoss", "loss", isKnown ? "impedance" : "asIf", "sound"
+        };
         for (int row = 0; row < keys.length; row++) {
             Label head = new Label(texts.say("figure." + keys[row]));
             head.getStyleClass().add("quiet");
