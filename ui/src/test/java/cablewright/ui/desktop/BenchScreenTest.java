@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.bench.BenchDocument;
+import cablewright.lessons.bench.BenchFile;
+import cablewright.lessons.bench.BenchTemplate;
 import cablewright.lessons.bench.RecordSpoiler;
 import cablewright.lessons.bench.RecoveryFolder;
 import cablewright.lessons.classbook.ClassRecords;
@@ -211,10 +213,9 @@ class BenchScreenTest {
         assertTrue(bench().files().notices().get(0).text().startsWith("Not opened: "));
         hands.click(hands.find("#bench-notices .flat"));
         Path other = folder.resolve("other.json");
-        hands.run(() -> bench().files().saveCable(other));
-        hands.run(() -> bench().files().notices().clear());
+        BenchFile.save(other, BenchTemplate.STREET_OF_TAPS.document(), BenchFile.Form.EXERCISE);
         hands.run(() -> bench().files().open(other));
-        assertEquals(5, cable().events().size());
+        assertEquals(6, cable().events().size());
         assertNotEquals(built.lesson(), bench().document().now().lesson());
         hands.click(hands.find("#deed-bring-back"));
         assertEquals(built.lesson(), bench().document().now().lesson());

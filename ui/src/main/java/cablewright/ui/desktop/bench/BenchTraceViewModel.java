@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
+import javafx.animation.PauseTransition;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -27,14 +28,16 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.util.Duration;
 
 /**
  * The trace of the cable that is being built, and how its events show. The trace follows every change; who can be seen is
- * looked at once nothing changes for as long as a trace takes, and given up as soon as something does.
+ * looked at once the hand rests, and given up as soon as something changes.
  */
 public final class BenchTraceViewModel {
 
     private final Texts desktop;
+    private final java.time.Duration rest;
     private final BenchTraces traces = new BenchTraces();
     private final LatestRun tracing;
     private final LatestRun looking;
@@ -78,6 +81,7 @@ public final class BenchTraceViewModel {
      */
     public BenchTraceViewModel(Exercise first, Threads threads, Texts desktop) {
         this.desktop = desktop;
+        this.rest = threads.rest();
         this.tracing = new LatestRun(threads);
         this.looking = new LatestRun(threads);
         this.comparing = new LatestRun(threads);
@@ -159,9 +163,24 @@ public final class BenchTraceViewModel {
         traceTrack.traceProperty().set(answer.trace());
         cableTrack.drawingProperty().set(Optional.of(answer.drawing()));
         if (isLatest) {
-            look();
             compare();
+            lookOnceTheHandRests();
         }
+    }
+
+    private void lookOnceTheHandRests() {
+        if (rest.isZero()) {
+            look();
+            return;
+        }
+        PauseTransition pause = new PauseTransition(Duration.millis(rest.toMillis()));
+        long mine = generation.get();
+        pause.setOnFinished(event -> {
+            if (generation.get() == mine) {
+                look();
+            }
+        });
+        pause.play();
     }
 
     private void showProblem(Exception what) {

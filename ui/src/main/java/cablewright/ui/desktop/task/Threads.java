@@ -1,5 +1,6 @@
 package cablewright.ui.desktop.task;
 
+import java.time.Duration;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -11,10 +12,22 @@ import javafx.application.Platform;
  *
  * @param work does what takes long
  * @param screen runs what touches properties of view models
+ * @param rest for how long a hand must rest before work begins that can wait; zero for at once
  */
-public record Threads(Executor work, Executor screen) {
+public record Threads(Executor work, Executor screen, Duration rest) {
 
     private static final int WORKERS = 2;
+    private static final Duration REST_OF_A_HAND = Duration.ofMillis(120);
+
+    /**
+     * Waits for no hand to rest.
+     *
+     * @param work does what takes long
+     * @param screen runs what touches properties of view models
+     */
+    public Threads(Executor work, Executor screen) {
+        this(work, screen, Duration.ZERO);
+    }
 
     /**
      * Does everything at once on the calling thread: for tests, and for programs that have no screen.
@@ -38,6 +51,6 @@ public record Threads(Executor work, Executor screen) {
             return thread;
         };
         ExecutorService worker = Executors.newFixedThreadPool(WORKERS, daemons);
-        return new Threads(worker, Platform::runLater);
+        return new Threads(worker, Platform::runLater, REST_OF_A_HAND);
     }
 }
