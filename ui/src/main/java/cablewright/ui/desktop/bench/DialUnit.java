@@ -64,7 +64,8 @@ record DialUnit(String symbol, double inSi) {
      * @throws IllegalArgumentException with a sentence, if it is no number
      */
     double parse(String typed, Dial dial, Texts texts) {
-        String text = typed.replace('\u00a0', ' ').strip().replace('\u2212', '-').replace(',', '.');
+        String text =
+                typed.replace('\u00a0', ' ').strip().replace('\u2212', '-').replace(',', '.');
         String bare = text.endsWith(symbol)
                 ? text.substring(0, text.length() - symbol.length()).strip()
                 : text;
