@@ -97,6 +97,19 @@ public record SplitShape(SplitLayout layout, OptionalDouble pitchOverSpacing) {
         return new Modes((own + shared) / shape, (own - shared) / shape);
     }
 
+    /**
+     * Returns what a split stretch looks like to a wave that comes to it while nothing comes back on the neighbour: with ρ half
+     * of the sum of both modes' reflections, (1 + ρ)/(1 − ρ) times the pair's impedance.
+     *
+     * @param section the pair as made
+     * @return the pair scaled to that impedance, for drawings and figures
+     */
+    public CrossSection shown(CrossSection section) {
+        Modes modes = modes(section);
+        double rho = ((modes.even() - 1) / (modes.even() + 1) + (modes.odd() - 1) / (modes.odd() + 1)) / 2;
+        return section.scaled((1 + rho) / (1 - rho));
+    }
+
     private static double shape(CrossSection section) {
         if (section instanceof PairSection) {
             return ((PairSection) section).geometry().bareShape();

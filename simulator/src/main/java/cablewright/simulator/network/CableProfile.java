@@ -85,11 +85,21 @@ public final class CableProfile {
         return new CableProfile(pieces);
     }
 
+    /** A split stretch is told by the impedance that it shows, since no one of its modes' does. */
+    private static Element shown(Element.Split split, Element inside) {
+        if (!(inside instanceof Element.Line)) {
+            return inside;
+        }
+        Element.Line line = (Element.Line) inside;
+        return new Element.Line(split.shape().shown(line.section()), line.lengthMetres(), line.madeBy());
+    }
+
     private static List<Element> flat(List<Element> elements) {
         List<Element> flat = new ArrayList<>();
         for (Element element : elements) {
             if (element instanceof Element.Split) {
-                flat.addAll(((Element.Split) element).inside());
+                Element.Split split = (Element.Split) element;
+                split.inside().forEach(inside -> flat.add(shown(split, inside)));
             } else {
                 flat.add(element);
             }

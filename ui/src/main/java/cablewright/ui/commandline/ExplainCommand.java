@@ -9,6 +9,7 @@ import cablewright.simulator.explanation.Suggestions;
 import cablewright.simulator.explanation.VisibilityRules;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Settings;
+import cablewright.ui.words.NoticeWords;
 import cablewright.ui.words.Words;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -90,9 +91,9 @@ final class ExplainCommand implements Callable<Integer> {
         TraceTaker taker =
                 new TraceTaker(cable, line.end(), line.sourceOhms(cable), Optional.empty(), settings, root::remark);
         root.remark(taker.told(root.quantities()));
-        new NoticeLines(root.quantities())
-                .of(cable, 1 / settings.stimulus().shortestEdgeSeconds())
-                .forEach(root::remark);
+        new NoticeWords(root.quantities())
+                .withSteps(cable, 1 / settings.stimulus().shortestEdgeSeconds())
+                .forEach(notice -> root.remark("note: " + notice));
         output.write(written(explanation));
         return ExitCode.DONE;
     }

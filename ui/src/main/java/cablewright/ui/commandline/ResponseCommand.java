@@ -3,6 +3,7 @@ package cablewright.ui.commandline;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.exchange.ScatteringSweep;
 import cablewright.simulator.exchange.TouchstoneWriter;
+import cablewright.ui.words.NoticeWords;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -119,7 +120,7 @@ final class ResponseCommand implements Callable<Integer> {
         if (count == 2 && cable.testLead().isPresent()) {
             root.remark("note: the test lead is left out; it belongs to neither port");
         }
-        new NoticeLines(root.quantities()).of(cable, to).forEach(root::remark);
+        new NoticeWords(root.quantities()).withSteps(cable, to).forEach(notice -> root.remark("note: " + notice));
         CableSweep sweep = new CableSweep(cable, hertz);
         ScatteringSweep told =
                 InputFiles.refusalsOf(file, () -> count == 1 ? sweep.onePort(near) : sweep.twoPorts(near, far));

@@ -3,6 +3,7 @@ package cablewright.ui.commandline;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.wave.Stimulus;
+import cablewright.ui.words.NoticeWords;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -120,9 +121,9 @@ final class TraceCommand implements Callable<Integer> {
                         ? taker.received(receiver.instrument(line.sourceOhms(cable), samples()), receiver.seed())
                         : taker.exact(count));
         root.remark(taker.told(root.quantities()));
-        new NoticeLines(root.quantities())
-                .of(cable, 1 / settings.stimulus().shortestEdgeSeconds())
-                .forEach(root::remark);
+        new NoticeWords(root.quantities())
+                .withSteps(cable, 1 / settings.stimulus().shortestEdgeSeconds())
+                .forEach(notice -> root.remark("note: " + notice));
         output.write(new TracePictures(root.surroundings(), root.lengthUnit()).bytes(trace, settings, chosen));
         return ExitCode.DONE;
     }

@@ -295,4 +295,22 @@ class TraceCommandTest {
         assertEquals(1, answer.exit());
         assertTrue(answer.err().contains("no event \"s2\""), answer.err());
     }
+
+    /** What a gradual change is taken in is said, with its error; a bend past the least radius too. */
+    @Test
+    void remarksTellWhereModelsAreStretched() throws IOException {
+        Files.writeString(
+                desk.file("bent.json"),
+                """
+                {"format": "cablewright-cable", "version": 1, "cable": {"title": "Bent feeder",
+                 "runs": [{"type": "hardline-500", "lengthMetres": 60}],
+                 "events": [{"kind": "kink", "id": "k1", "startMetres": 20, "lengthMetres": 0.3,
+                   "bendRadiusMetres": 0.05, "profile": "raised-cosine"}],
+                 "farEnd": {"kind": "open"}, "celsius": 20}}
+                """);
+        Desk.Ran ran = desk.run("trace", "bent.json", "--pulse", "5ns");
+        assertEquals(0, ran.exit(), ran.err());
+        assertTrue(ran.err().contains("the bend has a radius of"), ran.err());
+        assertTrue(ran.err().contains("millionths"), ran.err());
+    }
 }

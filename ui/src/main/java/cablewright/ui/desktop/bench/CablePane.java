@@ -7,7 +7,9 @@ import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.TestLead;
 import cablewright.simulator.line.CableType;
 import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.NoticeWords;
 import cablewright.ui.words.Texts;
+import cablewright.ui.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -39,6 +41,8 @@ final class CablePane extends VBox {
     private final CheckBox hasLead;
     private final ChoiceRow<CableType> leadType;
     private final DialRow leadLength;
+    private final Label remarksHead;
+    private final Label remarks = new Label();
 
     CablePane(BenchViewModel model) {
         this.model = model;
@@ -66,6 +70,23 @@ final class CablePane extends VBox {
         hint.getStyleClass().add("quiet");
         getChildren().addAll(titleRow(), hint, head("cable.runs"), runs, fault, head("cable.endHead"), end, endOhms);
         getChildren().addAll(head("cable.around"), celsius, hasLead, leadType, leadLength);
+        remarksHead = head("cable.remarks");
+        remarks.setId("cable-remarks");
+        remarks.setWrapText(true);
+        remarks.setMinHeight(Region.USE_PREF_SIZE);
+        remarks.getStyleClass().add("quiet");
+        getChildren().addAll(remarksHead, remarks);
+        model.trace().settings().stimulusProperty().addListener(changed -> showRemarks());
+        model.trace().axis().unitProperty().addListener(changed -> showRemarks());
+    }
+
+    /** Where a model is used beyond its range, the result says so. */
+    private void showRemarks() {
+        double top = 1 / model.trace().settings().stimulusProperty().get().shortestEdgeSeconds();
+        List<String> sentences = new NoticeWords(Words.in(unit().get()).quantities()).of(cable.cable(), top);
+        remarks.setText(String.join("\n", sentences));
+        shown(remarksHead, !sentences.isEmpty());
+        shown(remarks, !sentences.isEmpty());
     }
 
     private Node titleRow() {
@@ -171,6 +192,7 @@ final class CablePane extends VBox {
             leadType.show(cable.types(), it.type());
             leadLength.show(leadDial(it.lengthMetres()));
         });
+        showRemarks();
         say(Optional.empty());
     }
 
