@@ -1,6 +1,7 @@
 package cablewright.ui.desktop;
 
 import cablewright.ui.desktop.bench.BenchView;
+import cablewright.ui.desktop.bench.trial.TrialStack;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -10,22 +11,23 @@ import javafx.scene.Node;
  * The Bench as a page: files that are opened or dropped while it is shown go onto it.
  *
  * @param bench the Bench
+ * @param stack the Bench, and over it the exercise while it is tried
  */
-record BenchPage(BenchView bench) implements Page.Content {
+record BenchPage(BenchView bench, TrialStack stack) implements Page.Content {
 
     @Override
     public Node node() {
-        return bench;
+        return stack;
     }
 
     @Override
     public void start() {
-        bench.start();
+        stack.start(bench::start);
     }
 
     @Override
     public Node picture() {
-        return bench.tracks();
+        return stack.picture(bench.tracks());
     }
 
     @Override

@@ -7,12 +7,14 @@ import cablewright.ui.desktop.bench.BenchStore;
 import cablewright.ui.desktop.bench.BenchView;
 import cablewright.ui.desktop.bench.BenchViewModel;
 import cablewright.ui.desktop.bench.SystemClipboard;
+import cablewright.ui.desktop.bench.trial.TrialStack;
 import cablewright.ui.desktop.classbook.ClassBookView;
 import cablewright.ui.desktop.classbook.ClassBookViewModel;
 import cablewright.ui.desktop.demonstrations.DemonstrationsView;
 import cablewright.ui.desktop.practice.PracticeView;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.Texts;
+import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -33,6 +35,7 @@ final class Pages {
     private Lesson lesson;
     private DemonstrationsView demonstrations;
     private BenchView bench;
+    private TrialStack trial;
 
     Pages(WindowViewModel model, Threads threads, ClassRecords records, BenchStore benchStore, Texts texts) {
         this.model = model;
@@ -83,9 +86,11 @@ final class Pages {
                     benchStore,
                     new Texts(BenchView.BUNDLE),
                     texts);
-            bench = new BenchView(made, texts);
+            trial = new TrialStack(() -> made.document().now(), model.unitProperty(), threads, Clock.systemUTC());
+            bench = new BenchView(made, texts, model.unitProperty(), trial::open);
+            trial.put(bench);
         }
-        return new BenchPage(bench);
+        return new BenchPage(bench, trial);
     }
 
     /** The Bench, once it was opened. */

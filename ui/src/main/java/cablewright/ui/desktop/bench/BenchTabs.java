@@ -1,6 +1,9 @@
 package cablewright.ui.desktop.bench;
 
+import cablewright.ui.desktop.bench.tabs.EditorTabs;
+import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Texts;
+import javafx.beans.property.ObjectProperty;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tab;
@@ -12,7 +15,7 @@ final class BenchTabs extends TabPane {
     private final Texts texts;
     private final InspectorPane inspector;
 
-    BenchTabs(BenchViewModel model) {
+    BenchTabs(BenchViewModel model, ObjectProperty<LengthUnit> unit, Runnable tryIt) {
         this.texts = model.texts();
         setId("bench-tabs");
         getStyleClass().add("bench-tabs");
@@ -20,6 +23,7 @@ final class BenchTabs extends TabPane {
         setAccessibleText(texts.say("tabs.name"));
         inspector = new InspectorPane(model);
         add("cable", inspector);
+        getTabs().addAll(EditorTabs.of(model.document(), unit, model.threads(), tryIt));
     }
 
     /** Adds a tab; its words are {@code tab.<id>} in the Bench's bundle. */

@@ -6,11 +6,13 @@ import cablewright.ui.desktop.track.PennantActions;
 import cablewright.ui.desktop.track.RecordTrack;
 import cablewright.ui.desktop.track.TraceTrack;
 import cablewright.ui.desktop.track.TrackPointer;
+import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Texts;
 import java.nio.file.Path;
 import java.util.function.Function;
 import javafx.animation.PauseTransition;
 import javafx.beans.binding.Bindings;
+import javafx.beans.property.ObjectProperty;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.ContextMenu;
@@ -54,8 +56,10 @@ public final class BenchView extends BorderPane {
      *
      * @param model the Bench
      * @param desktop texts of the desktop, which tracks and settings say
+     * @param unit the unit of lengths
+     * @param tryIt opens the exercise as a trainee sees it
      */
-    public BenchView(BenchViewModel model, Texts desktop) {
+    public BenchView(BenchViewModel model, Texts desktop, ObjectProperty<LengthUnit> unit, Runnable tryIt) {
         this.model = model;
         Texts texts = model.texts();
         getStyleClass().addAll("bench", "exercise");
@@ -91,9 +95,10 @@ public final class BenchView extends BorderPane {
                 hints(texts));
         left.getStyleClass().add("left-column");
         setCenter(scrolling(left, texts.say("left.name")));
-        tabs = new BenchTabs(model);
+        tabs = new BenchTabs(model, unit, tryIt);
         tabs.getStyleClass().add("right-column");
         setRight(tabs);
+        record.edit(new DrawingActions(model, record.selectedProperty(), () -> tabs.show("record")));
         files = new FileDialogs(model.files(), texts, () -> getScene().getWindow());
         setTop(new VBox(new BenchBar(model, files), new NoticeBars(model.files().notices(), texts)));
         BenchKeys keys = new BenchKeys(model, files, this::openInsertMenu, tabs);
@@ -251,12 +256,4 @@ public final class BenchView extends BorderPane {
         return tracks;
     }
 
-    /** The track of the drawings, for the pane that edits them. */
-    RecordTrack record() {
-        return record;
-    }
-
-    BenchTabs tabs() {
-        return tabs;
-    }
 }
