@@ -1,7 +1,10 @@
 package cablewright.ui.desktop;
 
+import cablewright.lessons.bench.BenchTemplate;
+import cablewright.lessons.bench.Insertable;
 import cablewright.lessons.content.BuiltInLessons;
 import cablewright.simulator.cable.EventKind;
+import cablewright.ui.desktop.bench.BenchViewModel;
 import cablewright.ui.desktop.practice.Claim;
 import cablewright.ui.desktop.practice.ExerciseViewModel;
 import cablewright.ui.desktop.task.Threads;
@@ -64,6 +67,7 @@ public final class WindowPictures {
             read(window, stage, folder);
             compare(window, stage, folder);
             ask(window, stage, folder);
+            build(window, stage, folder);
             shrink(window, stage, folder);
             next();
         }
@@ -126,6 +130,35 @@ public final class WindowPictures {
             });
             picture("projector", stage, folder);
             steps.add(() -> window.model().switchProjector());
+        }
+
+        /** An instructor's line: a pinch 12 m past a tap, and water that ran back to the splice. */
+        private void build(DesktopWindow window, Stage stage, Path folder) {
+            steps.add(() -> {
+                window.view().show(Pages.BENCH);
+                window.bench().files().start(BenchTemplate.STREET_OF_TAPS.document());
+                put(window.bench(), Insertable.PINCH, 103 + 12);
+                put(window.bench(), Insertable.WATER, 97);
+                window.bench().trace().axis().moveHairTo(99);
+            });
+            picture("bench", stage, folder);
+            steps.add(() -> window.model().switchDark());
+            picture("bench-dark", stage, folder);
+            steps.add(() -> {
+                window.model().switchDark();
+                window.model().switchProjector();
+                window.bench().events().selectNone();
+            });
+            picture("bench-projector", stage, folder);
+            steps.add(() -> {
+                window.model().switchProjector();
+                window.view().show("practice");
+            });
+        }
+
+        private static void put(BenchViewModel bench, Insertable what, double metres) {
+            bench.trace().axis().moveHairTo(metres);
+            bench.events().insert(what);
         }
 
         /** Last, since Monocle can't draw a window larger again. */

@@ -140,7 +140,9 @@ public final class BenchView extends BorderPane {
 
     private void adapt() {
         double letter = trace.letterSize();
-        pseudoClassStateChanged(LOW, getHeight() < LOW_LETTERS * letter);
+        boolean isLow = getHeight() < LOW_LETTERS * letter;
+        pseudoClassStateChanged(LOW, isLow);
+        palette.setLow(isLow);
         pseudoClassStateChanged(NARROW, getWidth() < NARROW_LETTERS * letter);
     }
 
@@ -255,5 +257,4 @@ public final class BenchView extends BorderPane {
     public Node tracks() {
         return tracks;
     }
-
 }

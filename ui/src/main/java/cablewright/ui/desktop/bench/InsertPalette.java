@@ -13,6 +13,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
 import javafx.scene.layout.FlowPane;
@@ -33,6 +34,7 @@ final class InsertPalette extends VBox {
     private final Texts texts;
     private final List<Chip> chips = new ArrayList<>();
     private List<Insertable> offered = List.of();
+    private boolean isLow;
 
     /** One thing to choose. */
     private record Chip(Insertable what, Button button) {}
@@ -55,8 +57,29 @@ final class InsertPalette extends VBox {
             return;
         }
         offered = now;
+        lay();
+    }
+
+    /** In a low window the trace needs the room more: there the things are one button with a list. */
+    void setLow(boolean low) {
+        if (low != isLow) {
+            isLow = low;
+            lay();
+        }
+    }
+
+    private void lay() {
         chips.clear();
-        getChildren().setAll(row(Nature.HARDWARE), row(Nature.DAMAGE));
+        if (isLow) {
+            MenuButton list = new MenuButton(texts.say("palette.list"));
+            list.setId("insert-list");
+            list.getStyleClass().add("flat");
+            list.setAccessibleText(texts.say("palette.list"));
+            list.getItems().setAll(menu().getItems());
+            getChildren().setAll(list);
+        } else {
+            getChildren().setAll(row(Nature.HARDWARE), row(Nature.DAMAGE));
+        }
         showArmed();
     }
 

@@ -59,7 +59,8 @@ public final class InsertWords {
      * @return such as "bridged tap"
      */
     public String name(Insertable what) {
-        return what.kind() == EventKind.ELEMENT ? texts.say("insert." + what.word()) : words.kind(what.kind());
+        boolean named = what.kind() == EventKind.ELEMENT || what == Insertable.KINK;
+        return named ? texts.say("insert." + what.word()) : words.kind(what.kind());
     }
 
     /**

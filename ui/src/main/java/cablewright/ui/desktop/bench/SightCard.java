@@ -100,14 +100,27 @@ final class SightCard extends VBox {
         return visibility.name().toLowerCase(Locale.ROOT);
     }
 
+    /** What the best place sends back, or why it is not clear; then why the other place of a stretch is not. */
     private String reason(EventSight sight) {
         SightWords told = new SightWords(model.words(), model.document().now().cable());
-        double height = sight.best().expectedVolts();
-        return told.whyNotClear(sight)
+        PlaceSight best = sight.best();
+        StringBuilder said = new StringBuilder(told.whyNotClear(sight)
                 .orElseGet(() -> texts.say(
                         "sight.sendsBack",
-                        model.words().quantities().percent(height),
-                        told.looks(sight.kind(), height)));
+                        model.words().quantities().length(best.shownMetres()),
+                        model.words().quantities().percent(best.expectedVolts()),
+                        told.looks(sight.kind(), best.expectedVolts()))));
+        for (PlaceSight place : sight.places()) {
+            if (!place.equals(best)) {
+                told.whyNotClear(sight, place)
+                        .ifPresent(why -> said.append('\n')
+                                .append(texts.say(
+                                        "sight.otherPlace",
+                                        model.words().quantities().length(place.shownMetres()),
+                                        why)));
+            }
+        }
+        return said.toString();
     }
 
     private void showAdvice() {
