@@ -112,12 +112,9 @@ final class SightCard extends VBox {
                         told.looks(sight.kind(), best.expectedVolts()))));
         for (PlaceSight place : sight.places()) {
             if (!place.equals(best)) {
-                told.whyNotClear(sight, place)
-                        .ifPresent(why -> said.append('\n')
-                                .append(texts.say(
-                                        "sight.otherPlace",
-                                        model.words().quantities().length(place.shownMetres()),
-                                        why)));
+                told.whyNotClear(sight, place).ifPresent(why -> said.append('\n')
+                        .append(texts.say(
+                                "sight.otherPlace", model.words().quantities().length(place.shownMetres()), why)));
             }
         }
         return said.toString();
