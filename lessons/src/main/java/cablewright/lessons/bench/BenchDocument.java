@@ -91,7 +91,7 @@ public record BenchDocument(Lesson lesson, int index) {
 
     /**
      * Builds on the cable that is worked on. What only followed from the cable follows it on: drawings that were honest stay
-     * honest, and an instrument and choices that were the usual ones stay the usual ones. What somebody changed stays as it
+     * honest, a plain explanation stays true, and an instrument and choices that were the usual ones stay the usual ones. What somebody changed stays as it
      * is.
      *
      * @param edit makes another cable of it
@@ -107,6 +107,9 @@ public record BenchDocument(Lesson lesson, int index) {
         }
         if (before.instrument().equals(UsualView.instrument(old))) {
             after = ExerciseEdits.withInstrument(after, UsualView.instrument(cable));
+        }
+        if (before.explanation().equals(PlainExplanation.of(old))) {
+            after = ExerciseEdits.withExplanation(after, PlainExplanation.of(cable));
         }
         boolean usual = before.permitted().equals(UsualView.permitted(old))
                 && before.start().equals(UsualView.start(old));

@@ -187,7 +187,7 @@ public enum BenchTemplate {
                 UsualView.permitted(cable),
                 OptionalDouble.empty(),
                 List.of(),
-                "Nothing lies along this line but what belongs: it is sound.",
+                PlainExplanation.of(cable),
                 Optional.empty(),
                 NOISE_SEED,
                 true);

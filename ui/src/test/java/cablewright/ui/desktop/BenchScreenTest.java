@@ -13,14 +13,17 @@ import cablewright.lessons.bench.BenchTemplate;
 import cablewright.lessons.bench.RecordSpoiler;
 import cablewright.lessons.bench.RecoveryFolder;
 import cablewright.lessons.classbook.ClassRecords;
+import cablewright.lessons.marking.MarkSheet;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.Pinch;
+import cablewright.simulator.explanation.EventSight;
 import cablewright.simulator.instrument.Trace;
 import cablewright.ui.desktop.bench.BenchStore;
 import cablewright.ui.desktop.bench.BenchViewModel;
 import cablewright.ui.desktop.bench.RecentFiles;
+import cablewright.ui.desktop.practice.ExerciseViewModel;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.desktop.track.AxisViewModel;
 import java.io.IOException;
@@ -129,6 +132,36 @@ class BenchScreenTest {
         hands.run(() -> bench().files().open(file));
         assertEquals(built.lesson(), bench().document().now().lesson());
         assertTrue(bench().files().notices().isEmpty(), "nothing was lost, so nothing is said");
+    }
+
+    @Test
+    void aTraineeSolvesInPracticeWhatWasBuiltAndSaved() throws Exception {
+        buildFiveEvents();
+        hands.run(() -> bench().document()
+                .step("spoil", before -> before.withRecord(
+                        record -> RecordSpoiler.LEFT_OUT.spoil(record, before.cable(), 3))));
+        List<EventSight> sights = bench().trace().cableTrack().sightsProperty().get();
+        Path file = folder.resolve("line.json");
+        hands.run(() -> bench().files().saveAs(file));
+        hands.run(() -> window.open(file));
+        hands.type(KeyCode.DIGIT1, KeyCode.CONTROL);
+        ExerciseViewModel exercise = window.practice().current();
+        hands.run(() -> sights.forEach(sight -> flag(exercise, sight)));
+        hands.type(KeyCode.ENTER, KeyCode.CONTROL);
+        MarkSheet sheet = exercise.sheetProperty().get().orElseThrow();
+        assertEquals(0, sheet.damageMissed());
+        assertEquals(0, sheet.needlessDigs(), "hardware that the drawing lacks still belongs where it may lie");
+        assertEquals(sheet.maximum(), sheet.marks(), 1e-9, "a perfect reader earns every mark");
+        assertTrue(sheet.maximum() >= 40, "at least four of the five are asked for, were " + sheet.maximum());
+    }
+
+    private static void flag(ExerciseViewModel exercise, EventSight sight) {
+        exercise.flags().place(sight.places().get(0).shownMetres());
+        String letter = exercise.flags().selectedDraft().orElseThrow().letter();
+        if (sight.places().size() > 1) {
+            exercise.flags().stretchSelected(sight.places().get(1).shownMetres());
+        }
+        exercise.flags().say(letter, sight.kind());
     }
 
     @Test

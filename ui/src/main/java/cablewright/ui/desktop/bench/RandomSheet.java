@@ -78,6 +78,7 @@ final class RandomSheet {
         VBox all = new VBox(
                 title, family, row("random.difficulty", difficulty), row("random.seed", seed), fault, adds, make);
         all.getStyleClass().addAll("window", "card", "random-sheet");
+        all.getStylesheets().add(BenchView.class.getResource("bench.css").toExternalForm());
         return all;
     }
 
@@ -103,9 +104,6 @@ final class RandomSheet {
     /** Shows the sheet under the menu. */
     void open() {
         popup.getScene().getStylesheets().setAll(under.getScene().getStylesheets());
-        popup.getScene()
-                .getStylesheets()
-                .add(BenchView.class.getResource("bench.css").toExternalForm());
         Node window = under.getScene().getRoot().lookup(".window");
         for (String style : List.of("dark", "projector")) {
             if (window != null && window.getStyleClass().contains(style)) {
