@@ -138,8 +138,10 @@ class BenchScreenTest {
     void aTraineeSolvesInPracticeWhatWasBuiltAndSaved() throws Exception {
         buildFiveEvents();
         hands.run(() -> bench().document()
-                .step("spoil", before -> before.withRecord(
-                        record -> RecordSpoiler.LEFT_OUT.spoil(record, before.cable(), 3))));
+                .step(
+                        "spoil",
+                        before ->
+                                before.withRecord(record -> RecordSpoiler.LEFT_OUT.spoil(record, before.cable(), 3))));
         List<EventSight> sights = bench().trace().cableTrack().sightsProperty().get();
         Path file = folder.resolve("line.json");
         hands.run(() -> bench().files().saveAs(file));

@@ -105,8 +105,7 @@ class FilesViewModelTest {
         void leave(BenchDocument document) {
             try {
                 Files.createDirectories(recovery);
-                Files.write(
-                        recovery.resolve("crashed.json"), BenchFile.bytes(document, BenchFile.Form.LESSON));
+                Files.write(recovery.resolve("crashed.json"), BenchFile.bytes(document, BenchFile.Form.LESSON));
             } catch (IOException e) {
                 throw new java.io.UncheckedIOException(e);
             }
@@ -165,8 +164,7 @@ class FilesViewModelTest {
         bench.cable().runLength(0, 400);
         assertEquals(400, bench.document().now().record().lengthMetres().orElseThrow());
         assertTrue(bench.trace().settings().rangeMetresProperty().get() > 400, "the trace shows all of it");
-        bench.document().step("note", before -> before.withRecord(record ->
-                RecordEdits.withNote(record, "Redrawn.")));
+        bench.document().step("note", before -> before.withRecord(record -> RecordEdits.withNote(record, "Redrawn.")));
         bench.cable().runLength(0, 500);
         assertEquals(400, bench.document().now().record().lengthMetres().orElseThrow(), "somebody's drawing stays");
     }
@@ -178,8 +176,7 @@ class FilesViewModelTest {
         pinch(bench, 40);
         String told = bench.document().now().exercise().explanation();
         assertTrue(told.contains("**pinch** from 40.0 to "), told);
-        bench.document().step("tell", before ->
-                before.with(ExerciseEdits.withExplanation(before.exercise(), "Mine.")));
+        bench.document().step("tell", before -> before.with(ExerciseEdits.withExplanation(before.exercise(), "Mine.")));
         pinch(bench, 60);
         assertEquals("Mine.", bench.document().now().exercise().explanation());
     }
