@@ -1,19 +1,22 @@
 package cablewright.ui.commandline;
 
-import cablewright.simulator.exchange.MeasuredPort;
-import cablewright.simulator.exchange.RecordedTrace;
 import cablewright.simulator.exchange.SweepReport;
-import cablewright.simulator.exchange.TouchstoneReader;
-import cablewright.simulator.exchange.TraceCsvReader;
 import cablewright.simulator.instrument.Instrument;
-import cablewright.simulator.instrument.Reach;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.reading.CandidateEvent;
+import cablewright.simulator.reading.CandidateEvents;
+import cablewright.simulator.reading.CandidateRules;
+import cablewright.simulator.reading.Measured;
+import cablewright.simulator.reading.MergedReading;
+import cablewright.simulator.reading.TraceDifference;
+import cablewright.simulator.reading.VelocityFinding;
 import cablewright.simulator.wave.Stimulus;
 import cablewright.simulator.wave.Waveform;
 import cablewright.ui.commandline.TakenTrace.Column;
+import cablewright.ui.measured.MeasuredLine;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -21,7 +24,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -42,6 +44,10 @@ import picocli.CommandLine.Spec;
                     + "sweep is carried on to 0 Hz, sent through with the pulse or step that is asked for, and received with "
                     + "the receiver options. What the sweep can't tell is said: a range or an edge beyond it is refused.",
             "A CSV file with a column of times or distances and one of voltages is laid at even distances.",
+            "With --events, what stands out of the noise is listed instead: distance, height, sign and shape, each with its "
+                    + "uncertainty. What it is, a trace alone does not say: it may be an event, the end of the line, or a "
+                    + "ghost. Of a CSV file, say with --pulse or --step how it was taken. With --other-end, the same line "
+                    + "from its other end is laid over it. With --against, the difference from another trace is read.",
             ""
         },
         footer = {
@@ -49,12 +55,15 @@ import picocli.CommandLine.Spec;
             "Examples:",
             "  cablewright read line.s1p --velocity 0.66 --step 0.5ns --noise 0V --format text",
             "  cablewright read line.s2p --port 2 --velocity 0.66 --pulse 1ns --out line.png",
-            "  cablewright read trace.csv --velocity 0.85 --out even.csv"
+            "  cablewright read trace.csv --velocity 0.85 --out even.csv",
+            "  cablewright read trace.csv --velocity 0.85 --pulse 5ns --events",
+            "  cablewright read near.s1p --other-end far.s1p --velocity 0.66 --noise 0V --length 120m",
+            "  cablewright read after.csv --against before.csv --velocity 0.85 --pulse 5ns --events"
         })
 final class ReadCommand implements Callable<Integer> {
 
     private static final int SAMPLES = 4096;
-    private static final double SHARE_OF_RECORD = 0.9;
+    private static final double UNTOLD_OHMS = 50;
     private static final double TOLERATED = 0.01;
 
     @ParentCommand
@@ -114,60 +123,206 @@ final class ReadCommand implements Callable<Integer> {
             description = "Write to this file instead of standard output.")
     private Optional<Path> out = Optional.empty();
 
+    @Option(names = "--events", description = "List candidate events instead of the trace, as text, csv or json.")
+    private boolean events;
+
+    @Option(
+            names = "--least",
+            paramLabel = "HEIGHT",
+            converter = QuantityReader.Voltage.class,
+            description = "Smallest height of a candidate, for an outgoing wave of 1 V, such as 1mV or 0.1%%; usual is "
+                    + "0.02%%, and 0.3%% for a sweep.")
+    private Optional<Double> least = Optional.empty();
+
+    @Option(
+            names = "--velocity-doubt",
+            paramLabel = "VOP",
+            converter = QuantityReader.Velocity.class,
+            description = "Standard uncertainty of the velocity, as a fraction of that of light; usual is 0.005.")
+    private Optional<Double> velocityDoubt = Optional.empty();
+
+    @Option(
+            names = "--other-end",
+            paramLabel = "FILE",
+            description =
+                    "The same line from its other end: lists what both show, what one hides, and where they agree.")
+    private Optional<Path> otherEnd = Optional.empty();
+
+    @Option(
+            names = "--length",
+            paramLabel = "LENGTH",
+            converter = QuantityReader.Length.class,
+            description = "Known length of the line, with --other-end: gives the velocity, and places that need none.")
+    private Optional<Double> length = Optional.empty();
+
+    @Option(
+            names = "--length-doubt",
+            paramLabel = "LENGTH",
+            converter = QuantityReader.Length.class,
+            description = "Standard uncertainty of --length; usual is 1%% of it.")
+    private Optional<Double> lengthDoubt = Optional.empty();
+
+    @Option(
+            names = "--against",
+            paramLabel = "FILE",
+            description = "Read the difference from this trace: before and after, or a good pair and a doubtful one.")
+    private Optional<Path> against = Optional.empty();
+
     @Override
     public Integer call() {
-        if (!(velocity >= 0.05 && velocity <= 1)) {
-            throw new ParameterException(spec.commandLine(), "--velocity is out of range; allowed is 0.05 to 1");
-        }
-        TraceFormat chosen = TraceFormat.of(format, out);
+        checkOptions();
+        boolean list = events || otherEnd.isPresent();
+        TraceFormat chosen = format.or(() -> list && out.isEmpty() ? Optional.of(TraceFormat.TEXT) : Optional.empty())
+                .orElseGet(() -> TraceFormat.of(Optional.empty(), out));
         Output output = new Output(root.surroundings(), out);
+        if (list && chosen.isPicture()) {
+            throw refusal("candidate events are written as text, csv or json, not as " + chosen);
+        }
         if (chosen.isPicture() && !output.isFile() && root.surroundings().interactive()) {
-            throw new ParameterException(
-                    spec.commandLine(), "a " + chosen + " picture can't be shown here; name a file with --out");
+            throw refusal("a " + chosen + " picture can't be shown here; name a file with --out");
         }
         Path file = root.surroundings().folder().resolve(sourceFile);
         output.notOver(file);
-        Shown shown = InputFiles.refusalsOf(file, () -> shown(file));
-        output.write(new TracePictures(root.surroundings(), root.lengthUnit())
-                .bytes(shown.trace(), shown.settings(), chosen));
+        Shown shown = shown(file);
+        if (against.isPresent()) {
+            shown = difference(shown, shown(root.surroundings().folder().resolve(against.get())));
+        }
+        output.write(list ? listed(shown, chosen) : drawn(shown, chosen));
         return ExitCode.DONE;
     }
 
-    private record Shown(TakenTrace trace, Settings settings) {}
-
-    private Shown shown(Path file) {
-        try {
-            if (!Files.exists(file)) {
-                throw new InputProblem(file + ": this file does not exist; look at the name and the folder.");
-            }
-            String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
-            return name.endsWith(".s1p") || name.endsWith(".s2p") ? sweep(file) : recorded(file);
-        } catch (IOException e) {
-            throw new InputProblem(file + ": " + e.getMessage());
+    private void checkOptions() {
+        if (!(velocity >= 0.05 && velocity <= 1)) {
+            throw refusal("--velocity is out of range; allowed is 0.05 to 1");
+        }
+        if (otherEnd.isPresent() && against.isPresent()) {
+            throw refusal("--other-end and --against exclude each other; give one");
+        }
+        if (length.isPresent() && otherEnd.isEmpty()) {
+            throw refusal("--length is for --other-end; name the file of the other end too");
+        }
+        if (length.isPresent() && !(length.get() > 0)) {
+            throw refusal("--length is out of range; it must be above 0");
+        }
+        if (velocityDoubt.isPresent() && !(velocityDoubt.get() >= 0 && velocityDoubt.get() <= 0.5)) {
+            throw refusal("--velocity-doubt is out of range; allowed is 0 to 0.5");
         }
     }
 
-    private Shown sweep(Path file) throws IOException {
-        var sweep = TouchstoneReader.read(file);
-        if (port < 1 || port > sweep.ports().size()) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--port is " + port + "; this file has " + sweep.ports().size() + " port(s)");
-        }
-        double ohms = source.orElse(sweep.ports().get(port - 1).referenceOhms());
-        MeasuredPort measured = MeasuredPort.of(sweep, port, ohms, OptionalDouble.empty());
-        tell(measured.report());
-        double most = SHARE_OF_RECORD * Reach.of(measured).longestRecordSeconds() * velocity * 299_792_458.0 / 2;
-        Settings settings = settings(most);
-        Instrument instrument = receiver.instrument(ohms, SAMPLES);
-        Trace trace = new Reflectometer(instrument).measure(measured, settings, receiver.seed());
+    private ParameterException refusal(String why) {
+        return new ParameterException(spec.commandLine(), why);
+    }
+
+    /** A trace with the rules by which candidates are sought on it. */
+    private record Shown(String title, Trace trace, CandidateRules rules, String column) {}
+
+    private byte[] drawn(Shown shown, TraceFormat chosen) {
+        Trace trace = shown.trace();
         double[] seconds = new double[trace.count()];
         double[] metres = new double[trace.count()];
         for (int i = 0; i < seconds.length; i++) {
             seconds[i] = trace.seconds(i);
             metres[i] = trace.metres(i);
         }
-        return new Shown(taken(file, settings, seconds, metres, trace.copyOfVolts()), settings);
+        Map<String, Object> told = new LinkedHashMap<>();
+        told.put("velocity_fraction", trace.settings().velocityFraction());
+        told.put("range_m", trace.settings().rangeMetres());
+        TakenTrace taken = new TakenTrace(
+                shown.title(),
+                told,
+                List.of(
+                        new Column("time_s", seconds),
+                        new Column("distance_m", metres),
+                        new Column(shown.column(), trace.copyOfVolts())));
+        return new TracePictures(root.surroundings(), root.lengthUnit()).bytes(taken, trace.settings(), chosen);
+    }
+
+    private byte[] listed(Shown shown, TraceFormat chosen) {
+        CandidateRules rules = least.map(shown.rules()::withLeastVolts).orElse(shown.rules());
+        rules = velocityDoubt.map(rules::withVelocityUncertainty).orElse(rules);
+        List<CandidateEvent> candidates = CandidateEvents.on(shown.trace(), rules);
+        CandidateList list =
+                new CandidateList(root.quantities(), new VelocityFinding(velocity, rules.velocityUncertainty()));
+        String text = otherEnd.isPresent() ? merged(list, candidates, rules, chosen) : alone(list, candidates, chosen);
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    private String alone(CandidateList list, List<CandidateEvent> candidates, TraceFormat chosen) {
+        return switch (chosen) {
+            case CSV -> list.csv(candidates);
+            case JSON -> list.json(candidates);
+            default -> root.surroundings().style().plain(list.text(candidates));
+        };
+    }
+
+    private String merged(
+            CandidateList list, List<CandidateEvent> candidates, CandidateRules rules, TraceFormat chosen) {
+        Shown other = shown(root.surroundings().folder().resolve(otherEnd.orElseThrow()));
+        MergedReading merged = MergedReading.of(candidates, CandidateEvents.on(other.trace(), rules));
+        Optional<Measured> known = length.map(metres -> new Measured(metres, lengthDoubt.orElse(0.01 * metres)));
+        return switch (chosen) {
+            case CSV -> list.csv(merged, known);
+            case JSON -> list.json(merged, known);
+            default -> root.surroundings().style().plain(list.text(merged, known));
+        };
+    }
+
+    /** The first less the second, as a trace of its own. */
+    private Shown difference(Shown shown, Shown before) {
+        TraceDifference difference =
+                InputFiles.refusalsOf(against.orElseThrow(), () -> TraceDifference.of(shown.trace(), before.trace()));
+        if (difference.count() < 2) {
+            throw new InputProblem(against.orElseThrow() + ": it has no time in common with " + sourceFile
+                    + "; take both over the same range");
+        }
+        double parting = 5
+                * Math.max(difference.noiseVolts(), shown.rules().leastVolts() / 5)
+                / Math.max(difference.noiseVolts(), 1e-12);
+        root.remark(difference.firstMetres(parting).stream()
+                .mapToObj(metres -> "the two part first at " + root.quantities().length(metres, 2))
+                .findFirst()
+                .orElse("the two don't part anywhere by more than their noise"));
+        Trace trace = new Trace(
+                before.trace().settings(),
+                new Waveform(before.trace().sampleSeconds(), difference.copyOfVolts()),
+                before.trace().zeroSeconds(),
+                difference.noiseVolts(),
+                Double.POSITIVE_INFINITY,
+                0);
+        return new Shown(shown.title() + " less " + before.title(), trace, shown.rules(), "difference_v");
+    }
+
+    private Shown shown(Path file) {
+        try {
+            if (!Files.exists(file)) {
+                throw new InputProblem(file + ": this file does not exist; look at the name and the folder.");
+            }
+            MeasuredLine line = MeasuredLine.read(file);
+            if (port < 1 || port > line.ports()) {
+                throw refusal("--port is " + port + "; this file has " + line.ports() + " port(s)");
+            }
+            return InputFiles.refusalsOf(file, () -> shown(line));
+        } catch (IOException e) {
+            throw new InputProblem(file + ": " + e.getMessage());
+        }
+    }
+
+    private Shown shown(MeasuredLine line) {
+        double ohms = source.orElse(line.referenceOhms(port).orElse(UNTOLD_OHMS));
+        MeasuredLine.View view = line.view(port, ohms);
+        view.report().ifPresent(this::tell);
+        double metres = range.orElse(view.longestMetres(velocity));
+        Stimulus stimulus = stimulusOptions.stimulus(UsualPulse.seconds(velocity, metres));
+        Settings settings = new Settings(stimulus, velocity, metres, receiver.gainDecibels(), receiver.averages());
+        Trace trace = view.trace(settings, instrument(ohms), receiver.seed());
+        if (!line.isSweep()) {
+            root.remark(trace.count() + " samples, " + trace.sampleSeconds() + " s apart");
+        }
+        return new Shown(line.name(), trace, view.rules(), "trace_v");
+    }
+
+    private Instrument instrument(double ohms) {
+        return receiver.instrument(ohms, SAMPLES);
     }
 
     /** What the sweep can be trusted for, in sentences. */
@@ -194,37 +349,5 @@ final class ReadCommand implements Callable<Integer> {
                     "note: %.2g of the energy comes before the wave was sent; the calibration or the record's length is off",
                     report.shareBeforeZero()));
         }
-    }
-
-    private Shown recorded(Path file) throws IOException {
-        RecordedTrace record = TraceCsvReader.read(file);
-        Waveform even = record.evenly(velocity);
-        double first = record.firstSeconds(velocity);
-        double most = (first + even.sampleSeconds() * (even.count() - 1)) * velocity * 299_792_458.0 / 2;
-        Settings settings = settings(most);
-        double[] seconds = new double[even.count()];
-        double[] metres = new double[even.count()];
-        for (int i = 0; i < seconds.length; i++) {
-            seconds[i] = first + even.time(i);
-            metres[i] = settings.metresThereAndBack(seconds[i]);
-        }
-        root.remark(even.count() + " samples, " + even.sampleSeconds() + " s apart");
-        return new Shown(taken(file, settings, seconds, metres, even.copyOfValues()), settings);
-    }
-
-    private Settings settings(double mostMetres) {
-        double metres = range.orElse(mostMetres);
-        Stimulus stimulus = stimulusOptions.stimulus(UsualPulse.seconds(velocity, metres));
-        return new Settings(stimulus, velocity, metres, receiver.gainDecibels(), receiver.averages());
-    }
-
-    private static TakenTrace taken(Path file, Settings settings, double[] seconds, double[] metres, double[] volts) {
-        Map<String, Object> told = new LinkedHashMap<>();
-        told.put("velocity_fraction", settings.velocityFraction());
-        told.put("range_m", settings.rangeMetres());
-        return new TakenTrace(
-                file.getFileName().toString(),
-                told,
-                List.of(new Column("time_s", seconds), new Column("distance_m", metres), new Column("trace_v", volts)));
     }
 }

@@ -102,6 +102,111 @@ class ReadCommandTest {
         assertTrue(ran.err().contains("wider pulse"), ran.err());
     }
 
+    private void sweep(String cable, String out, String... more) {
+        List<String> words = new java.util.ArrayList<>(
+                List.of("response", cable, "--from", "200kHz", "--to", "400MHz", "--points", "2000", "--out", out));
+        words.addAll(List.of(more));
+        desk.run(words.toArray(String[]::new));
+    }
+
+    /** ρ = 1/3 at 100 m, and nothing else. */
+    @Test
+    void candidatesOfASweepAreListedWithTheirDoubt() {
+        sweep("reference.json", "line.s1p");
+        Desk.Ran ran = desk.run(
+                "read",
+                "line.s1p",
+                "--velocity",
+                "0.85",
+                "--pulse",
+                "10ns",
+                "--noise",
+                "0V",
+                "--range",
+                "150m",
+                "--events",
+                "--format",
+                "csv");
+        assertEquals(0, ran.exit(), ran.err());
+        assertTrue(ran.out().startsWith("distance_m,distance_uncertainty_m,time_s,"), ran.out());
+        List<String[]> lines =
+                ran.out().lines().skip(1).map(line -> line.split(",")).toList();
+        assertEquals(1, lines.size(), ran.out());
+        assertEquals(100, Double.parseDouble(lines.get(0)[0]), 0.3);
+        assertEquals(1.0 / 3, Double.parseDouble(lines.get(0)[4]), 0.02);
+        assertEquals("1", lines.get(0)[6]);
+        assertEquals("up", lines.get(0)[7]);
+        Desk.Ran text = desk.run(
+                "read",
+                "line.s1p",
+                "--velocity",
+                "0.85",
+                "--pulse",
+                "10ns",
+                "--noise",
+                "0V",
+                "--range",
+                "150m",
+                "--events");
+        assertTrue(text.out().contains("100"), text.out());
+        assertTrue(text.out().contains("up"), text.out());
+        Desk.Ran json = desk.run(
+                "read",
+                "line.s1p",
+                "--velocity",
+                "0.85",
+                "--pulse",
+                "10ns",
+                "--noise",
+                "0V",
+                "--range",
+                "150m",
+                "--events",
+                "--format",
+                "json");
+        assertTrue(json.out().contains("\"distance_uncertainty_m\""), json.out());
+    }
+
+    /** The line is alike from both ends but for its load, so each end shows the other at 100 m. */
+    @Test
+    void twoEndsAgreeOnTheLengthAndGiveTheVelocity() {
+        sweep("reference.json", "near.s1p");
+        Desk.Ran ran = desk.run(
+                "read",
+                "near.s1p",
+                "--other-end",
+                "near.s1p",
+                "--velocity",
+                "0.8",
+                "--pulse",
+                "10ns",
+                "--noise",
+                "0V",
+                "--range",
+                "140m",
+                "--length",
+                "100m",
+                "--length-doubt",
+                "0.1m");
+        assertEquals(0, ran.exit(), ran.err());
+        assertTrue(ran.out().contains("velocity is 0.85"), ran.out());
+        assertTrue(ran.out().contains("2 things agree"), ran.out());
+    }
+
+    @Test
+    void differenceOfALineWithItselfIsNothing() {
+        desk.run("trace", "reference.json", "--pulse", "5ns", "--points", "2001", "--out", "trace.csv");
+        Desk.Ran ran = desk.run(
+                "read", "trace.csv", "--against", "trace.csv", "--velocity", "0.85", "--pulse", "5ns", "--events");
+        assertEquals(0, ran.exit(), ran.err());
+        assertTrue(ran.err().contains("don't part"), ran.err());
+        assertTrue(ran.out().contains("Nothing stands out"), ran.out());
+        assertEquals(
+                2,
+                desk.run("read", "trace.csv", "--velocity", "0.85", "--length", "5m")
+                        .exit());
+    }
+
     @Test
     void badInputIsSaidInASentence() throws IOException {
         assertEquals(1, desk.run("read", "nowhere.s1p", "--velocity", "0.85").exit());
