@@ -71,7 +71,7 @@ public final class NeighbourPort implements PortResponse {
     @Override
     public ComplexArray reflection(ContourGrid grid, int count, double edgeSeconds) {
         Network network = CableCompiler.compile(cable, ProfileSteps.forEdge(edgeSeconds));
-        return heard(network, grid.points().slice(0, count));
+        return heard(network, splitId, referenceOhms, grid.points().slice(0, count));
     }
 
     /**
@@ -85,16 +85,18 @@ public final class NeighbourPort implements PortResponse {
         for (double f : hertz) {
             top = Math.max(top, f);
         }
-        return heard(CableCompiler.compile(cable, top), Frequencies.ofSweep(hertz));
+        return heard(CableCompiler.compile(cable, top), splitId, referenceOhms, Frequencies.ofSweep(hertz));
     }
 
-    private ComplexArray heard(Network network, Frequencies frequencies) {
+    /** What is across the neighbour's near end while a circuit is driven from a resistive source, over the outgoing wave. */
+    static ComplexArray heard(Network network, String splitId, double sourceOhms, Frequencies frequencies) {
         int n = frequencies.count();
         double[] re = new double[n];
         double[] im = new double[n];
         IntStream.range(0, (n + CHUNK - 1) / CHUNK).parallel().forEach(i -> {
             int from = i * CHUNK;
-            RunningProduct part = heardAt(network, frequencies.slice(from, Math.min(n, from + CHUNK)));
+            RunningProduct part =
+                    heardAt(network, splitId, sourceOhms, frequencies.slice(from, Math.min(n, from + CHUNK)));
             for (int k = 0; from + k < Math.min(n, from + CHUNK); k++) {
                 re[from + k] = part.re(k);
                 im[from + k] = part.im(k);
@@ -103,17 +105,17 @@ public final class NeighbourPort implements PortResponse {
         return ComplexArray.takingOver(re, im);
     }
 
-    private RunningProduct heardAt(Network network, Frequencies frequencies) {
+    private static RunningProduct heardAt(Network network, String splitId, double sourceOhms, Frequencies frequencies) {
         LineTable table = new LineTable(frequencies, NUMBERS_KEPT);
-        TrackedWave wave = TrackedWave.through(network, referenceOhms, table, new AtSplit(network));
-        wave.onto(referenceOhms);
+        TrackedWave wave = TrackedWave.through(network, sourceOhms, table, new AtSplit(network, splitId));
+        wave.onto(sourceOhms);
         RunningProduct forward = new RunningProduct(frequencies.count());
         for (WaveStation station : wave.stations()) {
             multiply(forward, station.arrival());
             if (station instanceof WaveStation.AtSplit) {
                 WaveStation.AtSplit at = (WaveStation.AtSplit) station;
                 at.field().multiplyHeard(forward);
-                toNearEnd((Element.Split) network.elements().get(at.element()), table, forward);
+                toNearEnd((Element.Split) network.elements().get(at.element()), sourceOhms, table, forward);
                 return forward;
             }
         }
@@ -121,8 +123,8 @@ public final class NeighbourPort implements PortResponse {
     }
 
     /** From the split along the neighbour to what is across its near end. */
-    private void toNearEnd(Element.Split split, LineTable table, RunningProduct forward) {
-        TrackedWave back = TrackedWave.through(split.neighbourNear(), referenceOhms, table, AtEnd.ONLY);
+    private static void toNearEnd(Element.Split split, double ohms, LineTable table, RunningProduct forward) {
+        TrackedWave back = TrackedWave.through(split.neighbourNear(), ohms, table, AtEnd.ONLY);
         back.onto(SplitWave.first(split).section());
         for (WaveStation station : back.stations()) {
             multiply(forward, station.arrival());
@@ -142,11 +144,13 @@ public final class NeighbourPort implements PortResponse {
     }
 
     /** Wants the stretch of the split and nothing else. */
-    private final class AtSplit implements Wanted {
+    private static final class AtSplit implements Wanted {
         private final Network network;
+        private final String splitId;
 
-        AtSplit(Network network) {
+        AtSplit(Network network, String splitId) {
             this.network = network;
+            this.splitId = splitId;
         }
 
         @Override

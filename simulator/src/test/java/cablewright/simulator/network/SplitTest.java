@@ -187,6 +187,27 @@ class SplitTest {
         }
     }
 
+    /** Each side's crosstalk by a solution of its own; with open far ends and no loss all power comes back at the two ports. */
+    @ParameterizedTest
+    @CsvSource({"TWISTED", "QUAD", "STRAIGHT"})
+    void crosstalkIsTheSameBothWaysAndKeepsThePower(SplitLayout layout) {
+        Event event = new Split("s", 5, 4, shape(layout), true, NeighbourEnd.MATCHED, NeighbourEnd.SHORT);
+        Event joint = new TouchingConductors("j", 2, OptionalDouble.of(300));
+        Cable lossy = cable(TYPE, 14, FarEnd.Terminated.byOhms(40), event, joint);
+        List<ComplexArray> s = new CrosstalkPair(lossy, "s", 100, 120).sweep(SWEEP);
+        Cable bare = cable(lossless(100, 2e8), 14, new FarEnd.Open(), event);
+        List<ComplexArray> power = new CrosstalkPair(bare, "s", 75, 150).sweep(SWEEP);
+        for (int k = 0; k < SWEEP.length; k++) {
+            assertEquals(s.get(1).re(k), s.get(2).re(k), 1e-10);
+            assertEquals(s.get(1).im(k), s.get(2).im(k), 1e-10);
+            for (int port = 0; port < 2; port++) {
+                double own = power.get(3 * port).magnitude(k);
+                double other = power.get(2 - port).magnitude(k);
+                assertEquals(1, own * own + other * other, 1e-9);
+            }
+        }
+    }
+
     /** Up by (ρe + ρo)/2 at the split, by −Σρ(1 − ρ²)/2 at the re-split; heard (ρe − ρo)/2 for as long as the split lasts. */
     @ParameterizedTest
     @CsvSource({"TWISTED", "QUAD", "STRAIGHT"})

@@ -4,9 +4,11 @@ import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Run;
+import cablewright.simulator.cable.Split;
 import cablewright.simulator.exchange.ScatteringSweep;
 import cablewright.simulator.line.ComplexArray;
 import cablewright.simulator.line.Frequencies;
+import cablewright.simulator.network.CrosstalkPair;
 import cablewright.simulator.network.LineField;
 import cablewright.simulator.network.SimulatedPort;
 import cablewright.simulator.network.Track;
@@ -37,6 +39,13 @@ final class CableSweep {
      * (V2/√R2)/(a/√R1) with V2 the voltage at the far end for an outgoing wave a of 1 V, and S12 the same from there.
      */
     ScatteringSweep twoPorts(double nearOhms, double farOhms) {
+        cable.events().stream()
+                .filter(event -> event instanceof Split split && !split.putRight())
+                .forEach(event -> {
+                    throw new IllegalArgumentException(
+                            "split \"" + event.id() + "\" is never put right, so the far end lies"
+                                    + " across wires of both pairs and is no port of one: ask for one port");
+                });
         Cable near = ended(cable, farOhms);
         Cable far = ended(cable.seenFromFarEnd(), nearOhms);
         return ScatteringSweep.twoPort(
@@ -48,6 +57,12 @@ final class CableSweep {
                         through(far, farOhms, nearOhms),
                         through(near, nearOhms, farOhms),
                         new SimulatedPort(far, farOhms).sweep(hertz)));
+    }
+
+    /** Tells the near ends of the tested pair and of a split's neighbour as two ports. */
+    ScatteringSweep besideEachOther(String splitId, double ohms, double neighbourOhms) {
+        return ScatteringSweep.twoPort(
+                hertz, ohms, neighbourOhms, new CrosstalkPair(cable, splitId, ohms, neighbourOhms).sweep(hertz));
     }
 
     private static Cable ended(Cable cable, double ohms) {

@@ -36,7 +36,8 @@ import picocli.CommandLine.Spec;
             "",
             "Examples:",
             "  cablewright response quay-camera-3.json --to 1GHz --points 2001 --out quay.s1p",
-            "  cablewright response quay-camera-3.json --ports 2 --out quay.s2p"
+            "  cablewright response quay-camera-3.json --ports 2 --out quay.s2p",
+            "  cablewright response pilot-pair-7.json --crosstalk split-1 --out crosstalk.s2p"
         })
 final class ResponseCommand implements Callable<Integer> {
 
@@ -97,6 +98,14 @@ final class ResponseCommand implements Callable<Integer> {
     private Optional<Double> farSource = Optional.empty();
 
     @Option(
+            names = "--crosstalk",
+            paramLabel = "EVENT",
+            description =
+                    "Two ports side by side at the near end: port 1 the tested pair, port 2 the neighbour of this split, which "
+                            + "--far-source ends; S21 is near-end crosstalk.")
+    private Optional<String> crosstalk = Optional.empty();
+
+    @Option(
             names = {"-o", "--out"},
             paramLabel = "FILE",
             description = "Write to this file instead of standard output.")
@@ -122,8 +131,12 @@ final class ResponseCommand implements Callable<Integer> {
         }
         new NoticeWords(root.quantities()).withSteps(cable, to).forEach(notice -> root.remark("note: " + notice));
         CableSweep sweep = new CableSweep(cable, hertz);
-        ScatteringSweep told =
-                InputFiles.refusalsOf(file, () -> count == 1 ? sweep.onePort(near) : sweep.twoPorts(near, far));
+        ScatteringSweep told = InputFiles.refusalsOf(file, () -> {
+            if (crosstalk.isPresent()) {
+                return sweep.besideEachOther(crosstalk.get(), near, far);
+            }
+            return count == 1 ? sweep.onePort(near) : sweep.twoPorts(near, far);
+        });
         output.write(written(told, cable));
         return ExitCode.DONE;
     }
@@ -157,13 +170,18 @@ final class ResponseCommand implements Callable<Integer> {
         return ohms;
     }
 
-    private static byte[] written(ScatteringSweep sweep, Cable cable) {
+    private byte[] written(ScatteringSweep sweep, Cable cable) {
         StringBuilder text = new StringBuilder();
         List<String> comments = new ArrayList<>(List.of(cable.title()));
-        comments.add(
-                sweep.ports().size() == 1
-                        ? "port 1: near end; the far end is as the cable has it"
-                        : "port 1: near end, port 2: far end");
+        if (crosstalk.isPresent()) {
+            comments.add(
+                    "port 1: near end of the tested pair, port 2: near end of the neighbour of " + crosstalk.get());
+        } else {
+            comments.add(
+                    sweep.ports().size() == 1
+                            ? "port 1: near end; the far end is as the cable has it"
+                            : "port 1: near end, port 2: far end");
+        }
         try {
             TouchstoneWriter.exact().write(sweep, comments, text);
         } catch (IOException e) {

@@ -114,4 +114,28 @@ class ResponseCommandTest {
         assertEquals(2, desk.run("response", "camera.json", "--to", "1000").exit());
         assertEquals(2, desk.run("response", "camera.json", "--points", "1").exit());
     }
+
+    @Test
+    void crosstalkIsTwoPortsSideBySide() throws IOException {
+        Files.writeString(
+                desk.file("pair.json"),
+                """
+                {"format": "cablewright-cable", "version": 1, "cable": {"title": "Pilot pair",
+                 "runs": [{"type": "cat-5e", "lengthMetres": 60}],
+                 "events": [{"kind": "split", "id": "s1", "startMetres": 20, "lengthMetres": 15,
+                   "shape": {"layout": "quad"}, "putRight": true,
+                   "neighbourNearEnd": "matched", "neighbourFarEnd": "matched"}],
+                 "farEnd": {"kind": "terminated", "load": {"joined": "series", "resistanceOhms": 100}}, "celsius": 20}}
+                """);
+        Desk.Ran ran = desk.run("response", "pair.json", "--crosstalk", "s1", "--points", "41", "--to", "100MHz");
+        assertEquals(0, ran.exit(), ran.err());
+        double most = 0;
+        for (double[] row : rows(ran.out())) {
+            assertEquals(row[3], row[5], 1e-10);
+            assertEquals(row[4], row[6], 1e-10);
+            most = Math.max(most, Math.hypot(row[3], row[4]));
+        }
+        assertTrue(most > 0.1 && most < 0.6, "heard " + most);
+        assertEquals(1, desk.run("response", "pair.json", "--crosstalk", "s2").exit());
+    }
 }
