@@ -39,6 +39,7 @@ public final class BenchView extends BorderPane {
     private static final PseudoClass ARMED = PseudoClass.getPseudoClass("armed");
     private static final Duration REST = Duration.seconds(1);
     private static final double LOW_LETTERS = 62;
+    private static final double LIST_LETTERS = 50;
     private static final double NARROW_LETTERS = 95;
 
     private final BenchViewModel model;
@@ -140,9 +141,8 @@ public final class BenchView extends BorderPane {
 
     private void adapt() {
         double letter = trace.letterSize();
-        boolean isLow = getHeight() < LOW_LETTERS * letter;
-        pseudoClassStateChanged(LOW, isLow);
-        palette.setLow(isLow);
+        pseudoClassStateChanged(LOW, getHeight() < LOW_LETTERS * letter);
+        palette.setLow(getHeight() < LIST_LETTERS * letter);
         pseudoClassStateChanged(NARROW, getWidth() < NARROW_LETTERS * letter);
     }
 
