@@ -24,14 +24,15 @@ import java.util.function.BooleanSupplier;
  * scatterers being passive, no further turn can raise it by much, so what falls below the least height is left out for
  * good. A few frequencies, spread over those that the stimulus has, serve for the bound.
  *
- * <p>Ways that meet the same in another order bring the same at the same time. They are one way here, as high as all of
- * them, told in the order that was found first. They are known by two sums of 64-bit random numbers, one pair for each kind
+ * <p>Ways that meet the same in another order, forward or backward (all scatterers being reciprocal), bring the same at the
+ * same time. They are one way here, as high as all of them, told in the order that was found first. They are known by two sums of 64-bit random numbers, one pair for each kind
  * of passing; that two different ways have the same is a chance of about 1e-28.
  */
 final class PathFinder {
 
     private static final int POINTS = 48;
     private static final int MOST_STATES = 150_000;
+    private static final double RANKS = 1e7;
 
     private final ScatteringTree tree;
     private final double damping;
@@ -45,8 +46,7 @@ final class PathFinder {
     private final double[] homeSeconds;
     private final LineLeg[][] outward;
     private final long[][][][] marks;
-    private final PriorityQueue<State> open = new PriorityQueue<>(Comparator.comparingDouble(State::bound)
-            .reversed()
+    private final PriorityQueue<State> open = new PriorityQueue<>(Comparator.comparingLong(State::rank)
             .thenComparingDouble(State::seconds)
             .thenComparingLong(State::number));
     private final Map<Met, State> waiting = new HashMap<>();
@@ -81,9 +81,10 @@ final class PathFinder {
             int ports = tree.scatterers().get(i).ports();
             marks[i] = new long[ports][ports][2];
             for (int in = 0; in < ports; in++) {
-                for (int out = 0; out < ports; out++) {
-                    marks[i][in][out][0] = random.nextLong();
-                    marks[i][in][out][1] = random.nextLong();
+                for (int out = 0; out <= in; out++) {
+                    long[] mark = {random.nextLong(), random.nextLong()};
+                    marks[i][in][out] = mark;
+                    marks[i][out][in] = mark;
                 }
             }
         }
@@ -124,6 +125,11 @@ final class PathFinder {
 
         int port() {
             return met.port();
+        }
+
+        /** Bounds that differ only by rounding are one; of those the wave that is there first goes on first. */
+        long rank() {
+            return -Math.round(Math.log(bound) * RANKS);
         }
 
         /** Both together, by the way that was found first. */

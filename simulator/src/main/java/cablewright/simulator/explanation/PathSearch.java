@@ -25,7 +25,7 @@ import java.util.function.BooleanSupplier;
 final class PathSearch {
 
     /** Most paths that are told, unless more are asked for. */
-    static final int USUAL_MOST = 400;
+    static final int USUAL_MOST = 600;
 
     private static final double NOISE_SHARE = 0.2;
     private static final double LEAST_VOLTS = 2e-6;

@@ -1,6 +1,7 @@
 package cablewright.ui.commandline;
 
 import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.explanation.Attribution;
 import cablewright.simulator.explanation.EventFacts;
 import cablewright.simulator.explanation.EventSight;
@@ -8,7 +9,11 @@ import cablewright.simulator.explanation.Sightings;
 import cablewright.simulator.explanation.Suggestions;
 import cablewright.simulator.explanation.VisibilityRules;
 import cablewright.simulator.instrument.Instrument;
+import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.network.SimulatedPort;
+import cablewright.ui.lattice.LatticeMaker;
 import cablewright.ui.words.NoticeWords;
 import cablewright.ui.words.Words;
 import java.nio.charset.StandardCharsets;
@@ -32,14 +37,18 @@ import picocli.CommandLine.ParentCommand;
                     + "on the trace, and whether it can be seen with what is set, and why.",
             "Height is the first lobe by which the event changes the noise-free trace. Loss is that of a full reflection at "
                     + "the same place, for the same pulse. The coefficient is the one over the other.",
-            "Then the ghosts that stand above the noise, each with the path that the wave took. CSV has the events only.",
+            "Then the echoes from branches and the ghosts that stand above the noise, each with the path that the wave took, and "
+                    + "every extremum of the trace that stands above the noise of the seed, with the paths that make it. CSV "
+                    + "has the events only.",
+            "--lattice draws the ways of the wave, distance across and time downward, each branch beside its joint.",
             ""
         },
         footer = {
             "",
             "Examples:",
             "  cablewright explain quay-camera-3.json --pulse 2ns --averages 64",
-            "  cablewright explain quay-camera-3.json --end far --format csv"
+            "  cablewright explain quay-camera-3.json --end far --format csv",
+            "  cablewright explain quay-camera-3.json --pulse 2ns --averages 64 --lattice ways.svg"
         })
 final class ExplainCommand implements Callable<Integer> {
 
@@ -73,6 +82,12 @@ final class ExplainCommand implements Callable<Integer> {
             description = "Write to this file instead of standard output.")
     private Optional<Path> out = Optional.empty();
 
+    @Option(
+            names = "--lattice",
+            paramLabel = "FILE",
+            description = "Also draw a lattice diagram into this file: .svg, .png, .pdf, or .txt for characters.")
+    private Optional<Path> lattice = Optional.empty();
+
     @Override
     public Integer call() {
         Path file = root.surroundings().folder().resolve(cableFile);
@@ -87,25 +102,39 @@ final class ExplainCommand implements Callable<Integer> {
                 receiver.gainDecibels(),
                 receiver.averages());
         Instrument instrument = receiver.instrument(line.sourceOhms(cable), SAMPLES);
-        Explanation explanation = InputFiles.refusalsOf(file, () -> explanation(cable, instrument, settings));
+        Optional<LatticeFile> drawn = lattice.map(target -> new LatticeFile(root, target, file));
+        Attribution attribution = InputFiles.refusalsOf(file, () -> attribution(cable, instrument, settings));
+        Explanation explanation =
+                InputFiles.refusalsOf(file, () -> explanation(cable, instrument, settings, attribution));
         TraceTaker taker =
                 new TraceTaker(cable, line.end(), line.sourceOhms(cable), Optional.empty(), settings, root::remark);
         root.remark(taker.told(root.quantities()));
         new NoticeWords(root.quantities())
                 .withSteps(cable, 1 / settings.stimulus().shortestEdgeSeconds())
                 .forEach(notice -> root.remark("note: " + notice));
+        drawn.ifPresent(it -> it.write(new LatticeMaker(cable, line.end(), Words.in(root.lengthUnit()))
+                .of(attribution, least(instrument, settings))));
         output.write(written(explanation));
         return ExitCode.DONE;
     }
 
-    private Explanation explanation(Cable cable, Instrument instrument, Settings settings) {
+    private Attribution attribution(Cable cable, Instrument instrument, Settings settings) {
+        Cable tested = line.end() == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
+        Trace trace = new Reflectometer(instrument)
+                .measure(new SimulatedPort(tested, instrument.sourceOhms()), settings, receiver.seed());
+        return Attribution.ofTrace(cable, instrument, trace, line.end(), () -> false);
+    }
+
+    private Explanation explanation(
+            Cable cable, Instrument instrument, Settings settings, Attribution attribution) {
+        Words words = Words.in(root.lengthUnit());
         List<EventSight> sights = Sightings.of(cable, instrument, settings, line.end());
         return new Explanation(
                 cable,
                 EventFacts.of(cable, instrument, settings, line.end(), sights),
                 Suggestions.of(cable, instrument, settings, line.end(), sights, () -> false),
-                Attribution.of(cable, instrument, settings, line.end()).ghosts(least(instrument, settings)),
-                Words.in(root.lengthUnit()));
+                new PathLines(cable, attribution, least(instrument, settings), words),
+                words);
     }
 
     /** Least height of a ghost that a reader could take for an event. */

@@ -3,11 +3,8 @@ package cablewright.ui.commandline;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.explanation.EventFacts;
 import cablewright.simulator.explanation.Suggestion;
-import cablewright.simulator.explanation.Turn;
 import cablewright.simulator.explanation.Visibility;
-import cablewright.simulator.explanation.WavePath;
 import cablewright.ui.words.EventWords;
-import cablewright.ui.words.PathWords;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.SightWords;
 import cablewright.ui.words.Words;
@@ -21,7 +18,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 
 /** Facts about events, written for people or for other programs. */
 final class Explanation {
@@ -43,30 +39,28 @@ final class Explanation {
         "reason"
     };
 
-    private static final int MOST_GHOSTS = 10;
-
     private final Cable cable;
     private final List<EventFacts> facts;
     private final Map<String, Suggestion> suggestions;
-    private final List<WavePath> ghosts;
+    private final PathLines paths;
     private final Words words;
 
     Explanation(
             Cable cable,
             List<EventFacts> facts,
             Map<String, Suggestion> suggestions,
-            List<WavePath> ghosts,
+            PathLines paths,
             Words words) {
         this.cable = cable;
         this.facts = List.copyOf(facts);
         this.suggestions = Map.copyOf(suggestions);
-        this.ghosts = List.copyOf(ghosts);
+        this.paths = paths;
         this.words = words;
     }
 
     String text() {
         if (facts.isEmpty()) {
-            return "There are no events on this cable.\n";
+            return "There are no events on this cable.\n" + paths.text();
         }
         StringBuilder out = new StringBuilder();
         String before = "";
@@ -77,26 +71,7 @@ final class Explanation {
             }
             out.append(place(fact));
         }
-        return out.append(ghostLines()).toString();
-    }
-
-    private String ghostLines() {
-        StringBuilder out = new StringBuilder(ghosts.isEmpty() ? "" : "\nghosts, where there is no event\n");
-        ghosts.stream().limit(MOST_GHOSTS).forEach(ghost -> out.append("  at ")
-                .append(words.quantities().length(ghost.shownMetres()))
-                .append(", ")
-                .append(words.quantities().percent(ghost.peakVolts()))
-                .append(": ")
-                .append(path(ghost))
-                .append('\n'));
-        if (ghosts.size() > MOST_GHOSTS) {
-            out.append("  and ").append(ghosts.size() - MOST_GHOSTS).append(" smaller ones\n");
-        }
-        return out.toString();
-    }
-
-    private String path(WavePath ghost) {
-        return new PathWords(words, cable).told(ghost);
+        return out.append(paths.text()).toString();
     }
 
     private String head(EventFacts fact) {
@@ -209,25 +184,12 @@ final class Explanation {
                 json.writeEndObject();
             }
             json.writeEndArray();
-            writeGhosts(json);
+            paths.writeTo(json);
             json.writeEndObject();
         } catch (IOException e) {
             throw new UncheckedIOException("JSON can't be written in memory", e);
         }
         return out.append('\n').toString();
-    }
-
-    private void writeGhosts(JsonGenerator json) throws IOException {
-        json.writeArrayFieldStart("ghosts");
-        for (WavePath ghost : ghosts) {
-            json.writeStartObject();
-            json.writeStringField("path", ghost.turns().stream().map(Turn::name).collect(Collectors.joining(" > ")));
-            json.writeNumberField("shown_m", ghost.shownMetres());
-            json.writeNumberField("delay_s", ghost.arrivalSeconds());
-            json.writeNumberField("height_v", ghost.peakVolts());
-            json.writeEndObject();
-        }
-        json.writeEndArray();
     }
 
     /** Columns with a unit, and the coefficient, hold numbers; an infinite one is left out, as JSON has none. */

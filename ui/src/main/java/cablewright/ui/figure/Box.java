@@ -10,16 +10,34 @@ package cablewright.ui.figure;
  */
 public record Box(double x, double y, double width, double height) {
 
-    double right() {
+    /**
+     * Returns the right edge.
+     *
+     * @return across
+     */
+    public double right() {
         return x + width;
     }
 
-    double bottom() {
+    /**
+     * Returns the bottom edge.
+     *
+     * @return down
+     */
+    public double bottom() {
         return y + height;
     }
 
-    /** Less room at each side. */
-    Box inset(double left, double top, double right, double bottom) {
+    /**
+     * Leaves room at each side.
+     *
+     * @param left how much at the left
+     * @param top how much at the top
+     * @param right how much at the right
+     * @param bottom how much at the bottom
+     * @return the rectangle within
+     */
+    public Box inset(double left, double top, double right, double bottom) {
         return new Box(x + left, y + top, Math.max(1, width - left - right), Math.max(1, height - top - bottom));
     }
 

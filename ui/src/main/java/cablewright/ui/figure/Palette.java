@@ -86,7 +86,13 @@ public record Palette(
         return tones;
     }
 
-    int of(Tone tone) {
+    /**
+     * Returns the colour of a tone.
+     *
+     * @param tone the tone
+     * @return its colour
+     */
+    public int of(Tone tone) {
         return tones.get(tone);
     }
 }

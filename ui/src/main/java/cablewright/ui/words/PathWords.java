@@ -5,13 +5,18 @@ import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.Splitter;
 import cablewright.simulator.explanation.Attribution;
+import cablewright.simulator.explanation.Bump;
 import cablewright.simulator.explanation.Sightings;
 import cablewright.simulator.explanation.Turn;
 import cablewright.simulator.explanation.WavePath;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /** Tells which way a wave took. */
 public final class PathWords {
+
+    private static final int MOST_SHARES = 3;
 
     private final Words words;
     private final Cable cable;
@@ -49,21 +54,73 @@ public final class PathWords {
      * Names a place where a wave turned.
      *
      * @param turn the turn
-     * @return such as "the open at 12.0 m in the branch at the bridged tap at 40.0 m"
+     * @return such as "the open at 12.0 m of the branch at 40.0 m"
      */
     public String turn(Turn turn) {
+        if (!turn.cameBy().equals(turn.branchIds())) {
+            return say("sight.fromInside", branch(turn.cameBy()));
+        }
+        String place = name(cableOf(turn.branchIds()), turn.name());
+        if (turn.branchIds().isEmpty()) {
+            return place;
+        }
+        boolean end = turn.name().equals(Sightings.END_OF_LINE);
+        String branch = branch(turn.branchIds());
+        return end ? say("sight.endOfBranch", branch) : say("sight.inBranch", place, branch);
+    }
+
+    /**
+     * Tells whose an extremum of a trace is.
+     *
+     * @param bump the extremum
+     * @return such as "at 31.0 m, up by 3.1 %: the splice at 31.0 m +3.0 %"
+     */
+    public String bump(Bump bump) {
+        List<String> whose = new ArrayList<>();
+        bump.shares().stream()
+                .limit(MOST_SHARES)
+                .forEach(share -> whose.add(say(
+                        "bump.share", told(share.path()), words.quantities().percent(share.volts()))));
+        if (bump.shares().size() > MOST_SHARES) {
+            whose.add(say("bump.more", bump.shares().size() - MOST_SHARES));
+        }
+        if (bump.shares().isEmpty()) {
+            whose.add(say("bump.unexplained"));
+        } else if (!bump.isExplained()) {
+            whose.add(say("bump.partly", unsigned(bump.unexplainedVolts())));
+        }
+        return say(
+                "bump.line",
+                words.quantities().length(bump.shownMetres()),
+                say(bump.standsOutVolts() < 0 ? "word.down" : "word.up"),
+                unsigned(bump.standsOutVolts()),
+                String.join("; ", whose));
+    }
+
+    private String unsigned(double share) {
+        return words.quantities().percent(Math.abs(share)).replace("+", "");
+    }
+
+    /** Names a branch by where it leaves, from the line outwards. */
+    private String branch(List<String> ids) {
+        String of = "";
         Cable here = cable;
-        String joint = "";
-        for (String id : turn.branchIds()) {
-            joint = joint.isEmpty() ? name(here, id) : say("sight.inBranch", name(here, id), joint);
+        for (String id : ids) {
+            String at = here.event(id)
+                    .map(it -> words.quantities().length(it.startMetres()))
+                    .orElse(id);
+            of = of.isEmpty() ? say("sight.branch", at) : say("sight.branchOf", at, of);
             here = branch(here, id).orElse(here);
         }
-        String place = name(here, turn.name());
-        if (!turn.branchIds().isEmpty()) {
-            boolean end = turn.name().equals(Sightings.END_OF_LINE);
-            place = end ? say("sight.endOfBranch", joint) : say("sight.inBranch", place, joint);
+        return of;
+    }
+
+    private Cable cableOf(List<String> ids) {
+        Cable here = cable;
+        for (String id : ids) {
+            here = branch(here, id).orElse(here);
         }
-        return turn.cameBy().equals(turn.branchIds()) ? place : say("sight.fromInside", place);
+        return here;
     }
 
     private String name(Cable here, String name) {

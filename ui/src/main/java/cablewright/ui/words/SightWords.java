@@ -134,7 +134,7 @@ public final class SightWords {
             return say("sight.theEnd");
         }
         if (eventId.startsWith(END_OF)) {
-            return say("sight.endOfBranch", name(eventId.substring(END_OF.length())));
+            return say("sight.endOfBranch", branch(eventId.substring(END_OF.length())));
         }
         if (cable.event(eventId).isEmpty() && eventId.contains("+")) {
             return Stream.of(eventId.split("\\+"))
@@ -146,5 +146,18 @@ public final class SightWords {
         return event.map(it -> say(
                         "sight.the", words.kind(it.kind()), words.quantities().length(it.startMetres())))
                 .orElse(eventId);
+    }
+
+    /**
+     * Names a branch by the place where it leaves.
+     *
+     * @param eventId name of the event by which it leaves
+     * @return such as "the branch at 31.0 m"
+     */
+    String branch(String eventId) {
+        Optional<Event> event = cable.event(eventId);
+        return say(
+                "sight.branch",
+                event.map(it -> words.quantities().length(it.startMetres())).orElse(eventId));
     }
 }

@@ -3,6 +3,7 @@ package cablewright.ui.commandline;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cablewright.simulator.cable.BridgedTap;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Lumped;
 import cablewright.simulator.cable.ShuntPart;
@@ -10,6 +11,7 @@ import cablewright.simulator.cable.Splice;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -86,6 +88,37 @@ class ExplainCommandTest {
     }
 
     /** Two such resistors at 40 and 70 m: a ghost at 2·70 − 40 m, −0.2³·0.64 high (lattice of a lossless line). */
+    @Test
+    void extremaAndBranchesAreToldWithTheirPaths() throws IOException {
+        Cable branch = Samples.reference(1e6).withEvents(List.of());
+        desk.write("tapped.json", Samples.reference(75).withEvents(List.of(new BridgedTap("b", 40, branch))));
+        String[] command = {"explain", "tapped.json", "--pulse", "20ns", "--averages", "256", "--range", "180m"};
+        String text = desk.run(command).out();
+        assertTrue(text.contains("at 140.0 m, +44.4 %: the end of the branch at 40.0 m"), text);
+        assertTrue(text.contains("down by 33.") && text.contains(": the bridged tap at 40.0 m −33."), text);
+        String[] json = Arrays.copyOf(command, command.length + 2);
+        json[command.length] = "--format";
+        json[command.length + 1] = "json";
+        JsonNode told = new ObjectMapper().readTree(desk.run(json).out());
+        assertEquals(4.0 / 9, told.path("branch_echoes").get(0).path("height_v").asDouble(), 1e-3);
+        assertEquals("b/end of line", told.path("branch_echoes").get(0).path("path").asText());
+        assertEquals("b", told.path("extrema").get(0).path("paths").get(0).path("path").asText());
+        assertTrue(told.path("explained_share").asDouble() > 0.999);
+    }
+
+    @Test
+    void aLatticeIsDrawnIntoAFileOfTheFormatThatItsNameAsksFor() throws IOException {
+        desk.write("camera.json", Samples.camera());
+        desk.run("explain", "camera.json", "--averages", "64", "--lattice", "ways.svg");
+        desk.run("explain", "camera.json", "--averages", "64", "--lattice", "ways.txt");
+        assertTrue(Files.readString(desk.file("ways.svg")).contains("<svg"));
+        String drawn = Files.readString(desk.file("ways.txt"));
+        assertTrue(drawn.contains("the splice at 31.0 m"), drawn);
+        Desk.Ran refused = desk.run("explain", "camera.json", "--lattice", "ways.doc");
+        assertEquals(ExitCode.INPUT_WRONG, refused.exit());
+        assertTrue(refused.err().contains(".svg, .png, .pdf or .txt"), refused.err());
+    }
+
     @Test
     void ghostsAreToldWithTheirPath() throws IOException {
         desk.write(

@@ -1,5 +1,6 @@
 package cablewright.ui.desktop.demonstrations;
 
+import cablewright.ui.desktop.track.CanvasPen;
 import cablewright.ui.figure.Box;
 import cablewright.ui.figure.Figure;
 import cablewright.ui.figure.FigureDrawing;

@@ -1,12 +1,14 @@
 package cablewright.ui.desktop.practice;
 
 import cablewright.lessons.marking.MarkSheet;
+import cablewright.ui.desktop.lattice.LatticeView;
 import cablewright.ui.desktop.track.CableTrack;
 import cablewright.ui.desktop.track.RecordTrack;
 import cablewright.ui.desktop.track.TraceTrack;
 import cablewright.ui.desktop.track.TrackPointer;
 import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
+import java.util.List;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
@@ -16,6 +18,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
@@ -63,8 +66,22 @@ final class ExerciseView extends BorderPane {
         CableTrack cable = new CableTrack(model.axis(), model.reveal().cableTrack(), words, texts);
         WavePlayer player = new WavePlayer(model);
         StackPane cableCard = card(cable);
-        cableCard.getChildren().add(playButton(player));
-        tracks = new VBox(traceCard, card(record), cableCard);
+        HBox buttons = new HBox(latticeButton(), playButton(player));
+        buttons.setPickOnBounds(false);
+        buttons.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        StackPane.setAlignment(buttons, Pos.TOP_RIGHT);
+        cableCard.getChildren().add(buttons);
+        StackPane recordCard = card(record);
+        tracks = new VBox(traceCard, recordCard, cableCard);
+        LatticeView lattice = new LatticeView(model.reveal().lattice(), texts);
+        StackPane latticeCard = card(lattice);
+        VBox.setVgrow(latticeCard, Priority.ALWAYS);
+        model.reveal().lattice().openProperty().addListener((o, before, now) -> {
+            List<Node> under = now ? List.of(latticeCard) : List.of(recordCard, cableCard);
+            tracks.getChildren().remove(1, tracks.getChildren().size());
+            tracks.getChildren().addAll(under);
+            (now ? lattice : trace).requestFocus();
+        });
         tracks.getStyleClass().add("tracks");
         VBox.setVgrow(tracks, Priority.ALWAYS);
         brief = new BriefCard(practice, model, texts, words);
@@ -131,8 +148,17 @@ final class ExerciseView extends BorderPane {
         play.setAccessibleText(texts.say("cable.play"));
         play.setOnAction(event -> player.toggle());
         play.visibleProperty().bind(model.phaseProperty().isEqualTo(Phase.COMMITTED));
-        StackPane.setAlignment(play, Pos.TOP_RIGHT);
         return play;
+    }
+
+    private Button latticeButton() {
+        Button open = new Button(texts.say("lattice.open"), new FontIcon(Feather.SHARE_2));
+        open.setId("lattice-open");
+        open.getStyleClass().addAll("flat", "play-wave");
+        open.setAccessibleText(texts.say("lattice.open.name"));
+        open.setOnAction(event -> model.reveal().lattice().toggle());
+        open.visibleProperty().bind(model.phaseProperty().isEqualTo(Phase.COMMITTED));
+        return open;
     }
 
     private Label keyHints() {

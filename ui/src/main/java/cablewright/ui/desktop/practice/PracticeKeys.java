@@ -120,6 +120,9 @@ final class PracticeKeys {
             case T:
                 playWave.run();
                 return true;
+            case L:
+                model.reveal().lattice().toggle();
+                return true;
             case H:
                 model.takeHint();
                 return true;

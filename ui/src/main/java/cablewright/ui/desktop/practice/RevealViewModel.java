@@ -12,10 +12,12 @@ import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
 import cablewright.ui.chart.Extent;
 import cablewright.ui.chart.WavePlay;
+import cablewright.ui.desktop.lattice.LatticeViewModel;
 import cablewright.ui.desktop.task.LatestRun;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.desktop.track.CableTrackViewModel;
 import cablewright.ui.desktop.track.TraceTrackViewModel;
+import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -44,6 +46,7 @@ public final class RevealViewModel {
     private final ReadOnlyObjectWrapper<List<FindingReasons>> reasons = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<Optional<Finding>> pointedAt = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final LatestRun reasoning;
+    private final LatticeViewModel lattice;
     private boolean open;
 
     RevealViewModel(
@@ -63,6 +66,8 @@ public final class RevealViewModel {
         this.waves = new LatestRun(threads);
         this.comparisons = new LatestRun(threads);
         this.reasoning = new LatestRun(threads);
+        this.lattice = new LatticeViewModel(
+                traceTrack, this::subject, Words.in(traceTrack.axis().unitProperty().get()), threads, problems);
     }
 
     /** Opens the cable, and works out the reasons behind the marks. Before this nothing of it is told. */
@@ -140,6 +145,22 @@ public final class RevealViewModel {
         if (open) {
             lookAgain();
         }
+    }
+
+    private Optional<LatticeViewModel.Subject> subject() {
+        LineEnd end = settings.endProperty().get();
+        return open
+                ? Optional.of(new LatticeViewModel.Subject(exercise.cable(), exercise.instrument(), end))
+                : Optional.empty();
+    }
+
+    /**
+     * Returns the lattice diagram, which opens with the cable.
+     *
+     * @return the model of the diagram
+     */
+    public LatticeViewModel lattice() {
+        return lattice;
     }
 
     /**

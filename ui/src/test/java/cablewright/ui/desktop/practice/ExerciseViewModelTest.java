@@ -2,6 +2,7 @@ package cablewright.ui.desktop.practice;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,12 +13,15 @@ import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Trace;
 import cablewright.ui.desktop.Examples;
+import cablewright.ui.desktop.lattice.LatticeViewModel;
 import cablewright.ui.desktop.task.Threads;
+import cablewright.ui.lattice.Lattice;
 import cablewright.ui.words.Texts;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class ExerciseViewModelTest {
@@ -155,6 +159,48 @@ class ExerciseViewModelTest {
         model.reveal().showFrame(1_000_000);
         assertFalse(model.reveal().cableTrack().isPlaying());
         assertTrue(model.traceTrack().writtenToProperty().get().isEmpty());
+    }
+
+    @Test
+    void theLatticeOpensWithTheCableAndFollowsTheTrace() {
+        ExerciseViewModel model = open(0);
+        LatticeViewModel lattice = model.reveal().lattice();
+        lattice.toggle();
+        assertFalse(lattice.openProperty().get(), "shut until commit");
+        model.commit();
+        lattice.toggle();
+        Lattice first = lattice.latticeProperty().get().orElseThrow();
+        assertFalse(first.echoes().isEmpty());
+        model.settings().step(Setting.END, 1);
+        assertNotEquals(first.title(), lattice.latticeProperty().get().orElseThrow().title());
+        lattice.toggle();
+        assertFalse(lattice.openProperty().get());
+        assertTrue(lattice.latticeProperty().get().isEmpty());
+    }
+
+    @Test
+    void theHairLineAndTheLatticePointAtEachOther() {
+        ExerciseViewModel model = open(0);
+        model.commit();
+        LatticeViewModel lattice = model.reveal().lattice();
+        lattice.toggle();
+        Lattice drawn = lattice.latticeProperty().get().orElseThrow();
+        lattice.step(1);
+        assertEquals(Set.of(0), lattice.chosenProperty().get());
+        double shown = drawn.echoes().get(0).path().shownMetres();
+        assertEquals(shown, model.axis().hairMetresProperty().get(), 1e-9);
+        assertEquals(
+                shown,
+                model.traceTrack().lookHereProperty().get().get(0).fromMetres(),
+                1e-9);
+        Lattice.Bump bump = drawn.bumps().stream()
+                .filter(it -> !it.echoes().isEmpty())
+                .reduce((a, b) -> b)
+                .orElseThrow();
+        model.axis().moveHairTo(bump.shownMetres());
+        assertEquals(bump.echoes(), lattice.chosenProperty().get());
+        assertEquals(bump.told(), lattice.toldProperty().get());
+        assertTrue(model.traceTrack().lookHereProperty().get().isEmpty());
     }
 
     @Test

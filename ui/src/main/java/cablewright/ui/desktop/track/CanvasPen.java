@@ -1,4 +1,4 @@
-package cablewright.ui.desktop.demonstrations;
+package cablewright.ui.desktop.track;
 
 import cablewright.ui.picture.Pen;
 import javafx.scene.canvas.GraphicsContext;
@@ -9,12 +9,18 @@ import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
 
 /** Draws on a canvas. */
-final class CanvasPen implements Pen {
+public final class CanvasPen implements Pen {
 
     private final GraphicsContext graphics;
     private final String family;
 
-    CanvasPen(GraphicsContext graphics, String family) {
+    /**
+     * Takes a canvas to draw on.
+     *
+     * @param graphics what draws on it
+     * @param family family of its letters
+     */
+    public CanvasPen(GraphicsContext graphics, String family) {
         this.graphics = graphics;
         this.family = family;
         graphics.setLineCap(StrokeLineCap.BUTT);

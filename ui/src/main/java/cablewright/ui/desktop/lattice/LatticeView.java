@@ -1,0 +1,196 @@
+package cablewright.ui.desktop.lattice;
+
+import cablewright.ui.desktop.track.CanvasPen;
+import cablewright.ui.figure.Box;
+import cablewright.ui.figure.Palette;
+import cablewright.ui.lattice.Lattice;
+import cablewright.ui.lattice.LatticeDrawing;
+import cablewright.ui.words.Texts;
+import java.util.Optional;
+import java.util.Set;
+import javafx.beans.binding.Bindings;
+import javafx.geometry.Pos;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
+
+/**
+ * The lattice diagram on the screen. The pointer, or the arrow keys up and down, choose an echo; its way stands out, and a
+ * line under the diagram tells it.
+ */
+public final class LatticeView extends BorderPane {
+
+    private static final double FONT = 0.86;
+    private static final double LEAST_FONTS_ACROSS = 58;
+    private static final double FONTS_DOWN = 20;
+
+    private final LatticeViewModel model;
+    private final Texts texts;
+    private final Diagram diagram = new Diagram();
+
+    /**
+     * Makes the view of a diagram.
+     *
+     * @param model the diagram
+     * @param texts texts of the desktop
+     */
+    public LatticeView(LatticeViewModel model, Texts texts) {
+        this.model = model;
+        this.texts = texts;
+        getStyleClass().add("lattice");
+        setId("lattice");
+        setTop(head());
+        setCenter(diagram);
+        setBottom(foot());
+        setFocusTraversable(true);
+        setAccessibleRole(AccessibleRole.IMAGE_VIEW);
+        model.latticeProperty().addListener((o, before, now) -> refresh());
+        model.chosenProperty().addListener((o, before, now) -> refresh());
+        model.toldProperty().addListener((o, before, now) -> refresh());
+        addEventHandler(KeyEvent.KEY_PRESSED, this::pressed);
+        refresh();
+    }
+
+    private HBox head() {
+        Label caption = new Label();
+        caption.getStyleClass().add("quiet");
+        caption.setWrapText(true);
+        caption.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> model.latticeProperty()
+                                .get()
+                                .map(it -> it.caption())
+                                .orElse(texts.say("lattice.working")),
+                        model.latticeProperty()));
+        caption.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(caption, Priority.ALWAYS);
+        Button shut = new Button(texts.say("lattice.shut"));
+        shut.setId("lattice-shut");
+        shut.getStyleClass().addAll("flat", "play-wave");
+        shut.setMinWidth(Region.USE_PREF_SIZE);
+        shut.setAccessibleText(texts.say("lattice.shut"));
+        shut.setOnAction(event -> model.shut());
+        HBox head = new HBox(caption, shut);
+        head.setAlignment(Pos.CENTER_LEFT);
+        head.getStyleClass().add("lattice-head");
+        return head;
+    }
+
+    private Label foot() {
+        Label told = new Label();
+        told.setId("lattice-told");
+        told.setWrapText(true);
+        told.getStyleClass().add("lattice-told");
+        told.textProperty()
+                .bind(Bindings.createStringBinding(
+                        () -> model.toldProperty().get().isEmpty()
+                                ? texts.say("lattice.hint")
+                                : model.toldProperty().get(),
+                        model.toldProperty()));
+        return told;
+    }
+
+    private void refresh() {
+        Optional<Lattice> lattice = model.latticeProperty().get();
+        String name = lattice.map(it -> it.title() + ". " + it.caption()).orElse(texts.say("lattice.working"));
+        setAccessibleText(name + " " + model.toldProperty().get());
+        diagram.requestLayout();
+    }
+
+    private void pressed(KeyEvent event) {
+        switch (event.getCode()) {
+            case UP:
+                model.step(-1);
+                event.consume();
+                break;
+            case DOWN:
+                model.step(1);
+                event.consume();
+                break;
+            case ESCAPE:
+                model.shut();
+                event.consume();
+                break;
+            default:
+                break;
+        }
+    }
+
+    /** The drawing itself. Its letters are as large as the style sheet's, and its colours go with those of its text. */
+    private final class Diagram extends Region {
+        private final Canvas canvas = new Canvas();
+        private final Label sizer = new Label();
+
+        Diagram() {
+            getStyleClass().add("lattice-diagram");
+            sizer.setManaged(false);
+            sizer.setVisible(false);
+            canvas.setManaged(false);
+            getChildren().addAll(canvas, sizer);
+            sizer.fontProperty().addListener(changed -> requestLayout());
+            sizer.textFillProperty().addListener(changed -> requestLayout());
+            setOnMouseMoved(this::point);
+            setOnMouseClicked(event -> {
+                LatticeView.this.requestFocus();
+                point(event);
+            });
+        }
+
+        private double font() {
+            return Math.min(FONT * sizer.getFont().getSize(), getWidth() / LEAST_FONTS_ACROSS);
+        }
+
+        private Palette palette() {
+            boolean light = sizer.getTextFill() instanceof Color && ((Color) sizer.getTextFill()).getBrightness() > 0.6;
+            return light ? Palette.DARK : Palette.LIGHT;
+        }
+
+        private Optional<LatticeDrawing> drawing() {
+            if (getWidth() < 60 || getHeight() < 60) {
+                return Optional.empty();
+            }
+            GraphicsContext graphics = canvas.getGraphicsContext2D();
+            CanvasPen pen = new CanvasPen(graphics, sizer.getFont().getFamily());
+            Box sheet = new Box(0, 0, getWidth(), getHeight());
+            return model.latticeProperty()
+                    .get()
+                    .map(it -> new LatticeDrawing(pen, palette(), font(), it, sheet));
+        }
+
+        private void point(MouseEvent event) {
+            drawing().ifPresent(it -> {
+                Set<Integer> echoes = it.echoesAt(event.getX(), event.getY());
+                if (!echoes.isEmpty()) {
+                    model.pointAt(echoes);
+                }
+            });
+        }
+
+        @Override
+        protected double computePrefHeight(double width) {
+            return FONTS_DOWN * sizer.getFont().getSize();
+        }
+
+        @Override
+        protected double computeMinHeight(double width) {
+            return FONTS_DOWN * sizer.getFont().getSize() / 2;
+        }
+
+        @Override
+        protected void layoutChildren() {
+            canvas.setWidth(getWidth());
+            canvas.setHeight(getHeight());
+            canvas.getGraphicsContext2D().clearRect(0, 0, getWidth(), getHeight());
+            drawing().ifPresent(it -> it.draw(model.chosenProperty().get()));
+        }
+    }
+}
