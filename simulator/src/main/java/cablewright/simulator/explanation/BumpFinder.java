@@ -12,6 +12,7 @@ import java.util.List;
 final class BumpFinder {
 
     private static final double SHARE_OF_BUMP = 0.05;
+    private static final double POLES = 4;
 
     private final Instrument instrument;
     private final Trace quiet;
@@ -63,7 +64,9 @@ final class BumpFinder {
         double[] unexplained = evening.of(surprise);
         int settled = (int) Math.ceil(settings.stimulus().settledSeconds() / quiet.sampleSeconds());
         List<Bump> bumps = new ArrayList<>();
-        for (Extremum extremum : Extremum.of(even, Math.min(settled, even.length - 1), evening.leastVolts())) {
+        int reach = settled + (int) Math.ceil(POLES * instrument.poleSeconds() / quiet.sampleSeconds());
+        int first = Math.min(settled, even.length - 1);
+        for (Extremum extremum : Extremum.of(even, first, evening.leastVolts(), reach)) {
             double standsOut = extremum.standsOut(even);
             bumps.add(new Bump(
                     trace.metres(extremum.index()),

@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A place where a curve turns by more than a given height, and its feet: the nearest places on either side where it has come
- * nine tenths of the way to the next such place.
+ * A place where a curve turns by more than a given height, and its feet. A foot is the nearest place on a side where the
+ * curve has come nine tenths of the way to the next such turn; if that is farther than the pulse reaches, and the curve has
+ * gone by the given height where the pulse ends, it is there.
  *
  * @param index which sample
  * @param leftFoot the sample of its left foot
@@ -20,15 +21,24 @@ record Extremum(int index, int leftFoot, int rightFoot) {
         return values[index] - (values[leftFoot] + values[rightFoot]) / 2;
     }
 
-    /** Finds all that differ from the next ones on both sides by at least a height. */
-    static List<Extremum> of(double[] values, int from, double leastHeight) {
+    /** Finds all that differ from the next ones on both sides by at least a height, for a pulse of so many samples. */
+    static List<Extremum> of(double[] values, int from, double leastHeight, int reach) {
         List<Integer> turns = turns(values, from, leastHeight);
         List<Extremum> found = new ArrayList<>();
         for (int i = 1; i + 1 < turns.size(); i++) {
             int at = turns.get(i);
-            found.add(new Extremum(at, foot(values, at, turns.get(i - 1)), foot(values, at, turns.get(i + 1))));
+            int left = foot(values, at, turns.get(i - 1));
+            int right = foot(values, at, turns.get(i + 1));
+            found.add(new Extremum(
+                    at, within(values, at, left, leastHeight, reach), within(values, at, right, leastHeight, reach)));
         }
         return found;
+    }
+
+    private static int within(double[] values, int at, int foot, double leastHeight, int reach) {
+        int end = at + Integer.signum(foot - at) * reach;
+        boolean far = Math.abs(foot - at) > reach && Math.abs(values[end] - values[at]) >= leastHeight;
+        return far ? end : foot;
     }
 
     private static int foot(double[] values, int at, int next) {

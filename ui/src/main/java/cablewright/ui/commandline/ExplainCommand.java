@@ -125,8 +125,7 @@ final class ExplainCommand implements Callable<Integer> {
         return Attribution.ofTrace(cable, instrument, trace, line.end(), () -> false);
     }
 
-    private Explanation explanation(
-            Cable cable, Instrument instrument, Settings settings, Attribution attribution) {
+    private Explanation explanation(Cable cable, Instrument instrument, Settings settings, Attribution attribution) {
         Words words = Words.in(root.lengthUnit());
         List<EventSight> sights = Sightings.of(cable, instrument, settings, line.end());
         return new Explanation(

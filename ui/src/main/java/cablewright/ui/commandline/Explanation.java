@@ -46,11 +46,7 @@ final class Explanation {
     private final Words words;
 
     Explanation(
-            Cable cable,
-            List<EventFacts> facts,
-            Map<String, Suggestion> suggestions,
-            PathLines paths,
-            Words words) {
+            Cable cable, List<EventFacts> facts, Map<String, Suggestion> suggestions, PathLines paths, Words words) {
         this.cable = cable;
         this.facts = List.copyOf(facts);
         this.suggestions = Map.copyOf(suggestions);

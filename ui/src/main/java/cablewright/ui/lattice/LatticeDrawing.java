@@ -239,9 +239,7 @@ public final class LatticeDrawing {
             Lattice.Echo echo = lattice.echoes().get(label.echo());
             double y = layout.y(echo.path().arrivalSeconds());
             boolean stands = chosen.isEmpty() || chosen.contains(label.echo());
-            int colour = !stands
-                    ? palette.zero()
-                    : palette.of(echo.path().isGhost() ? Tone.OTHER : Tone.MAIN);
+            int colour = !stands ? palette.zero() : palette.of(echo.path().isGhost() ? Tone.OTHER : Tone.MAIN);
             double middle = label.y() - 0.1 * font;
             pen.line(
                     new double[] {x, x - 0.8 * font, x - 1.6 * font},

@@ -57,14 +57,20 @@ public final class LatticeMaker {
     public Lattice of(Attribution attribution, double leastVolts) {
         strips.clear();
         places.clear();
-        lay(tested, List.of(), "", -tested.testLead().map(TestLead::lengthMetres).orElse(0.0));
+        lay(
+                tested,
+                List.of(),
+                "",
+                -tested.testLead().map(TestLead::lengthMetres).orElse(0.0));
         List<WavePath> chosen = attribution.paths().stream()
-                .filter(path -> Math.abs(path.peakVolts()) >= leastVolts && !path.way().isEmpty())
+                .filter(path ->
+                        Math.abs(path.peakVolts()) >= leastVolts && !path.way().isEmpty())
                 .sorted(Comparator.comparingDouble(path -> -Math.abs(path.peakVolts())))
                 .limit(MOST_ECHOES)
                 .sorted(Comparator.comparingDouble(WavePath::arrivalSeconds))
                 .toList();
-        double last = chosen.stream().mapToDouble(WavePath::arrivalSeconds).max().orElse(1e-9);
+        double last =
+                chosen.stream().mapToDouble(WavePath::arrivalSeconds).max().orElse(1e-9);
         double unit = words.quantities().unit().fromMetres(1);
         return new Lattice(
                 say("lattice.title", cable.title(), words.end(end)),
@@ -108,7 +114,8 @@ public final class LatticeMaker {
                 echoes.add(at);
             }
         }
-        return new Lattice.Bump(bump.shownMetres(), echoes, say("lattice.bump", new PathWords(words, cable).bump(bump)));
+        return new Lattice.Bump(
+                bump.shownMetres(), echoes, say("lattice.bump", new PathWords(words, cable).bump(bump)));
     }
 
     /** Lays a cable out strip by strip, each branch after the stretch at whose end it leaves. */

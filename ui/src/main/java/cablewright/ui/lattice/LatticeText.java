@@ -67,7 +67,9 @@ public final class LatticeText {
         lattice.rays().forEach(ray -> draw(ray, cells));
         StringBuilder out = new StringBuilder();
         for (int row = 0; row < cells.length; row++) {
-            out.append(arrival(row)).append(new String(cells[row]).stripTrailing()).append('\n');
+            out.append(arrival(row))
+                    .append(new String(cells[row]).stripTrailing())
+                    .append('\n');
         }
         return out.append(strips()).append(echoes()).toString();
     }
@@ -104,7 +106,10 @@ public final class LatticeText {
         Lattice.Echo best = null;
         for (Lattice.Echo echo : lattice.echoes()) {
             boolean here = row(echo.path().arrivalSeconds()) == row;
-            if (here && (best == null || Math.abs(echo.path().peakVolts()) > Math.abs(best.path().peakVolts()))) {
+            if (here
+                    && (best == null
+                            || Math.abs(echo.path().peakVolts())
+                                    > Math.abs(best.path().peakVolts()))) {
                 best = echo;
             }
         }

@@ -79,8 +79,8 @@ public final class PathWords {
         List<String> whose = new ArrayList<>();
         bump.shares().stream()
                 .limit(MOST_SHARES)
-                .forEach(share -> whose.add(say(
-                        "bump.share", told(share.path()), words.quantities().percent(share.volts()))));
+                .forEach(share -> whose.add(
+                        say("bump.share", told(share.path()), words.quantities().percent(share.volts()))));
         if (bump.shares().size() > MOST_SHARES) {
             whose.add(say("bump.more", bump.shares().size() - MOST_SHARES));
         }

@@ -51,12 +51,7 @@ class LatticeTest {
     void eachBranchIsLaidBesideItsJoint() {
         List<Lattice.Strip> strips = lattice(LineEnd.NEAR, LengthUnit.METRES).strips();
         assertEquals(
-                List.of(
-                        List.of(),
-                        List.of("outer"),
-                        List.of("outer", "inner"),
-                        List.of("outer"),
-                        List.of()),
+                List.of(List.of(), List.of("outer"), List.of("outer", "inner"), List.of("outer"), List.of()),
                 strips.stream().map(Lattice.Strip::branchIds).toList());
         assertEquals(118, strips.get(0).toMetres(), 1e-9);
         assertEquals(20, strips.get(1).toMetres(), 1e-9);
@@ -91,19 +86,22 @@ class LatticeTest {
                     .toList();
             assertTrue(way.stream().anyMatch(ray -> ray.strip() == 0 && ray.fromMetres() == 0));
             assertTrue(way.stream()
-                    .anyMatch(ray -> ray.strip() == 0
-                            && ray.toMetres() == 0
-                            && Math.abs(ray.toSeconds() - arrival) < 1e-15));
+                    .anyMatch(ray ->
+                            ray.strip() == 0 && ray.toMetres() == 0 && Math.abs(ray.toSeconds() - arrival) < 1e-15));
         }
     }
 
     @Test
     void aPictureTellsPlacesHeightsAndBothUnitsOfLength() {
         String metres = svg(LengthUnit.METRES);
-        for (String text : List.of("branch at 118 m", "branch at 20 m", "bridged tap", "splice", "60.0 m", "shown at")) {
+        for (String text :
+                List.of("branch at 118 m", "branch at 20 m", "bridged tap", "splice", "60.0 m", "shown at")) {
             assertTrue(metres.replace('\u00a0', ' ').replace('\u202f', ' ').contains(text), text);
         }
-        assertTrue(svg(LengthUnit.FEET).replace('\u00a0', ' ').replace('\u202f', ' ').contains("196.9 ft"));
+        assertTrue(svg(LengthUnit.FEET)
+                .replace('\u00a0', ' ')
+                .replace('\u202f', ' ')
+                .contains("196.9 ft"));
     }
 
     private static String svg(LengthUnit unit) {
@@ -148,14 +146,11 @@ class LatticeTest {
                 places.add(new double[] {x, y});
             }
         };
-        LatticeDrawing drawing =
-                new LatticeDrawing(pen, Palette.LIGHT, 10, lattice, new Box(0, 0, 800, 600));
+        LatticeDrawing drawing = new LatticeDrawing(pen, Palette.LIGHT, 10, lattice, new Box(0, 0, 800, 600));
         drawing.draw(Set.of(0));
         assertEquals(2, lines.size(), "out to the splice and home");
         double[] home = lines.get(1)[2] < lines.get(1)[0] ? lines.get(1) : lines.get(0);
-        assertEquals(
-                Set.of(0),
-                drawing.echoesAt((home[0] + 2 * home[2]) / 3, (home[1] + 2 * home[3]) / 3));
+        assertEquals(Set.of(0), drawing.echoesAt((home[0] + 2 * home[2]) / 3, (home[1] + 2 * home[3]) / 3));
         int label = texts.indexOf(lattice.echoes().get(2).shown());
         assertEquals(Set.of(2), drawing.echoesAt(places.get(label)[0] - 5, places.get(label)[1]));
         assertEquals(Set.of(), drawing.echoesAt(799, 1));
@@ -166,8 +161,12 @@ class LatticeTest {
         Lattice lattice = lattice(LineEnd.NEAR, LengthUnit.METRES);
         String text = new LatticeText(lattice, 110, 36).draw();
         List<String> lines = text.lines().toList();
-        String arrival = lattice.echoes().get(0).shown() + " " + lattice.echoes().get(0).height() + " <";
-        String row = lines.stream().filter(line -> line.contains(arrival)).findFirst().orElseThrow();
+        String arrival =
+                lattice.echoes().get(0).shown() + " " + lattice.echoes().get(0).height() + " <";
+        String row = lines.stream()
+                .filter(line -> line.contains(arrival))
+                .findFirst()
+                .orElseThrow();
         assertTrue(row.contains("/"), row);
         assertTrue(lines.get(0).contains("\\"), lines.get(0));
         assertTrue(text.contains("the splice at"), text);

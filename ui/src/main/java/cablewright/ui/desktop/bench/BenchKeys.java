@@ -155,6 +155,9 @@ final class BenchKeys {
             case C:
                 model.comparisonProperty().set(model.comparisonProperty().get().next());
                 return true;
+            case L:
+                model.trace().lattice().toggle();
+                return true;
             case DELETE:
             case BACK_SPACE:
                 events.remove();

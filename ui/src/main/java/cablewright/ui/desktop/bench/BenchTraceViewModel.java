@@ -8,6 +8,7 @@ import cablewright.simulator.explanation.EventFacts;
 import cablewright.simulator.explanation.EventSight;
 import cablewright.simulator.explanation.Suggestion;
 import cablewright.simulator.explanation.Visibility;
+import cablewright.ui.desktop.lattice.LatticeViewModel;
 import cablewright.ui.desktop.practice.SettingsViewModel;
 import cablewright.ui.desktop.task.LatestRun;
 import cablewright.ui.desktop.task.Threads;
@@ -15,6 +16,7 @@ import cablewright.ui.desktop.track.AxisViewModel;
 import cablewright.ui.desktop.track.CableTrackViewModel;
 import cablewright.ui.desktop.track.TraceTrackViewModel;
 import cablewright.ui.words.Texts;
+import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -49,6 +51,7 @@ public final class BenchTraceViewModel {
     private final SettingsViewModel settings;
     private final TraceTrackViewModel traceTrack;
     private final CableTrackViewModel cableTrack;
+    private final LatticeViewModel lattice;
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper sightsAreOld = new ReadOnlyBooleanWrapper();
@@ -57,6 +60,7 @@ public final class BenchTraceViewModel {
     private final ObjectProperty<Optional<Exercise>> compared = new SimpleObjectProperty<>(Optional.empty());
     private final ObjectProperty<Optional<String>> told = new SimpleObjectProperty<>(Optional.empty());
     private BenchTraces.Question question;
+    private Optional<BenchTraces.Question> answered = Optional.empty();
     private Optional<BenchTraces.Question> overlaid = Optional.empty();
     private boolean isQuiet;
 
@@ -90,6 +94,13 @@ public final class BenchTraceViewModel {
         this.settings = new SettingsViewModel(UsualView.onTheBench(first), first.start());
         this.traceTrack = new TraceTrackViewModel(axis, first.instrument().sourceOhms(), desktop);
         this.cableTrack = new CableTrackViewModel(first.cable());
+        this.lattice = new LatticeViewModel(
+                traceTrack,
+                () -> answered.map(it -> new LatticeViewModel.Subject(
+                        it.exercise().cable(), it.exercise().instrument(), it.end())),
+                Words.in(axis.unitProperty().get()),
+                threads,
+                this::showProblem);
         this.question = new BenchTraces.Question(
                 first, settings.settings(), settings.endProperty().get());
         axis.setRange(settings.rangeMetresProperty().get());
@@ -160,6 +171,7 @@ public final class BenchTraceViewModel {
         working.set(!isLatest);
         problem.set("");
         axis.setRange(answer.question().settings().rangeMetres());
+        answered = Optional.of(answer.question());
         traceTrack.traceProperty().set(answer.trace());
         cableTrack.drawingProperty().set(Optional.of(answer.drawing()));
         if (isLatest) {
@@ -383,5 +395,14 @@ public final class BenchTraceViewModel {
      */
     public ObjectProperty<LineEnd> endProperty() {
         return settings.endProperty();
+    }
+
+    /**
+     * Returns the lattice diagram of the trace.
+     *
+     * @return the model of the diagram
+     */
+    public LatticeViewModel lattice() {
+        return lattice;
     }
 }

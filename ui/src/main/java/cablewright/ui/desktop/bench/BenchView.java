@@ -1,5 +1,6 @@
 package cablewright.ui.desktop.bench;
 
+import cablewright.ui.desktop.lattice.LatticeSwitch;
 import cablewright.ui.desktop.practice.SettingsShelf;
 import cablewright.ui.desktop.track.CableTrack;
 import cablewright.ui.desktop.track.PennantActions;
@@ -14,7 +15,9 @@ import javafx.animation.PauseTransition;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ObjectProperty;
 import javafx.css.PseudoClass;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
@@ -79,8 +82,14 @@ public final class BenchView extends BorderPane {
         cable = new CableTrack(port.axis(), port.cableTrack(), model.words(), desktop, model.events());
         StackPane traceCard = card(trace);
         VBox.setVgrow(traceCard, Priority.ALWAYS);
-        tracks = new VBox(traceCard, card(record), card(cable));
+        LatticeSwitch ways = new LatticeSwitch(port.lattice(), desktop);
+        StackPane cableCard = card(cable);
+        Button lattice = ways.button();
+        StackPane.setAlignment(lattice, Pos.TOP_RIGHT);
+        cableCard.getChildren().add(lattice);
+        tracks = new VBox(traceCard, card(record), cableCard);
         tracks.getStyleClass().add("tracks");
+        ways.in(tracks, trace);
         VBox.setVgrow(tracks, Priority.ALWAYS);
         palette = new InsertPalette(model);
         VBox left = new VBox(

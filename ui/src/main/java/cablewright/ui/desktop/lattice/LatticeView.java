@@ -161,9 +161,7 @@ public final class LatticeView extends BorderPane {
             GraphicsContext graphics = canvas.getGraphicsContext2D();
             CanvasPen pen = new CanvasPen(graphics, sizer.getFont().getFamily());
             Box sheet = new Box(0, 0, getWidth(), getHeight());
-            return model.latticeProperty()
-                    .get()
-                    .map(it -> new LatticeDrawing(pen, palette(), font(), it, sheet));
+            return model.latticeProperty().get().map(it -> new LatticeDrawing(pen, palette(), font(), it, sheet));
         }
 
         private void point(MouseEvent event) {

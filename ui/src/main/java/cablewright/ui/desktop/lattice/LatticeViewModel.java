@@ -169,8 +169,7 @@ public final class LatticeViewModel {
     }
 
     private static Lattice latticeOf(Subject of, Trace shown, Words words) {
-        Attribution attribution =
-                Attribution.ofTrace(of.cable(), of.instrument(), shown, of.end(), () -> false);
+        Attribution attribution = Attribution.ofTrace(of.cable(), of.instrument(), shown, of.end(), () -> false);
         double least = VisibilityRules.MARGINAL_OVER_NOISE * shown.noiseVolts();
         return new LatticeMaker(of.cable(), of.end(), words).of(attribution, least);
     }

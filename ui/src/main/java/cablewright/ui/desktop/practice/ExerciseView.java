@@ -1,14 +1,13 @@
 package cablewright.ui.desktop.practice;
 
 import cablewright.lessons.marking.MarkSheet;
-import cablewright.ui.desktop.lattice.LatticeView;
+import cablewright.ui.desktop.lattice.LatticeSwitch;
 import cablewright.ui.desktop.track.CableTrack;
 import cablewright.ui.desktop.track.RecordTrack;
 import cablewright.ui.desktop.track.TraceTrack;
 import cablewright.ui.desktop.track.TrackPointer;
 import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
-import java.util.List;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
@@ -66,22 +65,16 @@ final class ExerciseView extends BorderPane {
         CableTrack cable = new CableTrack(model.axis(), model.reveal().cableTrack(), words, texts);
         WavePlayer player = new WavePlayer(model);
         StackPane cableCard = card(cable);
-        HBox buttons = new HBox(latticeButton(), playButton(player));
+        LatticeSwitch ways = new LatticeSwitch(model.reveal().lattice(), texts);
+        Button lattice = ways.button();
+        lattice.visibleProperty().bind(model.phaseProperty().isEqualTo(Phase.COMMITTED));
+        HBox buttons = new HBox(lattice, playButton(player));
         buttons.setPickOnBounds(false);
         buttons.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
         StackPane.setAlignment(buttons, Pos.TOP_RIGHT);
         cableCard.getChildren().add(buttons);
-        StackPane recordCard = card(record);
-        tracks = new VBox(traceCard, recordCard, cableCard);
-        LatticeView lattice = new LatticeView(model.reveal().lattice(), texts);
-        StackPane latticeCard = card(lattice);
-        VBox.setVgrow(latticeCard, Priority.ALWAYS);
-        model.reveal().lattice().openProperty().addListener((o, before, now) -> {
-            List<Node> under = now ? List.of(latticeCard) : List.of(recordCard, cableCard);
-            tracks.getChildren().remove(1, tracks.getChildren().size());
-            tracks.getChildren().addAll(under);
-            (now ? lattice : trace).requestFocus();
-        });
+        tracks = new VBox(traceCard, card(record), cableCard);
+        ways.in(tracks, trace);
         tracks.getStyleClass().add("tracks");
         VBox.setVgrow(tracks, Priority.ALWAYS);
         brief = new BriefCard(practice, model, texts, words);
@@ -149,16 +142,6 @@ final class ExerciseView extends BorderPane {
         play.setOnAction(event -> player.toggle());
         play.visibleProperty().bind(model.phaseProperty().isEqualTo(Phase.COMMITTED));
         return play;
-    }
-
-    private Button latticeButton() {
-        Button open = new Button(texts.say("lattice.open"), new FontIcon(Feather.SHARE_2));
-        open.setId("lattice-open");
-        open.getStyleClass().addAll("flat", "play-wave");
-        open.setAccessibleText(texts.say("lattice.open.name"));
-        open.setOnAction(event -> model.reveal().lattice().toggle());
-        open.visibleProperty().bind(model.phaseProperty().isEqualTo(Phase.COMMITTED));
-        return open;
     }
 
     private Label keyHints() {

@@ -67,7 +67,11 @@ public final class RevealViewModel {
         this.comparisons = new LatestRun(threads);
         this.reasoning = new LatestRun(threads);
         this.lattice = new LatticeViewModel(
-                traceTrack, this::subject, Words.in(traceTrack.axis().unitProperty().get()), threads, problems);
+                traceTrack,
+                this::subject,
+                Words.in(traceTrack.axis().unitProperty().get()),
+                threads,
+                problems);
     }
 
     /** Opens the cable, and works out the reasons behind the marks. Before this nothing of it is told. */

@@ -172,7 +172,8 @@ class ExerciseViewModelTest {
         Lattice first = lattice.latticeProperty().get().orElseThrow();
         assertFalse(first.echoes().isEmpty());
         model.settings().step(Setting.END, 1);
-        assertNotEquals(first.title(), lattice.latticeProperty().get().orElseThrow().title());
+        assertNotEquals(
+                first.title(), lattice.latticeProperty().get().orElseThrow().title());
         lattice.toggle();
         assertFalse(lattice.openProperty().get());
         assertTrue(lattice.latticeProperty().get().isEmpty());
@@ -189,10 +190,7 @@ class ExerciseViewModelTest {
         assertEquals(Set.of(0), lattice.chosenProperty().get());
         double shown = drawn.echoes().get(0).path().shownMetres();
         assertEquals(shown, model.axis().hairMetresProperty().get(), 1e-9);
-        assertEquals(
-                shown,
-                model.traceTrack().lookHereProperty().get().get(0).fromMetres(),
-                1e-9);
+        assertEquals(shown, model.traceTrack().lookHereProperty().get().get(0).fromMetres(), 1e-9);
         Lattice.Bump bump = drawn.bumps().stream()
                 .filter(it -> !it.echoes().isEmpty())
                 .reduce((a, b) -> b)

@@ -1,0 +1,64 @@
+package cablewright.ui.desktop.lattice;
+
+import cablewright.ui.words.Texts;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import org.kordamp.ikonli.feather.Feather;
+import org.kordamp.ikonli.javafx.FontIcon;
+
+/** Puts the lattice diagram in the place of the tracks under a trace while it is open. */
+public final class LatticeSwitch {
+
+    private final LatticeViewModel model;
+    private final Texts texts;
+
+    /**
+     * Prepares for a diagram.
+     *
+     * @param model the diagram
+     * @param texts texts of the desktop
+     */
+    public LatticeSwitch(LatticeViewModel model, Texts texts) {
+        this.model = model;
+        this.texts = texts;
+    }
+
+    /**
+     * Makes the button that opens the diagram.
+     *
+     * @return the button
+     */
+    public Button button() {
+        Button open = new Button(texts.say("lattice.open"), new FontIcon(Feather.SHARE_2));
+        open.setId("lattice-open");
+        open.getStyleClass().addAll("flat", "play-wave");
+        open.setAccessibleText(texts.say("lattice.open.name"));
+        open.setOnAction(event -> model.toggle());
+        return open;
+    }
+
+    /**
+     * Swaps the tracks under the first one whenever the diagram opens or shuts; the focus goes with it.
+     *
+     * @param tracks the tracks, that of the trace first
+     * @param trace what has the focus while the diagram is shut
+     */
+    public void in(VBox tracks, Node trace) {
+        LatticeView lattice = new LatticeView(model, texts);
+        StackPane card = new StackPane(lattice);
+        card.getStyleClass().addAll("card", "track-card");
+        VBox.setVgrow(card, Priority.ALWAYS);
+        List<Node> first = List.copyOf(tracks.getChildren().subList(0, 1));
+        List<Node> others =
+                List.copyOf(tracks.getChildren().subList(1, tracks.getChildren().size()));
+        model.openProperty().addListener((o, before, now) -> {
+            tracks.getChildren().setAll(first);
+            tracks.getChildren().addAll(now ? List.of(card) : others);
+            (now ? lattice : trace).requestFocus();
+        });
+    }
+}
