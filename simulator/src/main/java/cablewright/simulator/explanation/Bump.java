@@ -5,9 +5,9 @@ import java.util.List;
 /**
  * One extremum of a trace and the paths that make it.
  *
- * <p>How far it stands out is its value less the mean of its two feet: on either side the place where the pulse has passed,
- * or nearer where the trace has come nine tenths of the way to the next extremum. All shares are told by the same rule, so that a slow tail on which
- * a small bump rides has no share in it. All are of the trace evened over half of the pulse's edge.
+ * <p>How far it stands out is its value less the mean of its two feet: on either side the next extremum, or where the
+ * pulse has passed if that is nearer. All shares are told by the same rule, so that a slow tail on which
+ * a small bump rides has no share in it. All are of the trace evened over a third of the pulse's edge.
  *
  * @param shownMetres where it is shown, at the set velocity [m]
  * @param volts its value, for an outgoing wave of 1 V [V]

@@ -7,7 +7,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
  * Evens a trace, so that bumps of the pulse's own length stand out of the noise: the mean of an odd number of samples that
- * take up half of the stimulus' shortest edge, or of one sample where it has no more.
+ * take up a third of the stimulus' shortest edge, or of one sample where it has no more.
  *
  * <p>The receiver's noise, white through two equal poles x ← a x + (1 − a) w with a = e^(−Δt/τ), is like itself m samples
  * later by a^m (1 + m(1 − a²)/(1 + a²)); the mean over n samples has the mean of that over all their pairs as its variance. A trace of M
@@ -17,6 +17,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  */
 final class Evening {
 
+    private static final double SHARE_OF_EDGE = 1.0 / 3;
     private static final double FALSE_ALARMS = 1e-3;
     private static final double CONVERTER_STEPS = 2;
 
@@ -26,7 +27,7 @@ final class Evening {
 
     Evening(Trace trace, Instrument instrument) {
         Stimulus stimulus = trace.settings().stimulus();
-        int samples = (int) (stimulus.shortestEdgeSeconds() / 2 / trace.sampleSeconds());
+        int samples = (int) (stimulus.shortestEdgeSeconds() * SHARE_OF_EDGE / trace.sampleSeconds());
         this.reach = Math.max(0, (samples - 1) / 2);
         double step = trace.sampleSeconds() / instrument.poleSeconds();
         int n = 2 * reach + 1;

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A place where a curve turns by more than a given height, and its feet. A foot is the nearest place on a side where the
- * curve has come nine tenths of the way to the next such turn; if that is farther than the pulse reaches, and the curve has
- * gone by the given height where the pulse ends, it is there.
+ * A place where a curve turns by more than a given height, and its feet. A foot is the next such turn on a side if the pulse
+ * reaches that far. If not, it is where the pulse ends, when the curve has gone by the given height there; else where the
+ * curve has come nine tenths of the way to the next turn.
  *
  * @param index which sample
  * @param leftFoot the sample of its left foot
@@ -27,23 +27,23 @@ record Extremum(int index, int leftFoot, int rightFoot) {
         List<Extremum> found = new ArrayList<>();
         for (int i = 1; i + 1 < turns.size(); i++) {
             int at = turns.get(i);
-            int left = foot(values, at, turns.get(i - 1));
-            int right = foot(values, at, turns.get(i + 1));
             found.add(new Extremum(
-                    at, within(values, at, left, leastHeight, reach), within(values, at, right, leastHeight, reach)));
+                    at,
+                    foot(values, at, turns.get(i - 1), leastHeight, reach),
+                    foot(values, at, turns.get(i + 1), leastHeight, reach)));
         }
         return found;
     }
 
-    private static int within(double[] values, int at, int foot, double leastHeight, int reach) {
-        int end = at + Integer.signum(foot - at) * reach;
-        boolean far = Math.abs(foot - at) > reach && Math.abs(values[end] - values[at]) >= leastHeight;
-        return far ? end : foot;
-    }
-
-    private static int foot(double[] values, int at, int next) {
-        double whole = values[next] - values[at];
+    private static int foot(double[] values, int at, int next, double leastHeight, int reach) {
+        if (Math.abs(next - at) <= reach) {
+            return next;
+        }
         int step = Integer.signum(next - at);
+        if (Math.abs(values[at + step * reach] - values[at]) >= leastHeight) {
+            return at + step * reach;
+        }
+        double whole = values[next] - values[at];
         for (int i = at; i != next; i += step) {
             if ((values[i] - values[at]) / whole >= DOWN) {
                 return i;
