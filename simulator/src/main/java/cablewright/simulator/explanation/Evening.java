@@ -10,10 +10,10 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * take up a third of the stimulus' shortest edge, or of one sample where it has no more.
  *
  * <p>The receiver's noise, white through two equal poles x ← a x + (1 − a) w with a = e^(−Δt/τ), is like itself m samples
- * later by a^m (1 + m(1 − a²)/(1 + a²)); the mean over n samples has the mean of that over all their pairs as its variance. A trace of M
- * stretches that know nothing of each other has M² pairs of them at most; noise alone makes any pair differ by more than
- * √2 σ z with a probability of M² Q(z). z is chosen for one in a thousand.
- * Two steps of the converter are the least in any case.
+ * later by a^m (1 + m(1 − a²)/(1 + a²)); the mean over n samples has the mean of that over all their pairs as its variance.
+ * A trace of M stretches that know nothing of each other has M² pairs of them at most; noise alone makes any pair differ by
+ * more than √2 σ z with a probability of M² Q(z). z is chosen for one in a thousand. Two steps of the converter are the
+ * least in any case.
  */
 final class Evening {
 

@@ -31,6 +31,8 @@ import org.junit.jupiter.api.Test;
 
 class LatticeTest {
 
+    private static final Lattice NEAR = lattice(LineEnd.NEAR, LengthUnit.METRES);
+
     private static Cable pair(double metres, Event... events) {
         return new Cable(
                 "Pair",
@@ -49,7 +51,7 @@ class LatticeTest {
 
     @Test
     void eachBranchIsLaidBesideItsJoint() {
-        List<Lattice.Strip> strips = lattice(LineEnd.NEAR, LengthUnit.METRES).strips();
+        List<Lattice.Strip> strips = NEAR.strips();
         assertEquals(
                 List.of(List.of(), List.of("outer"), List.of("outer", "inner"), List.of("outer"), List.of()),
                 strips.stream().map(Lattice.Strip::branchIds).toList());
@@ -63,7 +65,7 @@ class LatticeTest {
     /** The slope of every line is the speed of the pair's front, on the line and in its branches. */
     @Test
     void everyRayStaysOnItsStripAndGoesWithTheFront() {
-        Lattice lattice = lattice(LineEnd.NEAR, LengthUnit.METRES);
+        Lattice lattice = NEAR;
         double front = Catalogue.standard().type("pair-24").section().velocityFraction() * 299_792_458;
         assertTrue(lattice.rays().size() > 20);
         for (Lattice.Ray ray : lattice.rays()) {
@@ -106,19 +108,21 @@ class LatticeTest {
 
     private static String svg(LengthUnit unit) {
         return new String(
-                new LatticeSheet(lattice(LineEnd.NEAR, unit)).bytes(PictureFormat.SVG), StandardCharsets.UTF_8);
+                new LatticeSheet(unit == LengthUnit.METRES ? NEAR : lattice(LineEnd.NEAR, unit))
+                        .bytes(PictureFormat.SVG),
+                StandardCharsets.UTF_8);
     }
 
     @Test
     void theSameCableGivesTheSamePicture() {
         assertArrayEquals(
-                new LatticeSheet(lattice(LineEnd.NEAR, LengthUnit.METRES)).bytes(PictureFormat.PDF),
+                new LatticeSheet(NEAR).bytes(PictureFormat.PDF),
                 new LatticeSheet(lattice(LineEnd.NEAR, LengthUnit.METRES)).bytes(PictureFormat.PDF));
     }
 
     @Test
     void whatIsPointedAtIsTheEchoThatIsDrawnThere() {
-        Lattice lattice = lattice(LineEnd.NEAR, LengthUnit.METRES);
+        Lattice lattice = NEAR;
         List<double[]> lines = new ArrayList<>();
         List<String> texts = new ArrayList<>();
         List<double[]> places = new ArrayList<>();
@@ -158,7 +162,7 @@ class LatticeTest {
 
     @Test
     void charactersDrawItToo() {
-        Lattice lattice = lattice(LineEnd.NEAR, LengthUnit.METRES);
+        Lattice lattice = NEAR;
         String text = new LatticeText(lattice, 110, 36).draw();
         List<String> lines = text.lines().toList();
         String arrival =
