@@ -151,6 +151,21 @@ final class PageFlow {
         return fits;
     }
 
+    /** Where the first block begins, below the head. */
+    double top() {
+        return MARGIN + HEAD;
+    }
+
+    /** Where the last block ends. */
+    double used() {
+        return y;
+    }
+
+    /** What is on the first page, without head and foot. */
+    List<Consumer<Pen>> drawings() {
+        return List.copyOf(pages.get(0));
+    }
+
     /** The pages, each with its head and foot. */
     List<Consumer<Pen>> pages(String title, String foot, PageNumber number) {
         List<Consumer<Pen>> all = new ArrayList<>();

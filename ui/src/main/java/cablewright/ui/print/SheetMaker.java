@@ -17,7 +17,6 @@ import cablewright.simulator.network.LineMemory;
 import cablewright.simulator.network.SimulatedPort;
 import cablewright.ui.chart.CableDrawing;
 import cablewright.ui.words.EventWords;
-import cablewright.ui.words.Quantities;
 import cablewright.ui.words.SightWords;
 import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
@@ -99,15 +98,7 @@ public final class SheetMaker {
     }
 
     private String caption(Trace trace) {
-        Quantities quantities = words.quantities();
-        return say(
-                "trace.caption",
-                words.end(exercise.start().end()),
-                words.stimulus(settings().stimulus()),
-                Quantities.number(settings().velocityFraction(), 3),
-                Quantities.significant(trace.settings().gainDecibels()),
-                String.valueOf(settings().averages()),
-                quantities.shortLength(settings().rangeMetres()));
+        return TraceCaption.of(trace, exercise.start().end(), TEXTS, words);
     }
 
     /**

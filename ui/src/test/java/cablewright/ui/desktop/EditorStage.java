@@ -1,5 +1,7 @@
 package cablewright.ui.desktop;
 
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
 import atlantafx.base.theme.PrimerLight;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,10 +20,23 @@ import javafx.stage.Stage;
 /** An editor of the Bench on a stage of its own, as wide as the column in which it stands. */
 final class EditorStage {
 
+    private static final List<String> CONTROLS = List.of(
+            ".button",
+            ".toggle-button",
+            ".radio-button",
+            ".check-box",
+            ".combo-box",
+            ".menu-button",
+            ".text-input",
+            ".scroll-pane",
+            ".titled-pane",
+            ".list-view");
+
     private final Hands hands;
 
     private static final double WIDTH = 1270;
     private static final double HEIGHT = 780;
+    private static final int LEAST_CONTROLS = 10;
 
     EditorStage(Stage stage, Region editor, double width) {
         Application.setUserAgentStylesheet(new PrimerLight().getUserAgentStylesheet());
@@ -80,10 +95,12 @@ final class EditorStage {
 
     /** What has no words for a screen reader. */
     List<String> unnamed() {
+        List<Node> controls = new ArrayList<>();
+        // One by one, since a look-up takes a single selector.
+        CONTROLS.forEach(kind -> controls.addAll(hands.root().lookupAll(kind)));
+        assertTrue(controls.size() > LEAST_CONTROLS, "the look-up found " + controls.size() + " controls");
         List<String> faults = new ArrayList<>();
-        for (Node node : hands.root()
-                .lookupAll(".button, .toggle-button, .radio-button, .check-box, .combo-box, .menu-button,"
-                        + " .text-input, .scroll-pane, .titled-pane, .table-view")) {
+        for (Node node : controls) {
             boolean part = node.getParent() instanceof ComboBox
                     || node.getParent() instanceof TextInputControl
                     || node.getStyleClass().contains("arrow-button");

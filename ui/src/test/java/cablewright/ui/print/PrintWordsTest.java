@@ -6,6 +6,7 @@ import cablewright.ui.words.Texts;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -21,11 +22,13 @@ class PrintWordsTest {
     void keysAndSentencesAreTheSameSet() throws IOException {
         Set<String> keys = new TreeSet<>(new Texts("cablewright.ui.print.print").keys());
         Set<String> said = new TreeSet<>();
-        Path source = Path.of("src", "main", "java", "cablewright", "ui", "print", "SheetMaker.java");
-        Matcher matcher = LITERAL.matcher(Files.readString(source));
-        while (matcher.find()) {
-            if (!matcher.group(1).startsWith("cablewright.")) {
-                said.add(matcher.group(1));
+        for (String name : List.of("SheetMaker", "TraceCaption", "TracksPicture", "ClassBookPaper")) {
+            Path source = Path.of("src", "main", "java", "cablewright", "ui", "print", name + ".java");
+            Matcher matcher = LITERAL.matcher(Files.readString(source));
+            while (matcher.find()) {
+                if (!matcher.group(1).startsWith("cablewright.")) {
+                    said.add(matcher.group(1));
+                }
             }
         }
         assertEquals(keys, said);

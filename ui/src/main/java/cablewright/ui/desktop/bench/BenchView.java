@@ -1,5 +1,6 @@
 package cablewright.ui.desktop.bench;
 
+import cablewright.ui.desktop.bench.paper.PaperMenu;
 import cablewright.ui.desktop.lattice.LatticeSwitch;
 import cablewright.ui.desktop.practice.SettingsShelf;
 import cablewright.ui.desktop.track.CableTrack;
@@ -110,7 +111,9 @@ public final class BenchView extends BorderPane {
         setRight(tabs);
         record.edit(new DrawingActions(model, record.selectedProperty(), () -> tabs.show("record")));
         files = new FileDialogs(model.files(), texts, () -> getScene().getWindow());
-        setTop(new VBox(new BenchBar(model, files), new NoticeBars(model.files().notices(), texts)));
+        BenchBar bar = new BenchBar(model, files);
+        bar.getChildren().add(PaperMenu.of(model, unit, this::tracks));
+        setTop(new VBox(bar, new NoticeBars(model.files().notices(), texts)));
         BenchKeys keys = new BenchKeys(model, files, this::openInsertMenu, tabs);
         left.addEventHandler(KeyEvent.KEY_PRESSED, keys::pressed);
         addEventHandler(KeyEvent.KEY_PRESSED, keys::pressed);

@@ -155,6 +155,7 @@ public final class ClassBookView extends BorderPane {
                 button("mark-folder", this::chooseAnswers),
                 button("export-csv", () -> chooseTarget("records.csv", model::exportCsv)),
                 button("export-xapi", () -> chooseTarget("statements.json", model::exportXapi)),
+                new PaperButton(model, () -> words.with(unit.get()), this::chooseTarget, texts),
                 marking());
         tools.getStyleClass().add("class-tools");
         return tools;

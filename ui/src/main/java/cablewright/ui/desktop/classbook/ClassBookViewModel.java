@@ -6,8 +6,14 @@ import cablewright.lessons.classbook.ClassSummary;
 import cablewright.lessons.classbook.RecordsCsv;
 import cablewright.lessons.classbook.XapiStatements;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.format.AtomicSave;
 import cablewright.ui.desktop.task.Threads;
+import cablewright.ui.print.ClassBookPaper;
+import cablewright.ui.print.PaperPrinter;
+import cablewright.ui.print.PaperSize;
+import cablewright.ui.print.Printout;
 import cablewright.ui.words.Texts;
+import cablewright.ui.words.Words;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -198,6 +204,43 @@ public final class ClassBookViewModel {
         work(
                 () -> Files.write(file, format.apply(oldestFirst).getBytes(StandardCharsets.UTF_8)),
                 written -> message.set(texts.say("classbook.exported", oldestFirst.size(), written.getFileName())));
+    }
+
+    private Printout paper(PaperSize size, Words words) {
+        String whose = trainee.get().orElseGet(() -> texts.say("classbook.everyone"));
+        return new ClassBookPaper(summary.get(), whose, size, words).pages();
+    }
+
+    /**
+     * Saves what the shown records show together as PDF.
+     *
+     * @param file where to
+     * @param size the size of the paper
+     * @param words the words, in the unit of length in which it is to be read
+     */
+    public void savePdf(Path file, PaperSize size, Words words) {
+        Printout pages = paper(size, words);
+        work(
+                () -> {
+                    AtomicSave.save(file, pages.pdf());
+                    return file;
+                },
+                written -> message.set(texts.say("classbook.paper.saved", written.getFileName())));
+    }
+
+    /**
+     * Prints what the shown records show together; the system asks which printer to use.
+     *
+     * @param size the size of the paper
+     * @param words the words, in the unit of length in which it is to be read
+     */
+    public void print(PaperSize size, Words words) {
+        Printout pages = paper(size, words);
+        work(
+                () -> PaperPrinter.isAvailable()
+                        ? PaperPrinter.print(pages) ? "classbook.paper.printed" : "classbook.paper.notPrinted"
+                        : "classbook.paper.noPrinter",
+                said -> message.set(texts.say(said)));
     }
 
     /**

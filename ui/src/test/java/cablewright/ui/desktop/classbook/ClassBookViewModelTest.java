@@ -13,8 +13,12 @@ import cablewright.lessons.format.DocumentWriter;
 import cablewright.lessons.marking.KeyedAnswer;
 import cablewright.ui.desktop.Examples;
 import cablewright.ui.desktop.task.Threads;
+import cablewright.ui.print.PaperSize;
+import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Texts;
+import cablewright.ui.words.Words;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -105,6 +109,18 @@ class ClassBookViewModelTest {
         assertTrue(csv.contains("Ben,") && !csv.contains("Perfect"), csv);
         String statements = Files.readString(folder.resolve("out.json"));
         assertTrue(statements.contains("\"name\" : \"Ben\"") && !statements.contains("Perfect"), statements);
+    }
+
+    @Test
+    void bookIsSavedAsPdfForPaper() throws IOException {
+        book.mark(LESSON, answers);
+        book.savePdf(folder.resolve("book.pdf"), PaperSize.LETTER, Words.in(LengthUnit.METRES));
+        assertEquals(
+                "The class book was saved as book.pdf.", book.messageProperty().get());
+        byte[] pdf = Files.readAllBytes(folder.resolve("book.pdf"));
+        assertEquals("%PDF", new String(pdf, 0, 4, StandardCharsets.US_ASCII));
+        book.savePdf(folder.resolve("no such folder").resolve("book.pdf"), PaperSize.A4, Words.in(LengthUnit.METRES));
+        assertTrue(book.messageProperty().get().startsWith("That did not work"));
     }
 
     @Test

@@ -10,7 +10,7 @@ final class EditKeys {
 
     private EditKeys() {}
 
-    static void on(TextInputControl field, FieldViewModel model) {
+    static void on(TextInputControl field, Typing model) {
         field.focusedProperty().addListener((o, before, now) -> {
             if (!now) {
                 model.leave();
@@ -19,15 +19,11 @@ final class EditKeys {
         field.addEventFilter(KeyEvent.KEY_PRESSED, event -> pressed(event, field, model));
     }
 
-    private static void pressed(KeyEvent event, TextInputControl field, FieldViewModel model) {
+    private static void pressed(KeyEvent event, TextInputControl field, Typing model) {
         boolean undo = event.isShortcutDown() && event.getCode() == KeyCode.Z && !event.isShiftDown();
         boolean redo = event.isShortcutDown()
                 && (event.getCode() == KeyCode.Y || event.getCode() == KeyCode.Z && event.isShiftDown());
-        if (undo) {
-            model.document().undo();
-            event.consume();
-        } else if (redo) {
-            model.document().redo();
+        if (undo && model.undo() || redo && model.redo()) {
             event.consume();
         } else if (event.getCode() == KeyCode.TAB && field instanceof TextArea && !event.isControlDown()) {
             event.consume();

@@ -16,7 +16,7 @@ import javafx.beans.value.WeakChangeListener;
  * One text of the document that can be typed. Each letter is taken at once, all of one visit to the field as one step. What
  * can't be taken stays in the field as it was typed, with the reason; the document keeps the last good state.
  */
-public final class FieldViewModel {
+public final class FieldViewModel implements Typing {
 
     private final DocumentViewModel document;
     private final Function<BenchDocument, String> shown;
@@ -87,6 +87,7 @@ public final class FieldViewModel {
     }
 
     /** Ends the visit: what was taken is one step, and is written as it is held. */
+    @Override
     public void leave() {
         document.endMovement();
         if (problem.get().isEmpty()) {
@@ -94,30 +95,25 @@ public final class FieldViewModel {
         }
     }
 
-    /**
-     * What stands in the field.
-     *
-     * @return the property
-     */
+    @Override
     public StringProperty textProperty() {
         return text;
     }
 
-    /**
-     * Why what stands there can't be taken.
-     *
-     * @return the property; empty where it was taken
-     */
+    @Override
     public ReadOnlyStringProperty problemProperty() {
         return problem.getReadOnlyProperty();
     }
 
-    /**
-     * Returns the document.
-     *
-     * @return the document
-     */
-    DocumentViewModel document() {
-        return document;
+    @Override
+    public boolean undo() {
+        document.undo();
+        return true;
+    }
+
+    @Override
+    public boolean redo() {
+        document.redo();
+        return true;
     }
 }

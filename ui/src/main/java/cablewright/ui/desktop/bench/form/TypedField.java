@@ -11,7 +11,7 @@ import javafx.scene.layout.VBox;
 /** A field of one line with its name above and, when what stands in it can't be, the reason beneath. */
 public final class TypedField extends VBox {
 
-    private final FieldViewModel model;
+    private final Typing model;
     private final TextField field = new TextField();
     private final Label unit = new Label();
     private final ProblemLabel problem;
@@ -23,7 +23,7 @@ public final class TypedField extends VBox {
      * @param name what is typed there
      * @param model what it shows and takes
      */
-    public TypedField(String id, String name, FieldViewModel model) {
+    public TypedField(String id, String name, Typing model) {
         this.model = model;
         getStyleClass().add("field");
         Label label = new Label(name);
@@ -109,7 +109,7 @@ public final class TypedField extends VBox {
      *
      * @return the model
      */
-    public FieldViewModel model() {
+    public Typing model() {
         return model;
     }
 }

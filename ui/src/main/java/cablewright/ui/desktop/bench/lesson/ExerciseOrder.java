@@ -27,7 +27,7 @@ import org.kordamp.ikonli.feather.Feather;
 /** The exercises in their order; the one that is selected is the one that is worked on. */
 final class ExerciseOrder extends VBox {
 
-    private static final double ROW_LETTERS = 2.1;
+    private static final double ROW_LETTERS = 2.85;
     private static final int MOST_ROWS = 8;
 
     private final LessonEditorViewModel model;
@@ -53,7 +53,7 @@ final class ExerciseOrder extends VBox {
         // As high as its rows, in letters of whatever size the window has.
         list.prefHeightProperty()
                 .bind(Bindings.createDoubleBinding(
-                        () -> ROW_LETTERS * letter.getFont().getSize() * (rows.get() + 0.4),
+                        () -> ROW_LETTERS * letter.getFont().getSize() * (rows.get() + 0.2),
                         letter.fontProperty(),
                         rows));
         list.addEventFilter(KeyEvent.KEY_PRESSED, this::pressed);

@@ -5,6 +5,7 @@ import cablewright.ui.desktop.bench.exercise.ExercisePane;
 import cablewright.ui.desktop.bench.form.EditorTexts;
 import cablewright.ui.desktop.bench.lesson.LessonPane;
 import cablewright.ui.desktop.bench.record.RecordPane;
+import cablewright.ui.desktop.bench.sheet.DataSheetPane;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Texts;
@@ -33,7 +34,8 @@ public final class EditorTabs {
         return List.of(
                 tab("record", texts, new RecordPane(document, unit)),
                 tab("exercise", texts, new ExercisePane(document, unit, threads, tryIt)),
-                tab("lesson", texts, new LessonPane(document)));
+                tab("lesson", texts, new LessonPane(document)),
+                tab("sheet", texts, new DataSheetPane(document, threads)));
     }
 
     private static Tab tab(String name, Texts texts, Node content) {

@@ -1,0 +1,78 @@
+package cablewright.ui.print;
+
+import cablewright.lessons.exercise.Exercise;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.cable.Nature;
+import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.instrument.Trace;
+import cablewright.ui.chart.CableDrawing;
+import cablewright.ui.picture.Pen;
+import cablewright.ui.picture.PictureFormat;
+import cablewright.ui.words.Texts;
+import cablewright.ui.words.Words;
+import java.util.List;
+import java.util.function.Consumer;
+
+/** The three tracks as one picture: a trace as it was taken, what the drawing says, and what is there. */
+public final class TracksPicture {
+
+    private static final Texts TEXTS = new Texts("cablewright.ui.print.print");
+    private static final double EDGE = 14;
+
+    private final Exercise exercise;
+    private final Trace trace;
+    private final LineEnd end;
+    private final Words words;
+
+    /**
+     * Makes a picture.
+     *
+     * @param exercise the exercise, with its cable and its record
+     * @param trace a trace of its cable
+     * @param end the end from which it was taken
+     * @param words the words, in the unit of length in which the picture is to be read
+     */
+    public TracksPicture(Exercise exercise, Trace trace, LineEnd end, Words words) {
+        this.exercise = exercise;
+        this.trace = trace;
+        this.end = end;
+        this.words = words;
+    }
+
+    /**
+     * Draws it.
+     *
+     * @param format PNG, SVG or PDF
+     * @return the picture's file; the same tracks give the same bytes
+     */
+    public byte[] draw(PictureFormat format) {
+        PageFlow flow = new PageFlow(PaperSize.A4);
+        Settings settings = trace.settings();
+        Plate plate = new Plate(flow, words, settings.rangeMetres());
+        plate.trace(trace, List.of(), TraceCaption.of(trace, end, TEXTS, words));
+        plate.record(exercise.record(), end, TEXTS.say("record.caption"));
+        CableDrawing drawing = CableDrawing.of(
+                exercise.cable(),
+                end,
+                settings.velocityFraction(),
+                1 / settings.stimulus().shortestEdgeSeconds());
+        plate.cable(
+                drawing,
+                drawing.marks().stream()
+                        .map(mark -> words.kind(mark.event().kind()))
+                        .toList(),
+                drawing.marks().stream()
+                        .map(mark -> mark.event().kind().nature() == Nature.DAMAGE)
+                        .toList(),
+                TEXTS.say("cable.caption"));
+        double top = flow.top() - EDGE;
+        double height = flow.used() - top + EDGE;
+        double width = PaperSize.A4.width();
+        Consumer<Pen> tracks = pen -> {
+            pen.fill(0, 0, width, height, 0xFFFFFF);
+            ShiftedPen shifted = new ShiftedPen(pen, top);
+            flow.drawings().forEach(one -> one.accept(shifted));
+        };
+        return format.draw(width, height, exercise.cable().title(), tracks);
+    }
+}
