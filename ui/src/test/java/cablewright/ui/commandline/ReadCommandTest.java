@@ -119,7 +119,7 @@ class ReadCommandTest {
                 "--velocity",
                 "0.85",
                 "--pulse",
-                "10ns",
+                "20ns",
                 "--noise",
                 "0V",
                 "--range",
@@ -142,7 +142,7 @@ class ReadCommandTest {
                 "--velocity",
                 "0.85",
                 "--pulse",
-                "10ns",
+                "20ns",
                 "--noise",
                 "0V",
                 "--range",
@@ -156,7 +156,7 @@ class ReadCommandTest {
                 "--velocity",
                 "0.85",
                 "--pulse",
-                "10ns",
+                "20ns",
                 "--noise",
                 "0V",
                 "--range",
@@ -179,7 +179,7 @@ class ReadCommandTest {
                 "--velocity",
                 "0.8",
                 "--pulse",
-                "10ns",
+                "20ns",
                 "--noise",
                 "0V",
                 "--range",
@@ -189,7 +189,7 @@ class ReadCommandTest {
                 "--length-doubt",
                 "0.1m");
         assertEquals(0, ran.exit(), ran.err());
-        assertTrue(ran.out().contains("velocity is 0.85"), ran.out());
+        assertTrue(ran.out().contains("velocity is 0.8"), ran.out());
         assertTrue(ran.out().contains("2 things agree"), ran.out());
     }
 

@@ -8,6 +8,7 @@ import cablewright.ui.desktop.track.TraceTrack;
 import cablewright.ui.desktop.track.TrackPointer;
 import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
+import java.util.Optional;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
@@ -83,6 +84,12 @@ final class ExerciseView extends BorderPane {
                 tracks,
                 new SettingsShelf(
                         model.settings(), model.axis(), model.workingProperty(), model.problemProperty(), texts, words),
+                new ReadingBar(
+                        model.traceTrack().aids(),
+                        model.settings(),
+                        model.axis(),
+                        model.hasBothEnds() ? Optional.of(model::toggleOtherEnd) : Optional.empty(),
+                        texts),
                 keyHints());
         left.getStyleClass().add("left-column");
         ScrollPane scroll = new ScrollPane(left);

@@ -11,12 +11,14 @@ import cablewright.simulator.instrument.Trace;
 import cablewright.ui.desktop.task.LatestRun;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.desktop.track.AxisViewModel;
+import cablewright.ui.desktop.track.ReadingAids;
 import cablewright.ui.desktop.track.TraceTrackViewModel;
 import cablewright.ui.words.Texts;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyIntegerProperty;
@@ -36,6 +38,7 @@ public final class ExerciseViewModel {
     private final Bench bench;
     private final LatestRun traces;
     private final LatestRun marking;
+    private final LatestRun others;
     private final AxisViewModel axis = new AxisViewModel();
     private final SettingsViewModel settings;
     private final FlagsViewModel flags;
@@ -68,6 +71,7 @@ public final class ExerciseViewModel {
         this.bench = new Bench(exercise);
         this.traces = new LatestRun(threads);
         this.marking = new LatestRun(threads);
+        this.others = new LatestRun(threads);
         this.settings = new SettingsViewModel(exercise.permitted(), exercise.start());
         this.flags = new FlagsViewModel(settings);
         this.traceTrack = new TraceTrackViewModel(axis, exercise.instrument().sourceOhms(), texts);
@@ -104,6 +108,12 @@ public final class ExerciseViewModel {
     }
 
     private void settingsChanged() {
+        traceTrack
+                .aids()
+                .otherProperty()
+                .get()
+                .filter(ReadingAids.Other::mirrored)
+                .ifPresent(seen -> traceTrack.aids().forget());
         reveal.settingsChanged();
         if (phase.get() != Phase.ASKED && openedAt.isPresent()) {
             takeTrace();
@@ -115,6 +125,35 @@ public final class ExerciseViewModel {
         LineEnd end = settings.endProperty().get();
         working.set(true);
         traces.ask(() -> bench.trace(wanted, end), trace -> showTrace(trace, end), this::showProblem);
+    }
+
+    /**
+     * Tells whether both ends may be tested.
+     *
+     * @return whether the other end can be laid over
+     */
+    public boolean hasBothEnds() {
+        return settings.permitted().ends().size() > 1;
+    }
+
+    /** Lays the trace from the other end over this one, mirrored about the length of the line, or takes it away. */
+    public void toggleOtherEnd() {
+        ReadingAids aids = traceTrack.aids();
+        if (aids.otherProperty().get().filter(ReadingAids.Other::mirrored).isPresent()) {
+            aids.forget();
+            return;
+        }
+        OptionalDouble length = aids.mirrorMetres(exercise.record().lengthMetres());
+        if (!hasBothEnds() || phase.get() == Phase.ASKED || length.isEmpty()) {
+            advice.set(texts.say(hasBothEnds() ? "aids.noLength" : "aids.oneEnd"));
+            return;
+        }
+        Settings wanted = settings.settings();
+        LineEnd opposite = settings.endProperty().get() == LineEnd.NEAR ? LineEnd.FAR : LineEnd.NEAR;
+        others.ask(
+                () -> bench.trace(wanted, opposite),
+                seen -> aids.showOtherEnd(seen, length.getAsDouble()),
+                this::showProblem);
     }
 
     private void showTrace(Trace trace, LineEnd end) {

@@ -123,6 +123,9 @@ final class PracticeKeys {
             case L:
                 model.reveal().lattice().toggle();
                 return true;
+            case J:
+                model.toggleOtherEnd();
+                return true;
             case H:
                 model.takeHint();
                 return true;

@@ -4,7 +4,8 @@ import cablewright.ui.desktop.track.AxisViewModel.Stride;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
-/** The keys of the distance axis, the same on every screen: arrows carry the hair line, plus and minus zoom. */
+/** The keys of the distance axis, the same on every screen: arrows carry the hair line, plus and minus zoom, Q sets a second cursor, O
+ * keeps the trace to compare. */
 public final class AxisKeys {
 
     private AxisKeys() {}
@@ -58,6 +59,12 @@ public final class AxisKeys {
                 return true;
             case U:
                 track.noiseShownProperty().set(!track.noiseShownProperty().get());
+                return true;
+            case Q:
+                track.aids().toggleSecond();
+                return true;
+            case O:
+                track.aids().toggleKept();
                 return true;
             default:
                 return false;

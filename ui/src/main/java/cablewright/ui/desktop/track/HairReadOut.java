@@ -22,6 +22,7 @@ final class HairReadOut extends StackPane {
     private final Label place = new Label();
     private final Label height = new Label();
     private final Label impedance = new Label();
+    private final Label more = new Label();
     private final Pane tall = new VBox();
     private final Pane flat = new HBox();
     private int corner;
@@ -35,17 +36,20 @@ final class HairReadOut extends StackPane {
         setId("hair-read-out");
     }
 
-    /** Shows a reading in three lines, or in one where the plot is low. */
-    void show(TraceTrackViewModel.Reading reading, boolean low) {
+    /** Shows a reading in three lines and what else there is to say, or all in one line where the plot is low. */
+    void show(TraceTrackViewModel.Reading reading, String further, boolean low) {
         Pane wanted = low ? flat : tall;
         if (!getChildren().contains(wanted)) {
-            wanted.getChildren().setAll(place, height, impedance);
+            wanted.getChildren().setAll(place, height, impedance, more);
             getChildren().setAll(wanted);
             pseudoClassStateChanged(FLAT, low);
         }
         place.setText(reading.place());
         height.setText(reading.height());
         impedance.setText(reading.impedance());
+        more.setText(further);
+        more.setManaged(!further.isEmpty());
+        more.setVisible(!further.isEmpty());
         setVisible(true);
     }
 

@@ -6,6 +6,9 @@ import cablewright.ui.chart.PercentScale;
 import cablewright.ui.chart.Ticks;
 import cablewright.ui.chart.TraceLine;
 import cablewright.ui.words.Quantities;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.GraphicsContext;
@@ -46,8 +49,11 @@ public final class TraceTrack extends Track {
                 model.comparisonProperty(),
                 model.noiseShownProperty(),
                 model.lookHereProperty(),
-                model.writtenToProperty());
-        redrawOverlayOn(model.pennantsProperty());
+                model.writtenToProperty(),
+                model.aids().otherProperty());
+        redrawOverlayOn(model.pennantsProperty(), model.aids().secondMetresProperty());
+        model.aids().secondMetresProperty().addListener((o, before, now) -> speak());
+        model.aids().otherProperty().addListener((o, before, now) -> speak());
         accessibleTextProperty().set(accessibleName);
         model.axis().hairMetresProperty().addListener((o, before, now) -> speak());
         model.traceProperty().addListener((o, before, now) -> speak());
@@ -55,8 +61,16 @@ public final class TraceTrack extends Track {
     }
 
     private void speak() {
-        setAccessibleHelp(
-                model.reading().map(TraceTrackViewModel.Reading::spoken).orElse(""));
+        String read = model.reading().map(TraceTrackViewModel.Reading::spoken).orElse("");
+        String further = further();
+        setAccessibleHelp(further.isEmpty() ? read : read + ", " + further.replace("\n", ", "));
+    }
+
+    /** What the second cursor and the other trace add to the reading. */
+    private String further() {
+        return Stream.of(model.aids().between(), model.aids().difference())
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining("\n"));
     }
 
     PennantPainter pennants() {
@@ -106,10 +120,38 @@ public final class TraceTrack extends Track {
                 drawTrace(g, model.comparisonProperty().get(), vertical, ink(Ink.OTHER_TRACE));
                 g.setLineDashes();
             }
+            drawOther(g, vertical);
             drawWritten(g, trace, vertical);
             g.restore();
             drawClipping(g, trace, vertical);
         }
+    }
+
+    /** The other trace dashed in grey, and its difference dotted. */
+    private void drawOther(GraphicsContext g, PercentScale vertical) {
+        model.aids().otherProperty().get().ifPresent(other -> {
+            g.setLineDashes(10 * scale(), 4 * scale());
+            drawTrace(g, other.trace(), vertical, ink(Ink.PROFILE));
+            g.setLineDashes();
+        });
+        model.aids().differenceTrace().ifPresent(difference -> {
+            g.setLineDashes(1.5 * scale(), 3 * scale());
+            drawTrace(g, difference, vertical, ink(Ink.OTHER_TRACE));
+            g.setLineDashes();
+        });
+    }
+
+    private void drawSecond(GraphicsContext g) {
+        model.aids().secondMetresProperty().get().ifPresent(metres -> {
+            double x = view().pixel(metres);
+            if (x >= gutter() - 1 && x <= getWidth() - rightMargin() + 1) {
+                g.setStroke(ink(Ink.HAIR));
+                g.setLineWidth(Math.max(1, scale()));
+                g.setLineDashes(3 * scale(), 3 * scale());
+                g.strokeLine(sharp(x), plotTop(), sharp(x), plotBottom());
+                g.setLineDashes();
+            }
+        });
     }
 
     private void clipToPlot(GraphicsContext g) {
@@ -237,6 +279,7 @@ public final class TraceTrack extends Track {
     @Override
     void drawOverlay(GraphicsContext g) {
         pennants.draw(g, model.pennantsProperty().get(), plotTop(), plotBottom());
+        drawSecond(g);
         drawHair(g, plotTop(), plotBottom());
         Trace trace = model.traceProperty().get();
         if (trace == null) {
@@ -245,7 +288,7 @@ public final class TraceTrack extends Track {
             return;
         }
         drawBead(g, trace);
-        readOut.show(model.reading().orElseThrow(), plotBottom() - plotTop() < LOW_PLOT * scale());
+        readOut.show(model.reading().orElseThrow(), further(), plotBottom() - plotTop() < LOW_PLOT * scale());
         readOut.place(this, TraceLine.of(trace, view()), scaleOf(trace), plotTop(), plotBottom());
         drawCaption(g, readOut.isFlat() ? gutter() + readOut.getWidth() : gutter());
     }

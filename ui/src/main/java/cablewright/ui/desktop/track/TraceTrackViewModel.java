@@ -19,6 +19,7 @@ public final class TraceTrackViewModel {
     private final AxisViewModel axis;
     private double referenceOhms;
     private final Texts texts;
+    private final ReadingAids aids;
     private final ObjectProperty<Trace> trace = new SimpleObjectProperty<>();
     private final ObjectProperty<Trace> comparison = new SimpleObjectProperty<>();
     private final ObjectProperty<List<Pennant>> pennants = new SimpleObjectProperty<>(List.of());
@@ -56,6 +57,16 @@ public final class TraceTrackViewModel {
         this.axis = axis;
         this.referenceOhms = referenceOhms;
         this.texts = texts;
+        this.aids = new ReadingAids(this, texts);
+    }
+
+    /**
+     * Returns what helps to read the trace.
+     *
+     * @return second cursor and other trace
+     */
+    public ReadingAids aids() {
+        return aids;
     }
 
     /**

@@ -1,0 +1,138 @@
+package cablewright.ui.desktop.practice;
+
+import cablewright.simulator.reading.VelocityFinding;
+import cablewright.ui.desktop.track.AxisViewModel;
+import cablewright.ui.desktop.track.ReadingAids;
+import cablewright.ui.words.Quantities;
+import cablewright.ui.words.Texts;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
+
+/**
+ * What helps to read a trace, in one row: second cursor, kept trace, the other end laid over, and the velocity from a known
+ * length between the cursors.
+ */
+public final class ReadingBar extends FlowPane {
+
+    private final ReadingAids aids;
+    private final SettingsViewModel settings;
+    private final AxisViewModel axis;
+    private final Texts texts;
+    private final Label between = new Label();
+    private final TextField length = new TextField();
+    private final Button setVelocity;
+    private final Label told = new Label();
+
+    /**
+     * Lays the row out.
+     *
+     * @param aids what helps
+     * @param settings where the velocity is set
+     * @param axis the axis, which knows the unit and the hair line
+     * @param otherEnd lays the other end over, or takes it away; empty where there is one end only
+     * @param texts texts of the desktop
+     */
+    public ReadingBar(
+            ReadingAids aids,
+            SettingsViewModel settings,
+            AxisViewModel axis,
+            Optional<Runnable> otherEnd,
+            Texts texts) {
+        this.aids = aids;
+        this.settings = settings;
+        this.axis = axis;
+        this.texts = texts;
+        getStyleClass().addAll("card", "shelf", "shelf-row");
+        setId("reading-bar");
+        setVelocity = button("aids.setVelocity", "set-velocity", this::setVelocity);
+        length.setId("known-length");
+        length.setPrefColumnCount(5);
+        length.setOnAction(event -> setVelocity());
+        between.getStyleClass().add("setting-value");
+        between.setId("between-cursors");
+        getChildren().add(button("aids.second", "second-cursor", aids::toggleSecond));
+        getChildren().add(button("aids.keep", "keep-trace", aids::toggleKept));
+        otherEnd.ifPresent(run -> getChildren().add(button("aids.overlayEnd", "overlay-end", run)));
+        getChildren().addAll(between, length, setVelocity, told);
+        aids.secondMetresProperty().addListener((o, before, now) -> show());
+        axis.hairMetresProperty().addListener((o, before, now) -> show());
+        axis.unitProperty().addListener((o, before, now) -> show());
+        settings.velocityProperty().addListener((o, before, now) -> show());
+        show();
+    }
+
+    private Button button(String key, String id, Runnable action) {
+        Button button = new Button(texts.say(key));
+        button.setId(id);
+        button.getStyleClass().addAll("flat", "small");
+        button.setAccessibleText(texts.say(key + ".name"));
+        button.setTooltip(new Tooltip(texts.say(key + ".name")));
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        button.setOnAction(event -> action.run());
+        return button;
+    }
+
+    private void show() {
+        boolean two = aids.secondMetresProperty().get().isPresent();
+        between.setText(aids.between().orElse(""));
+        boolean free = two && !settings.permitted().velocity().isFixed();
+        for (Region region : new Region[] {length, setVelocity}) {
+            region.setVisible(free);
+            region.setManaged(free);
+        }
+        between.setManaged(two);
+        told.setManaged(two);
+        told.setVisible(two);
+        String unit = axis.unitProperty().get().symbol();
+        length.setPromptText(texts.say("aids.length", unit));
+        length.setAccessibleText(texts.say("aids.length.name", unit));
+    }
+
+    private void setVelocity() {
+        Optional<VelocityFinding> found = typed().flatMap(aids::velocity);
+        if (found.isEmpty()) {
+            told.setText(texts.say("aids.badLength"));
+            return;
+        }
+        VelocityFinding velocity = found.get();
+        double least = settings.permitted().velocity().leastFraction();
+        double most = settings.permitted().velocity().mostFraction();
+        if (velocity.fraction() < least || velocity.fraction() > most) {
+            told.setText(texts.say(
+                    "aids.velocityOut",
+                    Quantities.number(velocity.fraction(), 3),
+                    Quantities.number(least, 3),
+                    Quantities.number(most, 3)));
+            return;
+        }
+        double before = settings.velocityProperty().get();
+        settings.setVelocity(velocity.fraction());
+        double scale = settings.velocityProperty().get() / before;
+        aids.secondMetresProperty().get().ifPresent(metres -> aids.secondMetresProperty()
+                .set(OptionalDouble.of(metres * scale)));
+        axis.moveHairTo(axis.hairMetresProperty().get() * scale);
+        told.setText(texts.say(
+                "aids.velocitySet",
+                Quantities.number(velocity.fraction(), 4),
+                Quantities.number(velocity.uncertainty(), 4)));
+    }
+
+    private Optional<Double> typed() {
+        try {
+            double value = Double.parseDouble(
+                    length.getText().strip().toLowerCase(Locale.ROOT).replace(',', '.'));
+            return value > 0 && Double.isFinite(value)
+                    ? Optional.of(axis.unitProperty().get().toMetres(value))
+                    : Optional.empty();
+        } catch (NumberFormatException e) {
+            return Optional.empty();
+        }
+    }
+}
