@@ -14,6 +14,7 @@ import cablewright.ui.desktop.practice.PracticeView;
 import cablewright.ui.desktop.practice.PracticeViewModel;
 import cablewright.ui.desktop.task.LatestRun;
 import cablewright.ui.desktop.task.Threads;
+import cablewright.ui.measured.MeasuredLine;
 import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.io.File;
@@ -186,6 +187,9 @@ final class DesktopWindow {
 
     /** Opens a file where the open page has a use for it, or else as a lesson to practise. */
     private void openOnPage(Path file) {
+        if (MeasuredLine.isTouchstone(file) && view != null) {
+            view.show("measured");
+        }
         Optional.ofNullable(view).flatMap(WindowView::files).orElse(this::open).accept(file);
     }
 
@@ -194,6 +198,8 @@ final class DesktopWindow {
         FileChooser chooser = new FileChooser();
         chooser.setTitle(texts.say(view.files().isPresent() ? "window.openAny" : "window.open"));
         chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(texts.say("window.lessons"), "*.json"));
+        chooser.getExtensionFilters()
+                .add(new FileChooser.ExtensionFilter(texts.say("measured.files"), "*.s1p", "*.s2p", "*.csv", "*.txt"));
         Optional.ofNullable(chooser.showOpenDialog(stage)).map(File::toPath).ifPresent(this::openOnPage);
     }
 

@@ -11,9 +11,12 @@ import cablewright.ui.desktop.bench.trial.TrialStack;
 import cablewright.ui.desktop.classbook.ClassBookView;
 import cablewright.ui.desktop.classbook.ClassBookViewModel;
 import cablewright.ui.desktop.demonstrations.DemonstrationsView;
+import cablewright.ui.desktop.measured.MeasuredView;
+import cablewright.ui.desktop.measured.MeasuredViewModel;
 import cablewright.ui.desktop.practice.PracticeView;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.Texts;
+import cablewright.ui.words.Words;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -32,6 +35,7 @@ final class Pages {
     private final BenchStore benchStore;
     private final Texts texts;
     private ClassBookView classBook;
+    private MeasuredView measured;
     private Lesson lesson;
     private DemonstrationsView demonstrations;
     private BenchView bench;
@@ -52,7 +56,8 @@ final class Pages {
                 new Page("practice", () -> content(practice, practice::start, practice::tracks)),
                 new Page("demonstrations", this::demonstrations),
                 new Page("classbook", this::classBook),
-                new Page(BENCH, this::bench));
+                new Page(BENCH, this::bench),
+                new Page("measured", this::measured));
     }
 
     private Page.Content demonstrations() {
@@ -106,6 +111,16 @@ final class Pages {
      */
     boolean mayClose(Runnable close) {
         return bench == null || bench.mayClose(close);
+    }
+
+    private Page.Content measured() {
+        if (measured == null) {
+            measured = new MeasuredView(
+                    new MeasuredViewModel(model.unitProperty(), threads, texts),
+                    texts,
+                    Words.in(model.unitProperty().get()));
+        }
+        return new MeasuredPage(measured);
     }
 
     private static Page.Content content(Node node, Runnable start, Supplier<Node> picture) {

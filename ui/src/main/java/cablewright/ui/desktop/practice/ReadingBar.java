@@ -51,15 +51,19 @@ public final class ReadingBar extends FlowPane {
         this.texts = texts;
         getStyleClass().addAll("card", "shelf", "shelf-row");
         setId("reading-bar");
-        setVelocity = button("aids.setVelocity", "set-velocity", this::setVelocity);
+        setVelocity = button(
+                texts.say("aids.setVelocity"), texts.say("aids.setVelocity.name"), "set-velocity", this::setVelocity);
         length.setId("known-length");
         length.setPrefColumnCount(5);
         length.setOnAction(event -> setVelocity());
         between.getStyleClass().add("setting-value");
         between.setId("between-cursors");
-        getChildren().add(button("aids.second", "second-cursor", aids::toggleSecond));
-        getChildren().add(button("aids.keep", "keep-trace", aids::toggleKept));
-        otherEnd.ifPresent(run -> getChildren().add(button("aids.overlayEnd", "overlay-end", run)));
+        getChildren()
+                .add(button(
+                        texts.say("aids.second"), texts.say("aids.second.name"), "second-cursor", aids::toggleSecond));
+        getChildren().add(button(texts.say("aids.keep"), texts.say("aids.keep.name"), "keep-trace", aids::toggleKept));
+        otherEnd.ifPresent(run -> getChildren()
+                .add(button(texts.say("aids.overlayEnd"), texts.say("aids.overlayEnd.name"), "overlay-end", run)));
         getChildren().addAll(between, length, setVelocity, told);
         aids.secondMetresProperty().addListener((o, before, now) -> show());
         axis.hairMetresProperty().addListener((o, before, now) -> show());
@@ -68,12 +72,12 @@ public final class ReadingBar extends FlowPane {
         show();
     }
 
-    private Button button(String key, String id, Runnable action) {
-        Button button = new Button(texts.say(key));
+    private static Button button(String text, String name, String id, Runnable action) {
+        Button button = new Button(text);
         button.setId(id);
-        button.getStyleClass().addAll("flat", "small");
-        button.setAccessibleText(texts.say(key + ".name"));
-        button.setTooltip(new Tooltip(texts.say(key + ".name")));
+        button.getStyleClass().addAll("flat", "setting-choice");
+        button.setAccessibleText(name);
+        button.setTooltip(new Tooltip(name));
         button.setMinWidth(Region.USE_PREF_SIZE);
         button.setOnAction(event -> action.run());
         return button;

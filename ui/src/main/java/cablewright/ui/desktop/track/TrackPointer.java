@@ -39,6 +39,15 @@ public final class TrackPointer {
         new TrackPointer(track, new PennantGrips(track, actions));
     }
 
+    /**
+     * Lets the pointer carry the hair line and the axis, where there is nothing else to take hold of.
+     *
+     * @param track the track
+     */
+    public static void on(TraceTrack track) {
+        new TrackPointer(track, Grips.NONE);
+    }
+
     static void on(Track track, Grips grips) {
         new TrackPointer(track, grips);
     }

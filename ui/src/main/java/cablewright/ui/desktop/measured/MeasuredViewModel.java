@@ -1,0 +1,283 @@
+package cablewright.ui.desktop.measured;
+
+import cablewright.lessons.exercise.Permitted;
+import cablewright.lessons.exercise.Start;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.exchange.SweepReport;
+import cablewright.simulator.instrument.Instrument;
+import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.reading.CandidateEvent;
+import cablewright.simulator.reading.CandidateEvents;
+import cablewright.ui.desktop.practice.SettingsViewModel;
+import cablewright.ui.desktop.task.LatestRun;
+import cablewright.ui.desktop.task.Threads;
+import cablewright.ui.desktop.track.AxisViewModel;
+import cablewright.ui.desktop.track.ReadingAids;
+import cablewright.ui.desktop.track.TraceTrackViewModel;
+import cablewright.ui.measured.MeasuredLine;
+import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Quantities;
+import cablewright.ui.words.Texts;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.value.ObservableValue;
+
+/** A measured line being read: its file, what is set, the trace, and the candidate events on it. */
+public final class MeasuredViewModel {
+
+    private static final double UNTOLD_OHMS = 50;
+    private static final double USUAL_VELOCITY = 0.66;
+    private static final int SAMPLES = 4096;
+
+    private final Texts texts;
+    private final LatestRun opening;
+    private final LatestRun traces;
+    private final LatestRun others;
+    private final AxisViewModel axis = new AxisViewModel();
+    private final TraceTrackViewModel traceTrack;
+    private final ReadOnlyObjectWrapper<Optional<SettingsViewModel>> settings =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<List<CandidateEvent>> candidates = new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper told = new ReadOnlyStringWrapper("");
+    private Optional<Opened> opened = Optional.empty();
+
+    private record Opened(
+            MeasuredLine line, MeasuredLine.View near, Optional<MeasuredLine.View> far, Permitted permitted) {
+
+        MeasuredLine.View view(LineEnd end) {
+            return end == LineEnd.FAR ? far.orElse(near) : near;
+        }
+
+        double ohms() {
+            return line.referenceOhms(1).orElse(UNTOLD_OHMS);
+        }
+
+        Trace trace(Settings settings, LineEnd end) {
+            double longest = view(end).longestMetres(settings.velocityFraction());
+            return view(end)
+                    .trace(settings.withRangeMetres(Math.min(settings.rangeMetres(), longest)), quiet(ohms()), 1);
+        }
+    }
+
+    private record Read(Trace trace, List<CandidateEvent> candidates) {}
+
+    /**
+     * Makes the model with no file yet.
+     *
+     * @param unit the unit of lengths
+     * @param threads where to work and where to show
+     * @param texts texts of the desktop
+     */
+    public MeasuredViewModel(ObservableValue<LengthUnit> unit, Threads threads, Texts texts) {
+        this.texts = texts;
+        this.opening = new LatestRun(threads);
+        this.traces = new LatestRun(threads);
+        this.others = new LatestRun(threads);
+        axis.unitProperty().bind(unit);
+        this.traceTrack = new TraceTrackViewModel(axis, UNTOLD_OHMS, texts);
+    }
+
+    /** The receiver of a sweep adds nothing: the sweep has its own noise. */
+    private static Instrument quiet(double ohms) {
+        Instrument usual = Instrument.usual(ohms);
+        return new Instrument(
+                ohms,
+                usual.bandwidthHertz(),
+                usual.outgoingShare(),
+                0,
+                usual.recoverySeconds(),
+                0,
+                24,
+                usual.fullScaleVolts(),
+                SAMPLES,
+                0,
+                usual.interference());
+    }
+
+    /**
+     * Opens a file; if it can't be used, what was open stays, and says why.
+     *
+     * @param file a sweep or a table of numbers
+     */
+    public void open(Path file) {
+        working.set(true);
+        opening.ask(() -> opened(MeasuredLine.read(file)), this::show, this::showProblem);
+    }
+
+    private static Opened opened(MeasuredLine line) {
+        double ohms = line.referenceOhms(1).orElse(UNTOLD_OHMS);
+        MeasuredLine.View near = line.view(1, ohms);
+        Optional<MeasuredLine.View> far = line.ports() == 2 ? Optional.of(line.view(2, ohms)) : Optional.empty();
+        return new Opened(line, near, far, MeasuredChoices.of(line, near));
+    }
+
+    private void show(Opened now) {
+        opened = Optional.of(now);
+        List<Double> ranges = now.permitted().rangesMetres();
+        Settings first =
+                new Settings(now.permitted().stimuli().get(0), USUAL_VELOCITY, ranges.get(ranges.size() - 1), 0, 1);
+        SettingsViewModel made = new SettingsViewModel(now.permitted(), new Start(first, LineEnd.NEAR));
+        made.endProperty().addListener(changed -> takeTrace());
+        made.stimulusProperty().addListener(changed -> takeTrace());
+        made.velocityProperty().addListener(changed -> takeTrace());
+        made.rangeMetresProperty().addListener(changed -> takeTrace());
+        traceTrack.setReferenceOhms(now.ohms());
+        traceTrack.aids().forget();
+        settings.set(Optional.of(made));
+        told.set(now.line().name() + ": " + told(now));
+        takeTrace();
+    }
+
+    private String told(Opened now) {
+        Optional<SweepReport> report = now.near().report();
+        if (report.isEmpty()) {
+            return texts.say("measured.trace");
+        }
+        Quantities quantities = new Quantities(axis.unitProperty().get());
+        return texts.say(
+                "measured.sweep",
+                report.get().frequencies(),
+                Quantities.significant(report.get().highestHertz() / 1e6),
+                quantities.time(now.near().reach().orElseThrow().shortestEdgeSeconds()),
+                quantities.time(now.near().reach().orElseThrow().longestRecordSeconds()));
+    }
+
+    private void takeTrace() {
+        Opened now = opened.orElseThrow();
+        SettingsViewModel set = settings.get().orElseThrow();
+        Settings wanted = set.settings();
+        LineEnd end = set.endProperty().get();
+        working.set(true);
+        traceTrack
+                .aids()
+                .otherProperty()
+                .get()
+                .filter(ReadingAids.Other::mirrored)
+                .ifPresent(seen -> traceTrack.aids().forget());
+        traces.ask(
+                () -> {
+                    Trace trace = now.trace(wanted, end);
+                    return new Read(
+                            trace, CandidateEvents.on(trace, now.view(end).rules()));
+                },
+                read -> {
+                    working.set(false);
+                    problem.set("");
+                    axis.setRange(read.trace().settings().rangeMetres());
+                    traceTrack.traceProperty().set(read.trace());
+                    candidates.set(read.candidates());
+                },
+                this::showProblem);
+    }
+
+    private void showProblem(Exception what) {
+        working.set(false);
+        problem.set(texts.say("measured.problem", String.valueOf(what.getMessage())));
+    }
+
+    /** Lays the trace of the other port over this one, mirrored, or takes it away. */
+    public void toggleOtherEnd() {
+        ReadingAids aids = traceTrack.aids();
+        if (aids.otherProperty().get().isPresent()) {
+            aids.forget();
+            return;
+        }
+        OptionalDouble length = aids.mirrorMetres(OptionalDouble.empty());
+        if (!hasBothEnds() || length.isEmpty()) {
+            problem.set(texts.say(hasBothEnds() ? "aids.noLength" : "aids.oneEnd"));
+            return;
+        }
+        problem.set("");
+        Opened now = opened.orElseThrow();
+        SettingsViewModel set = settings.get().orElseThrow();
+        Settings wanted = set.settings();
+        LineEnd opposite = set.endProperty().get() == LineEnd.NEAR ? LineEnd.FAR : LineEnd.NEAR;
+        others.ask(
+                () -> now.trace(wanted, opposite),
+                seen -> aids.showOtherEnd(seen, length.getAsDouble()),
+                this::showProblem);
+    }
+
+    /**
+     * Tells whether the file has both ends.
+     *
+     * @return whether it is a sweep of two ports
+     */
+    public boolean hasBothEnds() {
+        return opened.filter(now -> now.far().isPresent()).isPresent();
+    }
+
+    /**
+     * Returns the axis.
+     *
+     * @return the axis
+     */
+    public AxisViewModel axis() {
+        return axis;
+    }
+
+    /**
+     * Returns the trace track.
+     *
+     * @return the model of the track
+     */
+    public TraceTrackViewModel traceTrack() {
+        return traceTrack;
+    }
+
+    /**
+     * Returns what is set.
+     *
+     * @return the settings; empty while no file is open
+     */
+    public ReadOnlyObjectProperty<Optional<SettingsViewModel>> settingsProperty() {
+        return settings.getReadOnlyProperty();
+    }
+
+    /**
+     * Returns the candidate events of the trace.
+     *
+     * @return the candidates, nearest first
+     */
+    public ReadOnlyObjectProperty<List<CandidateEvent>> candidatesProperty() {
+        return candidates.getReadOnlyProperty();
+    }
+
+    /**
+     * Returns whether a trace is being made.
+     *
+     * @return true while the shown one is older than the settings
+     */
+    public ReadOnlyBooleanProperty workingProperty() {
+        return working.getReadOnlyProperty();
+    }
+
+    /**
+     * Returns why something could not be shown.
+     *
+     * @return a sentence, or nothing
+     */
+    public ReadOnlyStringProperty problemProperty() {
+        return problem.getReadOnlyProperty();
+    }
+
+    /**
+     * Returns what can be said of the file.
+     *
+     * @return a sentence; nothing while none is open
+     */
+    public ReadOnlyStringProperty toldProperty() {
+        return told.getReadOnlyProperty();
+    }
+}
