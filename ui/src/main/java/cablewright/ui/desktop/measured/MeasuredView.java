@@ -10,6 +10,7 @@ import cablewright.ui.desktop.track.TrackPointer;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
+import java.io.File;
 import java.nio.file.Path;
 import java.util.Optional;
 import javafx.scene.Node;
