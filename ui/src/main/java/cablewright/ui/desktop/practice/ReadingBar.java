@@ -25,7 +25,6 @@ public final class ReadingBar extends FlowPane {
     private final SettingsViewModel settings;
     private final AxisViewModel axis;
     private final Texts texts;
-    private final Label between = new Label();
     private final TextField length = new TextField();
     private final Button setVelocity;
     private final Label told = new Label();
@@ -56,19 +55,15 @@ public final class ReadingBar extends FlowPane {
         length.setId("known-length");
         length.setPrefColumnCount(5);
         length.setOnAction(event -> setVelocity());
-        between.getStyleClass().add("setting-value");
-        between.setId("between-cursors");
         getChildren()
                 .add(button(
                         texts.say("aids.second"), texts.say("aids.second.name"), "second-cursor", aids::toggleSecond));
         getChildren().add(button(texts.say("aids.keep"), texts.say("aids.keep.name"), "keep-trace", aids::toggleKept));
         otherEnd.ifPresent(run -> getChildren()
                 .add(button(texts.say("aids.overlayEnd"), texts.say("aids.overlayEnd.name"), "overlay-end", run)));
-        getChildren().addAll(between, length, setVelocity, told);
+        getChildren().addAll(length, setVelocity, told);
         aids.secondMetresProperty().addListener((o, before, now) -> show());
-        axis.hairMetresProperty().addListener((o, before, now) -> show());
         axis.unitProperty().addListener((o, before, now) -> show());
-        settings.velocityProperty().addListener((o, before, now) -> show());
         show();
     }
 
@@ -85,13 +80,11 @@ public final class ReadingBar extends FlowPane {
 
     private void show() {
         boolean two = aids.secondMetresProperty().get().isPresent();
-        between.setText(aids.between().orElse(""));
         boolean free = two && !settings.permitted().velocity().isFixed();
         for (Region region : new Region[] {length, setVelocity}) {
             region.setVisible(free);
             region.setManaged(free);
         }
-        between.setManaged(two);
         told.setManaged(two);
         told.setVisible(two);
         String unit = axis.unitProperty().get().symbol();
