@@ -2,6 +2,7 @@ package cablewright.ui.desktop.measured;
 
 import cablewright.simulator.reading.CandidateEvent;
 import cablewright.ui.desktop.practice.ReadingBar;
+import cablewright.ui.desktop.practice.Setting;
 import cablewright.ui.desktop.practice.SettingsShelf;
 import cablewright.ui.desktop.practice.SettingsViewModel;
 import cablewright.ui.desktop.track.AxisKeys;
@@ -170,9 +171,25 @@ public final class MeasuredView extends BorderPane {
         if (event.getCode() == KeyCode.J && !event.isShortcutDown()) {
             model.toggleOtherEnd();
             event.consume();
-        } else if (AxisKeys.pressed(event, model.traceTrack())) {
+        } else if (isSetting(event) || AxisKeys.pressed(event, model.traceTrack())) {
             event.consume();
         }
+    }
+
+    private boolean isSetting(KeyEvent event) {
+        if (event.isShortcutDown() || event.isAltDown()) {
+            return false;
+        }
+        SettingsViewModel settings = model.settingsProperty().get().orElseThrow();
+        for (Setting setting : Setting.values()) {
+            if (setting.key().equals(event.getCode().getName())) {
+                if (settings.isFree(setting)) {
+                    settings.step(setting, event.isShiftDown() ? -1 : 1);
+                }
+                return true;
+            }
+        }
+        return false;
     }
 
     private void choose() {
