@@ -6,7 +6,8 @@ import java.util.List;
 /**
  * A place where a curve turns by more than a given height, and its feet. A foot is the next such turn on a side if the pulse
  * reaches that far. If not, it is where the pulse ends, when the curve has gone by the given height there; else where the
- * curve has come nine tenths of the way to the next turn.
+ * curve has come nine tenths of the way to the nearer in height of the two turns beside it, so that a small turn beside a
+ * tall echo stands out by its own height.
  *
  * @param index which sample
  * @param leftFoot the sample of its left foot
@@ -27,15 +28,18 @@ record Extremum(int index, int leftFoot, int rightFoot) {
         List<Extremum> found = new ArrayList<>();
         for (int i = 1; i + 1 < turns.size(); i++) {
             int at = turns.get(i);
+            int before = turns.get(i - 1);
+            int after = turns.get(i + 1);
+            double flank = Math.min(Math.abs(values[before] - values[at]), Math.abs(values[after] - values[at]));
             found.add(new Extremum(
                     at,
-                    foot(values, at, turns.get(i - 1), leastHeight, reach),
-                    foot(values, at, turns.get(i + 1), leastHeight, reach)));
+                    foot(values, at, before, flank, leastHeight, reach),
+                    foot(values, at, after, flank, leastHeight, reach)));
         }
         return found;
     }
 
-    private static int foot(double[] values, int at, int next, double leastHeight, int reach) {
+    private static int foot(double[] values, int at, int next, double flank, double leastHeight, int reach) {
         if (Math.abs(next - at) <= reach) {
             return next;
         }
@@ -43,9 +47,8 @@ record Extremum(int index, int leftFoot, int rightFoot) {
         if (Math.abs(values[at + step * reach] - values[at]) >= leastHeight) {
             return at + step * reach;
         }
-        double whole = values[next] - values[at];
         for (int i = at; i != next; i += step) {
-            if ((values[i] - values[at]) / whole >= DOWN) {
+            if (Math.abs(values[i] - values[at]) >= DOWN * flank) {
                 return i;
             }
         }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cablewright.simulator.cable.BrokenConductor;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.CorrodedJoint;
 import cablewright.simulator.cable.FarEnd;
@@ -89,13 +90,14 @@ class BumpsOfNoisyTracesTest {
     }
 
     @Test
-    void everyBumpOfANoisyTraceIsExplained() {
+    void everyBumpOfANoisyTraceIsExplainedButForItsNoise() {
         Settings settings = new Settings(new HalfSine(5e-9), 0.85, 150, 0, 16);
         for (long seed = 1; seed <= 20; seed++) {
             Attribution attribution = attribution(dropCable(), trace(dropCable(), settings, seed));
             assertTrue(attribution.bumps().size() >= 4, "bumps " + attribution.bumps());
             for (Bump bump : attribution.bumps()) {
-                assertTrue(bump.isExplained(), seed + ": " + bump);
+                boolean isOfTheNoise = Math.abs(bump.unexplainedVolts()) < 6 * bump.noiseVolts();
+                assertTrue(bump.isExplained() || isOfTheNoise, seed + ": " + bump);
             }
             for (String id : List.of("s", "t", "leak", Sightings.END_OF_LINE)) {
                 assertTrue(
@@ -135,6 +137,27 @@ class BumpsOfNoisyTracesTest {
                 unexplained.get(0).standsOutVolts(),
                 unexplained.get(0).unexplainedVolts(),
                 0.2 * unexplained.get(0).standsOutVolts());
+    }
+
+    /** A low splice 190 ns before a break: what the splice shows must not be laid to the tall echo that comes after it. */
+    @Test
+    void smallBumpBesideATallEchoIsOfItsOwnHeight() {
+        Cable cable = cable(
+                Catalogue.standard().type("drop-6-foam"),
+                120,
+                FarEnd.Terminated.byOhms(75),
+                new Splice("s", 48, 5e-9, 0, 0),
+                new BrokenConductor("break", 73.5, OptionalDouble.empty()));
+        Settings settings = new Settings(new HalfSine(10e-9), 0.85, 150, 0, 16);
+        for (long seed = 100; seed < 140; seed++) {
+            for (Bump bump : attribution(cable, trace(cable, settings, seed)).bumps()) {
+                boolean splice = Math.abs(bump.shownMetres() - 49) < 2;
+                if (splice) {
+                    assertTrue(Math.abs(bump.standsOutVolts()) < 0.02, seed + ": " + bump);
+                    assertEquals("s", bump.shares().get(0).path().turns().get(0).name(), seed + ": " + bump);
+                }
+            }
+        }
     }
 
     @Test

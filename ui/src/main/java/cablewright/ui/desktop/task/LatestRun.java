@@ -60,6 +60,11 @@ public final class LatestRun {
             return () -> shown.accept(result);
         } catch (Exception e) {
             return () -> failed.accept(e);
+        } catch (Error e) {
+            // The next job must still come; the screen's thread reports what is no fault of the job's input.
+            return () -> {
+                throw e;
+            };
         }
     }
 
@@ -67,9 +72,12 @@ public final class LatestRun {
         Optional<Runnable> next = waiting;
         waiting = Optional.empty();
         running = next.isPresent();
-        if (startedIn == generation) {
-            after.run();
+        try {
+            if (startedIn == generation) {
+                after.run();
+            }
+        } finally {
+            next.ifPresent(Runnable::run);
         }
-        next.ifPresent(Runnable::run);
     }
 }
