@@ -4,6 +4,7 @@ import cablewright.lessons.feedback.FindingReasons;
 import cablewright.lessons.marking.Finding;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.ui.words.FindingWords;
+import cablewright.ui.words.NoticeWords;
 import cablewright.ui.words.Texts;
 import cablewright.ui.words.ToldFinding;
 import cablewright.ui.words.Words;
@@ -137,6 +138,22 @@ final class ResultPane extends VBox {
             why.getStyleClass().add("explanation");
             list.getChildren().add(why);
         });
+        notices().forEach(notice -> list.getChildren().add(notice));
+    }
+
+    /** Where the models behind this trace are stretched: what is shown there is to be taken with care. */
+    private List<Label> notices() {
+        double top = 1 / sheet.attempt().settings().stimulus().shortestEdgeSeconds();
+        return new NoticeWords(words.with(model.axis().unitProperty().get()).quantities())
+                .of(model.exercise().cable(), top).stream()
+                        .map(sentence -> {
+                            Label label = new Label(texts.say("result.notice", sentence));
+                            label.setWrapText(true);
+                            label.setMinHeight(Region.USE_PREF_SIZE);
+                            label.getStyleClass().add("quiet");
+                            return label;
+                        })
+                        .toList();
     }
 
     private VBox row(ToldFinding finding) {
