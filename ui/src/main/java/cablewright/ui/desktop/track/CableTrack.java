@@ -22,7 +22,7 @@ public final class CableTrack extends Track {
     private static final double LOW_WINDOW = 660;
 
     private static final double REACH = 8;
-    private static final double PLAY_BUTTON = 170;
+    private static final double BUTTONS_PIXELS = 255;
     private static final double SHUT_HEIGHT = 28;
     private static final double OPEN_HEIGHT = 200;
     private static final double OPEN_HEIGHT_WITHOUT_CUTS = 146;
@@ -257,7 +257,7 @@ public final class CableTrack extends Track {
             g.fillText(text, x + 13 * scale(), y);
             x += 24 * scale() + TextSize.width(text, smallFont());
         }
-        double button = PLAY_BUTTON * scale();
+        double button = BUTTONS_PIXELS * scale();
         if (x + TextSize.width(texts.say("cable.legend"), smallFont()) < getWidth() - button) {
             g.setFill(ink(Ink.FAINT));
             g.fillText(texts.say("cable.legend"), x, y);
@@ -284,7 +284,7 @@ public final class CableTrack extends Track {
         double reach = REACH * scale() * view().metresPerPixel();
         double hair = axis().hairMetresProperty().get();
         eventLine.at(drawing, hair, reach).ifPresent(mark -> {
-            double right = getWidth() - PLAY_BUTTON * scale();
+            double right = getWidth() - BUTTONS_PIXELS * scale();
             g.setFill(ink(Ink.PAPER));
             g.fillRect(gutter() - 16 * scale(), 2 * scale(), right - gutter() + 16 * scale(), 18 * scale());
             String line = eventLine.tell(mark, model.sightsProperty().get(), words());
