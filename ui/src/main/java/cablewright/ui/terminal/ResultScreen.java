@@ -8,6 +8,7 @@ import cablewright.ui.chart.CableDrawing;
 import cablewright.ui.picture.TerminalStyle;
 import cablewright.ui.words.EventWords;
 import cablewright.ui.words.FindingWords;
+import cablewright.ui.words.NoticeWords;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.ToldFinding;
 import cablewright.ui.words.Words;
@@ -72,8 +73,9 @@ final class ResultScreen {
      *
      * @param end the end tested
      * @param drawing the cable laid out at the velocity that is set
+     * @param topHertz top of the band in use [Hz]
      */
-    String cable(LineEnd end, CableDrawing drawing) {
+    String cable(LineEnd end, CableDrawing drawing, double topHertz) {
         StringBuilder out = new StringBuilder(style.bold("The cable") + "\n");
         exercise.cable()
                 .runs()
@@ -99,7 +101,11 @@ final class ResultScreen {
         out.append("  ").append(words.farEnd(drawing.farEnd()));
         out.append(" at ").append(words.quantities().length(exercise.cable().lengthMetres()));
         out.append(end == LineEnd.FAR ? ", told from the far end\n\n" : "\n\n");
-        return out + prose.ofMarkdown(exercise.explanation());
+        out.append(prose.ofMarkdown(exercise.explanation()));
+        new NoticeWords(words.quantities())
+                .of(exercise.cable(), topHertz)
+                .forEach(notice -> out.append(prose.wrapped("The model is stretched " + notice + ".", "  ")));
+        return out.toString();
     }
 
     private String event(CableDrawing.Mark mark, EventWords details) {

@@ -98,6 +98,6 @@ final class RoundView {
                 round.exercise().cable(), round.end(), round.settings().velocityFraction(), top);
         MarkSheet sheet = round.sheet().orElseThrow();
         List<FindingReasons> reasons = Feedback.of(round.exercise(), sheet, round.end(), () -> false);
-        return tracks(round) + "\n" + result.marks(sheet, reasons) + "\n" + result.cable(round.end(), drawing);
+        return tracks(round) + "\n" + result.marks(sheet, reasons) + "\n" + result.cable(round.end(), drawing, top);
     }
 }

@@ -15,7 +15,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import javafx.application.Application;
 import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
@@ -210,9 +212,20 @@ class DemonstrationsScreenTest {
         }
     }
 
+    /** A look-up takes one selector at a time. */
     private void assertAllNamed() {
-        for (Node node : ask(() -> window.lookupAll(
-                ".button, .toggle-button, .radio-button, .check-box, .combo-box, .slider, .progress-bar"))) {
+        List<Node> controls = Stream.of(
+                        ".button",
+                        ".toggle-button",
+                        ".radio-button",
+                        ".check-box",
+                        ".combo-box",
+                        ".slider",
+                        ".progress-bar")
+                .flatMap(kind -> ask(() -> List.copyOf(window.lookupAll(kind))).stream())
+                .toList();
+        assertTrue(controls.size() > 10, "controls " + controls);
+        for (Node node : controls) {
             boolean part = node.getStyleClass().contains("arrow-button") || node.getParent() instanceof ComboBox;
             String name = node.getAccessibleText();
             assertTrue(part || name != null && !name.isBlank(), node + " has no accessible text");
