@@ -26,7 +26,17 @@ public sealed interface DoneToLine extends Event
 
     @Override
     default DoneToLine mirrored(double cableLengthMetres) {
-        return movedTo(Math.max(0, cableLengthMetres - endMetres()));
+        return movedTo(mirroredStartMetres(cableLengthMetres));
+    }
+
+    /**
+     * Returns where the stretch begins, told from the far end.
+     *
+     * @param cableLengthMetres length of the cable [m]
+     * @return distance from the far end to the nearer end of the stretch [m], never below 0
+     */
+    default double mirroredStartMetres(double cableLengthMetres) {
+        return Math.max(0, cableLengthMetres - endMetres());
     }
 
     /**

@@ -41,7 +41,7 @@ public record GradualDamage(
 
     @Override
     public GradualDamage mirrored(double cableLengthMetres) {
-        double start = Math.max(0, cableLengthMetres - endMetres());
+        double start = mirroredStartMetres(cableLengthMetres);
         return new GradualDamage(id, start, lengthMetres, relativeImpedance, profile.mirrored());
     }
 

@@ -40,7 +40,7 @@ public record Heat(
 
     @Override
     public Heat mirrored(double cableLengthMetres) {
-        double start = Math.max(0, cableLengthMetres - endMetres());
+        double start = mirroredStartMetres(cableLengthMetres);
         return new Heat(id, start, lengthMetres, celsius, restCelsius, profile.mirrored());
     }
 

@@ -55,7 +55,7 @@ public record Kink(
 
     @Override
     public Kink mirrored(double cableLengthMetres) {
-        double start = Math.max(0, cableLengthMetres - endMetres());
+        double start = mirroredStartMetres(cableLengthMetres);
         return new Kink(id, start, lengthMetres, bendRadiusMetres, leastRadiusMetres, profile.mirrored());
     }
 

@@ -49,7 +49,7 @@ public record OffCentreCore(
 
     @Override
     public OffCentreCore mirrored(double cableLengthMetres) {
-        double start = Math.max(0, cableLengthMetres - endMetres());
+        double start = mirroredStartMetres(cableLengthMetres);
         return new OffCentreCore(id, start, lengthMetres, eccentricity, profile.mirrored(), pitchMetres);
     }
 

@@ -38,7 +38,7 @@ public record Pinch(String id, double startMetres, double lengthMetres, double d
 
     @Override
     public Pinch mirrored(double cableLengthMetres) {
-        double start = Math.max(0, cableLengthMetres - endMetres());
+        double start = mirroredStartMetres(cableLengthMetres);
         return new Pinch(id, start, lengthMetres, depthFraction, profile.mirrored());
     }
 

@@ -60,7 +60,7 @@ public record Split(
     /** Without a re-split the one joint is all there is: from the other end too, what lies beyond it is split. */
     @Override
     public Split mirrored(double cableLengthMetres) {
-        double start = Math.max(0, cableLengthMetres - endMetres());
+        double start = mirroredStartMetres(cableLengthMetres);
         double length = lengthMetres;
         if (!putRight) {
             length = Math.max(LEAST_METRES, startMetres);

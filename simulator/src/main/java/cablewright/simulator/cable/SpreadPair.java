@@ -38,7 +38,7 @@ public record SpreadPair(String id, double startMetres, double lengthMetres, dou
 
     @Override
     public SpreadPair mirrored(double cableLengthMetres) {
-        double start = Math.max(0, cableLengthMetres - endMetres());
+        double start = mirroredStartMetres(cableLengthMetres);
         return new SpreadPair(id, start, lengthMetres, spacingFactor, profile.mirrored());
     }
 

@@ -62,7 +62,7 @@ public record Unevenness(
 
     @Override
     public Unevenness mirrored(double cableLengthMetres) {
-        double start = Math.max(0, cableLengthMetres - endMetres());
+        double start = mirroredStartMetres(cableLengthMetres);
         return new Unevenness(id, start, lengthMetres, relativeAmplitude, pitchMetres, seed, !fromFarEdge);
     }
 

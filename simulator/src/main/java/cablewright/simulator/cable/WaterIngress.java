@@ -58,7 +58,7 @@ public record WaterIngress(
 
     @Override
     public WaterIngress mirrored(double cableLengthMetres) {
-        double start = Math.max(0, cableLengthMetres - endMetres());
+        double start = mirroredStartMetres(cableLengthMetres);
         double entry = Math.min(start + lengthMetres, Math.max(start, cableLengthMetres - entryMetres));
         return new WaterIngress(id, start, lengthMetres, entry, picture, volumeFraction, water, dryingEdgeMetres);
     }
