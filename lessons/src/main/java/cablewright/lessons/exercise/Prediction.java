@@ -47,10 +47,10 @@ public record Prediction(
      * @return whether both are choices of this question
      */
     public boolean isAnswer(String choiceId, Optional<String> reasonId) {
-        Optional<Choice> reason = reasons.flatMap(all -> reasonId.flatMap(all::choice));
-        return choice(choiceId).isPresent()
-                && reason.isPresent() == reasons.isPresent()
-                && reasonId.isPresent() == reasons.isPresent();
+        boolean isReasoned = reasons.isEmpty()
+                ? reasonId.isEmpty()
+                : reasonId.flatMap(reasons.get()::choice).isPresent();
+        return choice(choiceId).isPresent() && isReasoned;
     }
 
     /**

@@ -109,8 +109,11 @@ public final class AdaptivePractice {
     /** Under which name a record's exercise comes back: its own where it was made, else that of its lesson before it. */
     private String key(AttemptRecord record) {
         String inItsLesson = key(record.lessonId(), record.exerciseId());
-        if (GenerationRequest.ofExerciseId(record.exerciseId()).isPresent() || handMade.containsKey(inItsLesson)) {
-            return handMade.containsKey(inItsLesson) ? inItsLesson : record.exerciseId();
+        if (handMade.containsKey(inItsLesson)) {
+            return inItsLesson;
+        }
+        if (GenerationRequest.ofExerciseId(record.exerciseId()).isPresent()) {
+            return record.exerciseId();
         }
         return reviews.keySet().stream()
                 .filter(name -> name.endsWith("/" + record.exerciseId()))

@@ -68,36 +68,20 @@ public record PairGeometry(
     }
 
     private PairGeometry at(double spacing) {
-        return new PairGeometry(
-                wireDiameterMetres,
-                nominalSpacingMetres,
-                spacing,
-                insulationDiameterMetres,
-                takeUp,
-                impedanceFactor,
-                bundle);
+        return with(spacing, impedanceFactor, bundle);
     }
 
     PairGeometry among(PairBundle others) {
-        return new PairGeometry(
-                wireDiameterMetres,
-                nominalSpacingMetres,
-                spacingMetres,
-                insulationDiameterMetres,
-                takeUp,
-                impedanceFactor,
-                Optional.of(others));
+        return with(spacingMetres, impedanceFactor, Optional.of(others));
     }
 
     PairGeometry scaled(double relativeImpedance) {
+        return with(spacingMetres, impedanceFactor * relativeImpedance, bundle);
+    }
+
+    private PairGeometry with(double spacing, double factor, Optional<PairBundle> others) {
         return new PairGeometry(
-                wireDiameterMetres,
-                nominalSpacingMetres,
-                spacingMetres,
-                insulationDiameterMetres,
-                takeUp,
-                impedanceFactor * relativeImpedance,
-                bundle);
+                wireDiameterMetres, nominalSpacingMetres, spacing, insulationDiameterMetres, takeUp, factor, others);
     }
 
     private static double acosh(double x) {
