@@ -39,7 +39,7 @@ final class TraineeView {
         this.exercise = exercise;
         this.end = end;
         Cable cable = exercise.cable();
-        Cable tested = end == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
+        Cable tested = cable.seenFrom(end);
         this.measured = new Reflectometer(exercise.instrument())
                 .measure(
                         new SimulatedPort(tested, exercise.instrument().sourceOhms(), memory),

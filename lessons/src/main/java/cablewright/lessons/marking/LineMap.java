@@ -50,7 +50,7 @@ record LineMap(Map<String, Stretch> events, List<Place> joints, double endSecond
     }
 
     static LineMap of(Cable cable, LineEnd end) {
-        Cable tested = end == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
+        Cable tested = cable.seenFrom(end);
         CableProfile profile = CableProfile.of(tested, TOP_HERTZ);
         Map<String, Stretch> events = new HashMap<>();
         for (Event event : tested.events()) {

@@ -188,6 +188,16 @@ public record Cable(
     }
 
     /**
+     * Returns the cable as it is seen from one of its ends.
+     *
+     * @param end the end
+     * @return this cable, or for the far end the mirrored one
+     */
+    public Cable seenFrom(LineEnd end) {
+        return end == LineEnd.NEAR ? this : seenFromFarEnd();
+    }
+
+    /**
      * Tells the cable as it is met from its far end. What it ended in is gone, since the instrument takes its place; the
      * near end is left as the instrument leaves it: open.
      *

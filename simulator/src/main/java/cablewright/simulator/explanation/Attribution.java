@@ -87,7 +87,7 @@ public record Attribution(
 
     private static PathSearch search(
             Cable cable, Instrument instrument, Settings settings, LineEnd end, BooleanSupplier cancelled) {
-        Cable tested = end == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
+        Cable tested = cable.seenFrom(end);
         return new PathSearch(tested, instrument, settings, PathSearch.USUAL_MOST, cancelled);
     }
 

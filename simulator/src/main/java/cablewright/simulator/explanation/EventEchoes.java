@@ -42,7 +42,7 @@ public final class EventEchoes {
      */
     public EventEchoes(Cable cable, Instrument instrument, Settings settings, LineEnd end, LineMemory memory) {
         this.cable = cable;
-        this.tested = end == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
+        this.tested = cable.seenFrom(end);
         this.end = end;
         this.settings = settings;
         this.instrument = instrument;

@@ -48,7 +48,7 @@ public record EventFacts(
     public static List<EventFacts> of(
             Cable cable, Instrument instrument, Settings settings, LineEnd end, List<EventSight> sights) {
         FullEcho echo = new FullEcho(instrument, settings);
-        CableProfile profile = CableProfile.of(cable, 1 / settings.stimulus().shortestEdgeSeconds());
+        CableProfile profile = CableProfile.of(cable, settings.stimulus().topHertz());
         List<EventFacts> facts = new ArrayList<>();
         for (EventSight sight : sights) {
             Event event = cable.event(sight.eventId()).orElseThrow();

@@ -55,7 +55,7 @@ public final class FullEcho {
      *     place is beyond the range
      */
     public OptionalDouble volts(Cable cable, LineEnd end, double metres) {
-        Cable tested = end == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
+        Cable tested = cable.seenFrom(end);
         double place = end == LineEnd.NEAR ? metres : Math.max(0, cable.lengthMetres() - metres);
         List<Event> before = new ArrayList<>();
         for (Event event : tested.events()) {

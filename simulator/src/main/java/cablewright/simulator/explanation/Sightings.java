@@ -42,7 +42,7 @@ public final class Sightings {
 
     private Sightings(Cable cable, Instrument instrument, Settings settings, LineEnd end, LineMemory memory) {
         this.asLaid = cable;
-        this.tested = end == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
+        this.tested = cable.seenFrom(end);
         this.end = end;
         this.settings = settings;
         this.reflectometer = new Reflectometer(instrument);

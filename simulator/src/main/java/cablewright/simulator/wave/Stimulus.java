@@ -31,6 +31,15 @@ public sealed interface Stimulus permits HalfSine, RectangularPulse, GaussianPul
     double shortestEdgeSeconds();
 
     /**
+     * Returns the top of the band in use, by which models are judged and cross-sections drawn.
+     *
+     * @return one over the shortest edge [Hz]
+     */
+    default double topHertz() {
+        return 1 / shortestEdgeSeconds();
+    }
+
+    /**
      * Returns when the leading edge is at half height. The distance axis has its zero there.
      *
      * @return time [s]

@@ -75,7 +75,7 @@ public record CableDrawing(
      * @return the drawing
      */
     public static CableDrawing of(Cable cable, LineEnd end, double velocityFraction, double topHertz) {
-        Cable tested = end == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
+        Cable tested = cable.seenFrom(end);
         CableProfile profile = CableProfile.of(tested, topHertz);
         double speed = velocityFraction * LIGHT_METRES_PER_SECOND;
         List<Stretch> stretches = new ArrayList<>();

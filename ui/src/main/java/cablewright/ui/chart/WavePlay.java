@@ -39,7 +39,7 @@ public final class WavePlay {
      * @return the wave
      */
     public static WavePlay of(Cable cable, LineEnd end, double sourceOhms, Settings settings) {
-        Cable tested = end == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
+        Cable tested = cable.seenFrom(end);
         CableProfile profile = CableProfile.of(tested);
         Track line = Track.evenly(tested, PLACES).get(0);
         double oneWay = profile.secondsTo(tested.lengthMetres());

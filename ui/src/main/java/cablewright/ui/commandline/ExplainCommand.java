@@ -1,7 +1,6 @@
 package cablewright.ui.commandline;
 
 import cablewright.simulator.cable.Cable;
-import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.explanation.Attribution;
 import cablewright.simulator.explanation.EventFacts;
 import cablewright.simulator.explanation.EventSight;
@@ -110,7 +109,7 @@ final class ExplainCommand implements Callable<Integer> {
                 new TraceTaker(cable, line.end(), line.sourceOhms(cable), Optional.empty(), settings, root::remark);
         root.remark(taker.told(root.quantities()));
         new NoticeWords(root.quantities())
-                .withSteps(cable, 1 / settings.stimulus().shortestEdgeSeconds())
+                .withSteps(cable, settings.stimulus().topHertz())
                 .forEach(notice -> root.remark("note: " + notice));
         drawn.ifPresent(it -> it.write(new LatticeMaker(cable, line.end(), Words.in(root.lengthUnit()))
                 .of(attribution, least(instrument, settings))));
@@ -119,7 +118,7 @@ final class ExplainCommand implements Callable<Integer> {
     }
 
     private Attribution attribution(Cable cable, Instrument instrument, Settings settings) {
-        Cable tested = line.end() == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
+        Cable tested = cable.seenFrom(line.end());
         Trace trace = new Reflectometer(instrument)
                 .measure(new SimulatedPort(tested, instrument.sourceOhms()), settings, receiver.seed());
         return Attribution.ofTrace(cable, instrument, trace, line.end(), () -> false);

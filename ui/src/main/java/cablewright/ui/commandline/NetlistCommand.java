@@ -1,7 +1,6 @@
 package cablewright.ui.commandline;
 
 import cablewright.simulator.cable.Cable;
-import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.exchange.Netlist;
 import cablewright.simulator.exchange.NetlistSetup;
 import cablewright.simulator.instrument.Settings;
@@ -64,7 +63,7 @@ final class NetlistCommand implements Callable<Integer> {
         Stimulus stimulus = stimulusOptions.stimulus(UsualPulse.seconds(velocity, range));
         double record =
                 stimulus.halfHeightSeconds() + new Settings(stimulus, velocity, range, 0, 1).secondsThereAndBack(range);
-        Cable tested = line.end() == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
+        Cable tested = cable.seenFrom(line.end());
         NetlistSetup setup = new NetlistSetup(oneLine(cable.title()), line.sourceOhms(cable), stimulus, record);
         Netlist netlist = InputFiles.refusalsOf(file, () -> Netlist.of(tested, setup));
         netlist.notices().forEach(notice -> root.remark("note: " + notice));

@@ -122,7 +122,7 @@ final class TraceCommand implements Callable<Integer> {
                         : taker.exact(count));
         root.remark(taker.told(root.quantities()));
         new NoticeWords(root.quantities())
-                .withSteps(cable, 1 / settings.stimulus().shortestEdgeSeconds())
+                .withSteps(cable, settings.stimulus().topHertz())
                 .forEach(notice -> root.remark("note: " + notice));
         output.write(new TracePictures(root.surroundings(), root.lengthUnit()).bytes(trace, settings, chosen));
         return ExitCode.DONE;

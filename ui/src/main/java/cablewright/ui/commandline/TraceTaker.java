@@ -47,7 +47,7 @@ final class TraceTaker {
     }
 
     private PortResponse port() {
-        Cable seen = end == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
+        Cable seen = cable.seenFrom(end);
         return crosstalkOf.isPresent()
                 ? new NeighbourPort(seen, sourceOhms, crosstalkOf.get())
                 : new SimulatedPort(seen, sourceOhms);

@@ -42,7 +42,7 @@ public final class LatticeMaker {
      */
     public LatticeMaker(Cable cable, LineEnd end, Words words) {
         this.cable = cable;
-        this.tested = end == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
+        this.tested = cable.seenFrom(end);
         this.end = end;
         this.words = words;
     }

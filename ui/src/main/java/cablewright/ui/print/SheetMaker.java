@@ -8,7 +8,6 @@ import cablewright.lessons.marking.LineEvent;
 import cablewright.lessons.marking.Standing;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
-import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.explanation.Sightings;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
@@ -65,9 +64,7 @@ public final class SheetMaker {
     }
 
     private Cable tested() {
-        return exercise.start().end() == LineEnd.NEAR
-                ? exercise.cable()
-                : exercise.cable().seenFromFarEnd();
+        return exercise.cable().seenFrom(exercise.start().end());
     }
 
     /**
@@ -173,7 +170,7 @@ public final class SheetMaker {
                 exercise.cable(),
                 exercise.start().end(),
                 settings().velocityFraction(),
-                1 / settings().stimulus().shortestEdgeSeconds());
+                settings().stimulus().topHertz());
         List<LineEvent> events = demand.events();
         Trace trace = trace();
         plate.trace(trace, marks(drawing, events), caption(trace));

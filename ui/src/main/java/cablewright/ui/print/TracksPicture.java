@@ -55,7 +55,7 @@ public final class TracksPicture {
                 exercise.cable(),
                 end,
                 settings.velocityFraction(),
-                1 / settings.stimulus().shortestEdgeSeconds());
+                settings.stimulus().topHertz());
         plate.cable(
                 drawing,
                 drawing.marks().stream()

@@ -171,11 +171,7 @@ final class Round {
         return ports.computeIfAbsent(
                 end,
                 tested -> new SimulatedPort(
-                        tested == LineEnd.NEAR
-                                ? exercise.cable()
-                                : exercise.cable().seenFromFarEnd(),
-                        exercise.instrument().sourceOhms(),
-                        memory));
+                        exercise.cable().seenFrom(tested), exercise.instrument().sourceOhms(), memory));
     }
 
     /** Hands the flags in and has them marked. */

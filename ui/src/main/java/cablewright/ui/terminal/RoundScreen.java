@@ -162,7 +162,7 @@ final class RoundScreen {
     }
 
     private CableDrawing drawing() {
-        double top = 1 / round.settings().stimulus().shortestEdgeSeconds();
+        double top = round.settings().stimulus().topHertz();
         return CableDrawing.of(
                 round.exercise().cable(), round.end(), round.settings().velocityFraction(), top);
     }

@@ -93,7 +93,7 @@ final class RoundView {
     /** Tracks, marks and the cable of a round that was handed in. */
     String result(Round round) {
         ResultScreen result = new ResultScreen(round.exercise(), words, style, columns - 1);
-        double top = 1 / round.settings().stimulus().shortestEdgeSeconds();
+        double top = round.settings().stimulus().topHertz();
         CableDrawing drawing = CableDrawing.of(
                 round.exercise().cable(), round.end(), round.settings().velocityFraction(), top);
         MarkSheet sheet = round.sheet().orElseThrow();

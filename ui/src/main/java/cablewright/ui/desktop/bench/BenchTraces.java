@@ -40,7 +40,7 @@ final class BenchTraces {
     record Answer(Question question, Trace trace, CableDrawing drawing) {}
 
     Answer answer(Question question) {
-        double top = 1 / question.settings().stimulus().shortestEdgeSeconds();
+        double top = question.settings().stimulus().topHertz();
         return new Answer(
                 question,
                 trace(question),
@@ -53,9 +53,7 @@ final class BenchTraces {
 
     Trace trace(Question question) {
         Exercise exercise = question.exercise();
-        Cable tested = question.end() == LineEnd.NEAR
-                ? exercise.cable()
-                : exercise.cable().seenFromFarEnd();
+        Cable tested = exercise.cable().seenFrom(question.end());
         SimulatedPort port = new SimulatedPort(tested, exercise.instrument().sourceOhms(), traceMemory);
         return new Reflectometer(exercise.instrument()).measure(port, question.settings(), exercise.noiseSeed());
     }

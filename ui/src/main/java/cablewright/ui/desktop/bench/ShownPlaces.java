@@ -25,7 +25,7 @@ final class ShownPlaces {
      * @param velocityFraction velocity that is set, over that of light
      */
     ShownPlaces(Cable cable, LineEnd end, double velocityFraction) {
-        this.profile = CableProfile.of(end == LineEnd.NEAR ? cable : cable.seenFromFarEnd());
+        this.profile = CableProfile.of(cable.seenFrom(end));
         this.lengthMetres = cable.lengthMetres();
         this.speed = velocityFraction * LIGHT_METRES_PER_SECOND;
         this.end = end;

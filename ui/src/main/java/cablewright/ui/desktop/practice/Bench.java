@@ -45,7 +45,7 @@ final class Bench {
     }
 
     private Trace trace(Cable cable, Settings settings, LineEnd end) {
-        Cable tested = end == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
+        Cable tested = cable.seenFrom(end);
         SimulatedPort port = new SimulatedPort(tested, exercise.instrument().sourceOhms(), traceMemory);
         return reflectometer.measure(port, settings, exercise.noiseSeed());
     }
@@ -53,7 +53,7 @@ final class Bench {
     /** The trace of the cable as a claim has it: what is there taken away, and the claimed thing at the flag's place. */
     Optional<Trace> claimed(Claim claim, Settings settings) {
         LineEnd end = claim.flag().end();
-        Cable tested = end == LineEnd.NEAR ? exercise.cable() : exercise.cable().seenFromFarEnd();
+        Cable tested = exercise.cable().seenFrom(end);
         Cable without = claim.insteadOf().map(tested::withoutEvent).orElse(tested);
         double oneWay = settings.withVelocityFraction(claim.flag().velocityFraction())
                         .secondsThereAndBack(claim.flag().startMetres())
@@ -79,7 +79,7 @@ final class Bench {
     }
 
     LookAtCable look(Settings settings, LineEnd end) {
-        double top = 1 / settings.stimulus().shortestEdgeSeconds();
+        double top = settings.stimulus().topHertz();
         return new LookAtCable(
                 CableDrawing.of(exercise.cable(), end, settings.velocityFraction(), top),
                 Sightings.of(exercise.cable(), exercise.instrument(), settings, end, lookMemory, () -> false));

@@ -143,7 +143,7 @@ final class ResultPane extends VBox {
 
     /** Where the models behind this trace are stretched: what is shown there is to be taken with care. */
     private List<Label> notices() {
-        double top = 1 / sheet.attempt().settings().stimulus().shortestEdgeSeconds();
+        double top = sheet.attempt().settings().stimulus().topHertz();
         return new NoticeWords(words.with(model.axis().unitProperty().get()).quantities())
                 .of(model.exercise().cable(), top).stream()
                         .map(sentence -> {
