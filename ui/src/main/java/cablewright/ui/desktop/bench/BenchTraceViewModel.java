@@ -104,12 +104,7 @@ public final class BenchTraceViewModel {
         this.question = new BenchTraces.Question(
                 first, settings.settings(), settings.endProperty().get());
         axis.setRange(settings.rangeMetresProperty().get());
-        settings.endProperty().addListener(changed -> ask());
-        settings.stimulusProperty().addListener(changed -> ask());
-        settings.velocityProperty().addListener(changed -> ask());
-        settings.rangeMetresProperty().addListener(changed -> ask());
-        settings.gainDecibelsProperty().addListener(changed -> ask());
-        settings.averagesProperty().addListener(changed -> ask());
+        settings.whenChanged(this::ask);
         compared.addListener(changed -> compare());
         told.addListener(changed -> tell());
         ask();

@@ -82,12 +82,7 @@ public final class ExerciseViewModel {
     }
 
     private void listen() {
-        settings.endProperty().addListener((o, before, now) -> settingsChanged());
-        settings.stimulusProperty().addListener((o, before, now) -> settingsChanged());
-        settings.velocityProperty().addListener((o, before, now) -> settingsChanged());
-        settings.rangeMetresProperty().addListener((o, before, now) -> settingsChanged());
-        settings.gainDecibelsProperty().addListener((o, before, now) -> settingsChanged());
-        settings.averagesProperty().addListener((o, before, now) -> settingsChanged());
+        settings.whenChanged(this::settingsChanged);
         flags.draftsProperty().addListener((o, before, now) -> {
             advice.set("");
             showPennants();

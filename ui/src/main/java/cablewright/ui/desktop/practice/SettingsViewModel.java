@@ -14,6 +14,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableValue;
 
 /** What is set on the instrument, within what the exercise permits. */
 public final class SettingsViewModel {
@@ -92,6 +93,16 @@ public final class SettingsViewModel {
                 .filter(one -> one.compareTo(wanted) >= 0)
                 .findFirst()
                 .orElse(rising.get(rising.size() - 1));
+    }
+
+    /**
+     * Hears of every change of what is set, or of the end that is tested.
+     *
+     * @param hearing what to do
+     */
+    public void whenChanged(Runnable hearing) {
+        List.<ObservableValue<?>>of(end, stimulus, velocity, rangeMetres, gainDecibels, averages)
+                .forEach(value -> value.addListener((o, before, now) -> hearing.run()));
     }
 
     /**
