@@ -1,10 +1,10 @@
 package cablewright.ui;
 
-import cablewright.ui.commandline.DesktopOpener.NoWindow;
 import cablewright.ui.commandline.Program;
-import cablewright.ui.commandline.Start;
-import cablewright.ui.commandline.Surroundings;
-import cablewright.ui.desktop.Desktop;
+import cablewright.ui.commandline.ProgramStart;
+import cablewright.ui.commandline.environment.DesktopOpener.NoWindow;
+import cablewright.ui.commandline.environment.Environment;
+import cablewright.ui.desktop.shell.Desktop;
 import java.nio.file.Path;
 import java.util.Optional;
 
@@ -27,13 +27,13 @@ public final class Main {
      * @param arguments what was typed after the program's name
      */
     public static void main(String[] arguments) {
-        Surroundings surroundings = Surroundings.ofProcess();
+        Environment surroundings = Environment.ofProcess();
         if (arguments.length > 0 && !arguments[0].equals(THE_ONE_WITH_A_WINDOW)) {
             System.setProperty(HEADLESS, "true");
         }
         System.exit(
                 arguments.length == 0
-                        ? new Start(surroundings, Main::openDesktop).run()
+                        ? new ProgramStart(surroundings, Main::openDesktop).run()
                         : new Program(surroundings, Main::openDesktop).run(arguments));
     }
 

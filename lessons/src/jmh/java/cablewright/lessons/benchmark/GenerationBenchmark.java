@@ -1,9 +1,9 @@
 package cablewright.lessons.benchmark;
 
+import cablewright.lessons.answerkey.AnswerKey;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.generation.ExerciseGenerator;
 import cablewright.lessons.generation.GenerationRequest;
-import cablewright.lessons.marking.Demand;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -39,7 +39,7 @@ public class GenerationBenchmark {
 
     /** What an exercise asks for. @return the demand */
     @Benchmark
-    public Demand demand() {
-        return Demand.of(exercise);
+    public AnswerKey demand() {
+        return AnswerKey.of(exercise);
     }
 }

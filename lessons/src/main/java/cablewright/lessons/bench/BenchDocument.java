@@ -1,5 +1,10 @@
 package cablewright.lessons.bench;
 
+import cablewright.lessons.bench.edit.CableEdits;
+import cablewright.lessons.bench.edit.ExerciseEdits;
+import cablewright.lessons.bench.edit.FreshNames;
+import cablewright.lessons.bench.edit.LessonEdits;
+import cablewright.lessons.bench.edit.RecordEdits;
 import cablewright.lessons.exercise.AsBuiltRecord;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
@@ -159,7 +164,7 @@ public record BenchDocument(Lesson lesson, int index) {
     public BenchDocument adding(Exercise exercise) {
         List<String> names = LessonEdits.names(lesson);
         List<Exercise> all = new ArrayList<>(lesson.exercises());
-        all.add(index + 1, ExerciseEdits.withId(exercise, Names.free(exercise.id(), names)));
+        all.add(index + 1, ExerciseEdits.withId(exercise, FreshNames.free(exercise.id(), names)));
         return with(all, LessonEdits.moved(lesson.pages(), index + 1, 1), index + 1);
     }
 

@@ -1,16 +1,18 @@
 package cablewright.lessons.bench;
 
+import cablewright.lessons.bench.edit.BenchChoices;
+import cablewright.lessons.bench.edit.RecordEdits;
 import cablewright.lessons.exercise.Caution;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.simulator.cable.Cable;
-import cablewright.simulator.cable.Connector;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.FarEnd;
-import cablewright.simulator.cable.LoadCoil;
 import cablewright.simulator.cable.Run;
-import cablewright.simulator.cable.Splice;
-import cablewright.simulator.cable.Tap;
-import cablewright.simulator.cable.Unevenness;
+import cablewright.simulator.cable.condition.ImpedanceVariation;
+import cablewright.simulator.cable.hardware.Connector;
+import cablewright.simulator.cable.hardware.LoadCoil;
+import cablewright.simulator.cable.hardware.Splice;
+import cablewright.simulator.cable.hardware.Tap;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
 import java.util.ArrayList;
@@ -101,7 +103,8 @@ public enum BenchTemplate {
     REEL_ON_THE_FLOOR {
         @Override
         Exercise make() {
-            List<Event> events = List.of(new Unevenness("making", 0, 305, 0.002, 1.5, OptionalLong.of(5), false));
+            List<Event> events =
+                    List.of(new ImpedanceVariation("making", 0, 305, 0.002, 1.5, OptionalLong.of(5), false));
             Cable cable = cable("Reel 214", List.of(run("drop-11-foam", 305)), events, new FarEnd.Open());
             return exercise(
                     "reel-214",
@@ -127,7 +130,7 @@ public enum BenchTemplate {
      * @return lower-case word with hyphens
      */
     public String word() {
-        return Choices.word(this);
+        return BenchChoices.word(this);
     }
 
     /**

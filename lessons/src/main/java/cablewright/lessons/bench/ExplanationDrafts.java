@@ -2,9 +2,9 @@ package cablewright.lessons.bench;
 
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.generation.ExplanationDraft;
-import cablewright.simulator.explanation.EventSight;
-import cablewright.simulator.explanation.Sightings;
-import cablewright.simulator.network.LineMemory;
+import cablewright.simulator.explanation.visibility.EventVisibility;
+import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
+import cablewright.simulator.solve.PropagationCache;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 
@@ -21,8 +21,8 @@ public final class ExplanationDrafts {
      * @param cancelled asked before each event; once true the rest is left out
      * @return Markdown
      */
-    public static String of(Exercise exercise, LineMemory memory, BooleanSupplier cancelled) {
-        List<EventSight> sights = Sightings.of(
+    public static String of(Exercise exercise, PropagationCache memory, BooleanSupplier cancelled) {
+        List<EventVisibility> sights = VisibilityAnalysis.of(
                 exercise.cable(),
                 exercise.instrument(),
                 exercise.start().settings(),

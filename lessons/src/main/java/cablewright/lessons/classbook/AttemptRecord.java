@@ -1,10 +1,10 @@
 package cablewright.lessons.classbook;
 
+import cablewright.lessons.answerkey.Requirement;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.marking.Finding;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.PlaceMark;
-import cablewright.lessons.marking.Standing;
 import cablewright.simulator.cable.EventKind;
 import java.time.Duration;
 import java.time.Instant;
@@ -131,7 +131,7 @@ public record AttemptRecord(
     }
 
     private static Optional<Outcome> matched(Finding.Matched found) {
-        if (found.event().standing() == Standing.HIDDEN) {
+        if (found.event().standing() == Requirement.HIDDEN) {
             return Optional.empty();
         }
         PlaceMark place = found.places().isEmpty() ? null : found.places().get(0);
@@ -147,7 +147,7 @@ public record AttemptRecord(
     }
 
     private static Optional<Outcome> missed(Finding.Missed missed) {
-        if (missed.event().standing() != Standing.DEMANDED) {
+        if (missed.event().standing() != Requirement.DEMANDED) {
             return Optional.empty();
         }
         return Optional.of(new Outcome(

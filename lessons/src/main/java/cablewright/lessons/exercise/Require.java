@@ -18,7 +18,7 @@ final class Require {
 
     private Require() {}
 
-    static String id(String field, String value) {
+    public static String id(String field, String value) {
         if (value == null || !value.matches("[A-Za-z0-9][A-Za-z0-9_-]{0,39}")) {
             throw new IllegalArgumentException(field + " is " + quoted(value)
                     + "; it needs 1 to 40 letters, digits, '-' or '_' and starts with a letter or digit");
@@ -35,7 +35,7 @@ final class Require {
         return value;
     }
 
-    static String text(String field, String value) {
+    public static String text(String field, String value) {
         present(field, value);
         if (value.isBlank() || value.length() > MOST_TEXT || value.indexOf('\r') >= 0) {
             throw new IllegalArgumentException(field + " is " + quoted(value) + "; it needs 1 to " + MOST_TEXT
@@ -44,21 +44,21 @@ final class Require {
         return value;
     }
 
-    static <T> T present(String field, T value) {
+    public static <T> T present(String field, T value) {
         if (value == null) {
             throw new IllegalArgumentException(field + " is missing; it must be given");
         }
         return value;
     }
 
-    static double between(String field, double value, double least, double most) {
+    public static double between(String field, double value, double least, double most) {
         if (!(value >= least && value <= most)) {
             throw new IllegalArgumentException(field + " is " + value + "; allowed is " + least + " to " + most);
         }
         return value;
     }
 
-    static double above(String field, double value, double floor, double most) {
+    public static double above(String field, double value, double floor, double most) {
         if (!(value > floor && value <= most)) {
             throw new IllegalArgumentException(
                     field + " is " + value + "; it must be greater than " + floor + " and at most " + most);

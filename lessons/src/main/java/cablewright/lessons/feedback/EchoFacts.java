@@ -1,8 +1,8 @@
 package cablewright.lessons.feedback;
 
 import cablewright.simulator.explanation.EventEcho;
-import cablewright.simulator.explanation.HiddenReason;
-import cablewright.simulator.explanation.Visibility;
+import cablewright.simulator.explanation.visibility.HiddenReason;
+import cablewright.simulator.explanation.visibility.Visibility;
 import java.util.Optional;
 
 /**

@@ -1,15 +1,15 @@
 package cablewright.lessons.feedback;
 
+import cablewright.lessons.answerkey.LineEvent;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.marking.Finding;
-import cablewright.lessons.marking.LineEvent;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.PlaceMark;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Settings;
-import cablewright.simulator.network.LineMemory;
+import cablewright.simulator.solve.PropagationCache;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -33,7 +33,7 @@ public final class Feedback {
     private final MarkSheet sheet;
     private final LineEnd end;
     private final BooleanSupplier cancelled;
-    private final LineMemory memory = new LineMemory();
+    private final PropagationCache memory = new PropagationCache();
     private final Map<String, TraineeView> views = new HashMap<>();
 
     private Feedback(Exercise exercise, MarkSheet sheet, LineEnd end, BooleanSupplier cancelled) {

@@ -1,32 +1,32 @@
 package cablewright.lessons.feedback;
 
-import cablewright.simulator.cable.BridgedTap;
-import cablewright.simulator.cable.BrokenConductor;
 import cablewright.simulator.cable.Cable;
-import cablewright.simulator.cable.Connector;
-import cablewright.simulator.cable.CorrodedJoint;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.FarEnd;
-import cablewright.simulator.cable.GradualDamage;
-import cablewright.simulator.cable.Heat;
-import cablewright.simulator.cable.LoadCoil;
 import cablewright.simulator.cable.NeighbourEnd;
-import cablewright.simulator.cable.OffCentreCore;
-import cablewright.simulator.cable.OneSideOpen;
-import cablewright.simulator.cable.Pinch;
 import cablewright.simulator.cable.Profile;
 import cablewright.simulator.cable.Run;
-import cablewright.simulator.cable.Splice;
-import cablewright.simulator.cable.Split;
-import cablewright.simulator.cable.SpreadPair;
-import cablewright.simulator.cable.Tap;
-import cablewright.simulator.cable.TouchingConductors;
-import cablewright.simulator.cable.Unevenness;
-import cablewright.simulator.cable.WaterIngress;
-import cablewright.simulator.crosssection.SplitLayout;
-import cablewright.simulator.crosssection.SplitShape;
-import cablewright.simulator.crosssection.WaterPicture;
+import cablewright.simulator.cable.condition.GradualDamage;
+import cablewright.simulator.cable.condition.Heat;
+import cablewright.simulator.cable.condition.ImpedanceVariation;
+import cablewright.simulator.cable.condition.OffCentreCore;
+import cablewright.simulator.cable.condition.Pinch;
+import cablewright.simulator.cable.condition.Split;
+import cablewright.simulator.cable.condition.SpreadPair;
+import cablewright.simulator.cable.condition.WaterIngress;
+import cablewright.simulator.cable.hardware.BridgedTap;
+import cablewright.simulator.cable.hardware.BrokenConductor;
+import cablewright.simulator.cable.hardware.Connector;
+import cablewright.simulator.cable.hardware.CorrodedJoint;
+import cablewright.simulator.cable.hardware.LoadCoil;
+import cablewright.simulator.cable.hardware.OneSideOpen;
+import cablewright.simulator.cable.hardware.Splice;
+import cablewright.simulator.cable.hardware.Tap;
+import cablewright.simulator.cable.hardware.TouchingConductors;
+import cablewright.simulator.crosssection.WaterDistribution;
+import cablewright.simulator.crosssection.split.SplitLayout;
+import cablewright.simulator.crosssection.split.SplitShape;
 import cablewright.simulator.material.Water;
 import java.util.List;
 import java.util.Optional;
@@ -101,7 +101,7 @@ final class KindAtPlace {
                         ID, startMetres, lengthMetres, 1 - between(0.002, 0.6, size), Profile.RAISED_COSINE));
             case SPLIT -> Optional.of(split(between(SplitShape.LEAST_PITCH, 5, size)));
             case UNEVENNESS ->
-                Optional.of(new Unevenness(
+                Optional.of(new ImpedanceVariation(
                         ID,
                         startMetres,
                         lengthMetres,
@@ -132,7 +132,7 @@ final class KindAtPlace {
                 startMetres,
                 lengthMetres,
                 startMetres,
-                WaterPicture.MAXWELL_GARNETT,
+                WaterDistribution.MAXWELL_GARNETT,
                 fraction,
                 new Water(COLD_WATER_CELSIUS, FRESH_WATER_SIEMENS),
                 0);

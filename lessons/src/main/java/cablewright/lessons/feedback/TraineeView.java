@@ -8,14 +8,14 @@ import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.explanation.EventEcho;
 import cablewright.simulator.explanation.EventEchoes;
-import cablewright.simulator.explanation.EventSight;
-import cablewright.simulator.explanation.PlaceSight;
-import cablewright.simulator.explanation.Sightings;
+import cablewright.simulator.explanation.visibility.EventVisibility;
+import cablewright.simulator.explanation.visibility.PlaceVisibility;
+import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.network.LineMemory;
-import cablewright.simulator.network.SimulatedPort;
+import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.solve.PropagationCache;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -32,10 +32,10 @@ final class TraineeView {
     private final LineEnd end;
     private final Trace measured;
     private final EventEchoes echoes;
-    private final List<EventSight> sights;
+    private final List<EventVisibility> sights;
     private final Map<String, List<EchoFacts>> known = new HashMap<>();
 
-    TraineeView(Exercise exercise, Settings settings, LineEnd end, LineMemory memory) {
+    TraineeView(Exercise exercise, Settings settings, LineEnd end, PropagationCache memory) {
         this.exercise = exercise;
         this.end = end;
         Cable cable = exercise.cable();
@@ -46,7 +46,7 @@ final class TraineeView {
                         settings,
                         exercise.noiseSeed());
         this.echoes = new EventEchoes(cable, exercise.instrument(), settings, end, memory);
-        this.sights = Sightings.of(cable, exercise.instrument(), settings, end, memory, () -> false);
+        this.sights = VisibilityAnalysis.of(cable, exercise.instrument(), settings, end, memory, () -> false);
     }
 
     double halfPulseMetres() {
@@ -58,7 +58,7 @@ final class TraineeView {
     }
 
     private List<EchoFacts> worked(String eventId) {
-        Optional<EventSight> sight =
+        Optional<EventVisibility> sight =
                 sights.stream().filter(one -> one.eventId().equals(eventId)).findFirst();
         List<EchoFacts> facts = new ArrayList<>();
         for (EventEcho echo : echoes.of(eventId)) {
@@ -67,13 +67,13 @@ final class TraineeView {
         return facts;
     }
 
-    private static Optional<PlaceSight> placeOf(EventSight sight, EventEcho echo) {
+    private static Optional<PlaceVisibility> placeOf(EventVisibility sight, EventEcho echo) {
         return sight.places().stream()
                 .min(Comparator.comparingDouble(
                         place -> Math.abs(place.thereAndBackSeconds() - echo.thereAndBackSeconds())));
     }
 
-    private EchoFacts fact(EventEcho echo, PlaceSight place) {
+    private EchoFacts fact(EventEcho echo, PlaceVisibility place) {
         return new EchoFacts(
                 echo,
                 measured.voltsAt(echo.firstTopMetres()),

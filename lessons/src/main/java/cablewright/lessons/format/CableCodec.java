@@ -1,10 +1,10 @@
 package cablewright.lessons.format;
 
 import cablewright.simulator.cable.Cable;
-import cablewright.simulator.cable.DoneToLine;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Run;
+import cablewright.simulator.cable.condition.LineCondition;
 import cablewright.simulator.crosssection.CrossSection;
 import cablewright.simulator.line.CableType;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -31,25 +31,26 @@ final class CableCodec implements Codec {
     }
 
     @Override
-    public Optional<Object> read(JsonNode node, At at, Reading reading) {
+    public Optional<Object> read(JsonNode node, At at, ReadingState reading) {
         return plain.read(node, at, reading).filter(value -> isPossible((Cable) value, at, reading));
     }
 
-    private static boolean isPossible(Cable cable, At at, Reading reading) {
+    private static boolean isPossible(Cable cable, At at, ReadingState reading) {
         int before = reading.problems().size();
         tryTemperature(cable, at, reading);
         if (reading.problems().size() == before) {
             for (int i = 0; i < cable.events().size(); i++) {
                 Event event = cable.events().get(i);
-                if (event instanceof DoneToLine) {
-                    tryCondition(cable, (DoneToLine) event, at.field("events").entry(i), reading);
+                if (event instanceof LineCondition) {
+                    tryCondition(
+                            cable, (LineCondition) event, at.field("events").entry(i), reading);
                 }
             }
         }
         return reading.problems().size() == before;
     }
 
-    private static void tryTemperature(Cable cable, At at, Reading reading) {
+    private static void tryTemperature(Cable cable, At at, ReadingState reading) {
         Set<CableType> types = new HashSet<>();
         cable.runs().stream().map(Run::type).forEach(types::add);
         cable.testLead().ifPresent(lead -> types.add(lead.type()));
@@ -74,7 +75,7 @@ final class CableCodec implements Codec {
                 : type.section().atTemperature(cable.celsius());
     }
 
-    private static void tryCondition(Cable cable, DoneToLine condition, At at, Reading reading) {
+    private static void tryCondition(Cable cable, LineCondition condition, At at, ReadingState reading) {
         Set<CableType> types = new HashSet<>();
         types.add(cable.runAt(condition.startMetres()).type());
         types.add(cable.runAt((condition.startMetres() + condition.endMetres()) / 2)

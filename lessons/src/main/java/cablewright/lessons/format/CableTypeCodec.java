@@ -11,7 +11,7 @@ import java.util.Optional;
 final class CableTypeCodec implements Codec {
 
     @Override
-    public Optional<Object> read(JsonNode node, At at, Reading reading) {
+    public Optional<Object> read(JsonNode node, At at, ReadingState reading) {
         if (!node.isTextual()) {
             return Codec.refuse(node, at, reading, "the id of a cable type in quotation marks");
         }

@@ -16,7 +16,7 @@ interface Codec {
      * @param reading takes problems
      * @return the value; empty where there was a problem, which has then been noted
      */
-    Optional<Object> read(JsonNode node, At at, Reading reading);
+    Optional<Object> read(JsonNode node, At at, ReadingState reading);
 
     /**
      * Writes a value.
@@ -33,7 +33,7 @@ interface Codec {
     }
 
     /** Notes that something else was expected. */
-    static Optional<Object> refuse(JsonNode node, At at, Reading reading, String allowed) {
+    static Optional<Object> refuse(JsonNode node, At at, ReadingState reading, String allowed) {
         reading.problem(at, "is " + Shown.value(node), "it must be " + allowed);
         return Optional.empty();
     }

@@ -22,7 +22,7 @@ final class Codecs {
 
     private final Map<Class<?>, RecordCodec> records = new HashMap<>();
     private final Map<Class<?>, VariantCodec> families = new HashMap<>();
-    private final Map<Class<?>, List<Variant>> words = Words.families();
+    private final Map<Class<?>, List<Variant>> words = FieldWords.families();
 
     Codecs() {
         ofRecord(CableType.class);

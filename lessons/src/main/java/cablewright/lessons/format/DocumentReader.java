@@ -111,7 +111,7 @@ public final class DocumentReader {
     public Opened open(Path file) throws LessonFormatException {
         byte[] bytes = bytes(file);
         boolean isNewer = isNewer(source.tree(file.toString(), bytes));
-        Reading reading = isNewer ? Reading.ofNewer() : new Reading();
+        ReadingState reading = isNewer ? ReadingState.ofNewer() : new ReadingState();
         return new Opened(parse(file.toString(), bytes, Optional.empty(), reading), isNewer);
     }
 
@@ -156,10 +156,10 @@ public final class DocumentReader {
     }
 
     private Document parse(String name, byte[] bytes, Optional<FileKind> wanted) throws LessonFormatException {
-        return parse(name, bytes, wanted, new Reading());
+        return parse(name, bytes, wanted, new ReadingState());
     }
 
-    private Document parse(String name, byte[] bytes, Optional<FileKind> wanted, Reading reading)
+    private Document parse(String name, byte[] bytes, Optional<FileKind> wanted, ReadingState reading)
             throws LessonFormatException {
         JsonNode root = source.tree(name, bytes);
         if (!root.isObject()) {
@@ -223,7 +223,7 @@ public final class DocumentReader {
         }
     }
 
-    private static void refuseUnknown(JsonNode root, FileKind kind, Reading reading) {
+    private static void refuseUnknown(JsonNode root, FileKind kind, ReadingState reading) {
         List<String> allowed = kind == FileKind.ATTEMPTS
                 ? List.of(FORMAT, VERSION, kind.field())
                 : List.of(FORMAT, VERSION, TYPES, kind.field());
@@ -237,7 +237,7 @@ public final class DocumentReader {
         }
     }
 
-    private void readTypes(JsonNode root, Reading reading) {
+    private void readTypes(JsonNode root, ReadingState reading) {
         if (!root.has(TYPES)) {
             return;
         }

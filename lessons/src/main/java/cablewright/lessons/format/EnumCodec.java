@@ -28,7 +28,7 @@ final class EnumCodec implements Codec {
     }
 
     @Override
-    public Optional<Object> read(JsonNode node, At at, Reading reading) {
+    public Optional<Object> read(JsonNode node, At at, ReadingState reading) {
         for (Enum<?> constant : constants) {
             if (node.isTextual() && word(constant).equals(node.textValue())) {
                 return Optional.of(constant);

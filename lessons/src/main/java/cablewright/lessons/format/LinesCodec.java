@@ -11,7 +11,7 @@ import java.util.Optional;
 final class LinesCodec implements Codec {
 
     @Override
-    public Optional<Object> read(JsonNode node, At at, Reading reading) {
+    public Optional<Object> read(JsonNode node, At at, ReadingState reading) {
         if (!node.isArray() || node.isEmpty()) {
             return Codec.refuse(node, at, reading, "a list of lines of text");
         }

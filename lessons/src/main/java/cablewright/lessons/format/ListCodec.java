@@ -24,7 +24,7 @@ final class ListCodec implements Codec {
     }
 
     @Override
-    public Optional<Object> read(JsonNode node, At at, Reading reading) {
+    public Optional<Object> read(JsonNode node, At at, ReadingState reading) {
         if (!node.isArray()) {
             return Codec.refuse(node, at, reading, "a list in square brackets");
         }

@@ -46,7 +46,7 @@ final class OptionalCodec implements Codec {
     }
 
     @Override
-    public Optional<Object> read(JsonNode node, At at, Reading reading) {
+    public Optional<Object> read(JsonNode node, At at, ReadingState reading) {
         return value.read(node, at, reading).map(wrap);
     }
 

@@ -61,12 +61,12 @@ final class RecordCodec implements Codec {
     }
 
     @Override
-    public Optional<Object> read(JsonNode node, At at, Reading reading) {
+    public Optional<Object> read(JsonNode node, At at, ReadingState reading) {
         return read(node, at, reading, List.of());
     }
 
     /** Reads an object some of whose fields were read already. */
-    Optional<Object> read(JsonNode node, At at, Reading reading, List<String> known) {
+    Optional<Object> read(JsonNode node, At at, ReadingState reading, List<String> known) {
         if (!node.isObject()) {
             return Codec.refuse(node, at, reading, "an object in braces");
         }
@@ -79,7 +79,7 @@ final class RecordCodec implements Codec {
         return sound && values.size() == components.size() ? make(values, at, reading) : Optional.empty();
     }
 
-    private boolean refuseUnknown(JsonNode node, At at, Reading reading, List<String> known) {
+    private boolean refuseUnknown(JsonNode node, At at, ReadingState reading, List<String> known) {
         List<String> allowed = new ArrayList<>(known);
         allowed.addAll(fields());
         boolean sound = true;
@@ -95,7 +95,7 @@ final class RecordCodec implements Codec {
         return sound;
     }
 
-    private static Optional<Object> component(JsonNode node, String name, Codec codec, At at, Reading reading) {
+    private static Optional<Object> component(JsonNode node, String name, Codec codec, At at, ReadingState reading) {
         JsonNode field = node.get(name);
         if (field == null) {
             if (codec.absent().isEmpty()) {
@@ -110,7 +110,7 @@ final class RecordCodec implements Codec {
         return codec.read(field, at.field(name), reading);
     }
 
-    private Optional<Object> make(List<Object> values, At at, Reading reading) {
+    private Optional<Object> make(List<Object> values, At at, ReadingState reading) {
         try {
             return Optional.of(constructor.newInstance(values.toArray()));
         } catch (InvocationTargetException e) {

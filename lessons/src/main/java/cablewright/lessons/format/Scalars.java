@@ -12,7 +12,7 @@ enum Scalars implements Codec {
     /** A finite number. */
     DOUBLE {
         @Override
-        public Optional<Object> read(JsonNode node, At at, Reading reading) {
+        public Optional<Object> read(JsonNode node, At at, ReadingState reading) {
             if (!node.isNumber() || !Double.isFinite(node.doubleValue())) {
                 return Codec.refuse(node, at, reading, "a number, up to about 1.8e308");
             }
@@ -27,7 +27,7 @@ enum Scalars implements Codec {
     /** A whole number of 32 bits. */
     INT {
         @Override
-        public Optional<Object> read(JsonNode node, At at, Reading reading) {
+        public Optional<Object> read(JsonNode node, At at, ReadingState reading) {
             if (!node.isIntegralNumber() || !node.canConvertToInt()) {
                 return Codec.refuse(node, at, reading, "a whole number, at most " + Integer.MAX_VALUE);
             }
@@ -42,7 +42,7 @@ enum Scalars implements Codec {
     /** A whole number of 64 bits. */
     LONG {
         @Override
-        public Optional<Object> read(JsonNode node, At at, Reading reading) {
+        public Optional<Object> read(JsonNode node, At at, ReadingState reading) {
             if (!node.isIntegralNumber() || !node.canConvertToLong()) {
                 return Codec.refuse(node, at, reading, "a whole number, at most " + Long.MAX_VALUE);
             }
@@ -57,7 +57,7 @@ enum Scalars implements Codec {
     /** Yes or no. */
     BOOLEAN {
         @Override
-        public Optional<Object> read(JsonNode node, At at, Reading reading) {
+        public Optional<Object> read(JsonNode node, At at, ReadingState reading) {
             return node.isBoolean()
                     ? Optional.of(node.booleanValue())
                     : Codec.refuse(node, at, reading, "true or false");
@@ -71,7 +71,7 @@ enum Scalars implements Codec {
     /** Text on one line. */
     STRING {
         @Override
-        public Optional<Object> read(JsonNode node, At at, Reading reading) {
+        public Optional<Object> read(JsonNode node, At at, ReadingState reading) {
             return node.isTextual()
                     ? Optional.of(node.textValue())
                     : Codec.refuse(node, at, reading, "text in quotation marks");
@@ -85,7 +85,7 @@ enum Scalars implements Codec {
     /** A moment, as ISO 8601 in UTC. */
     INSTANT {
         @Override
-        public Optional<Object> read(JsonNode node, At at, Reading reading) {
+        public Optional<Object> read(JsonNode node, At at, ReadingState reading) {
             try {
                 if (node.isTextual()) {
                     return Optional.of(Instant.parse(node.textValue()));

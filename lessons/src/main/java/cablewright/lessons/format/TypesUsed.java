@@ -1,11 +1,11 @@
 package cablewright.lessons.format;
 
 import cablewright.lessons.exercise.Exercise;
-import cablewright.simulator.cable.BridgedTap;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.FarEnd;
-import cablewright.simulator.cable.Splitter;
+import cablewright.simulator.cable.hardware.BridgedTap;
+import cablewright.simulator.cable.hardware.Splitter;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
 import java.util.LinkedHashMap;

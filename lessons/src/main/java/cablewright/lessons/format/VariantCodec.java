@@ -32,7 +32,7 @@ final class VariantCodec implements Codec {
     }
 
     @Override
-    public Optional<Object> read(JsonNode node, At at, Reading reading) {
+    public Optional<Object> read(JsonNode node, At at, ReadingState reading) {
         if (!node.isObject()) {
             return Codec.refuse(node, at, reading, "an object in braces with a field \"kind\"");
         }
@@ -53,7 +53,7 @@ final class VariantCodec implements Codec {
         return Codec.refuse(word, at.field(KIND), reading, "one of " + String.join(", ", words()));
     }
 
-    private static Optional<Object> made(Variant variant, Object told, At at, Reading reading) {
+    private static Optional<Object> made(Variant variant, Object told, At at, ReadingState reading) {
         try {
             return Optional.of(variant.made().apply(told));
         } catch (IllegalArgumentException e) {
@@ -62,7 +62,7 @@ final class VariantCodec implements Codec {
         }
     }
 
-    private static boolean goesByItsWord(Variant variant, Object value, At at, Reading reading) {
+    private static boolean goesByItsWord(Variant variant, Object value, At at, ReadingState reading) {
         if (!variant.fits().test(value)) {
             reading.problem(at.field(KIND), "is \"" + variant.word() + "\"", variant.otherwise());
             return false;

@@ -24,10 +24,10 @@ final class BriefDraft {
     private static final List<String> CALLERS = List.of(
             "The harbour office", "The night watch", "The ferry clerk", "The greenhouse crew", "The pilot station");
 
-    private final Dice dice;
+    private final SeededRandom dice;
     private final CablePlan plan;
 
-    BriefDraft(Dice dice, CablePlan plan) {
+    BriefDraft(SeededRandom dice, CablePlan plan) {
         this.dice = dice;
         this.plan = plan;
     }

@@ -25,7 +25,7 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
 
     private static final double LIGHT_METRES_PER_SECOND = 299_792_458.0;
 
-    static CablePlan draw(Dice dice, GenerationRequest request) {
+    static CablePlan draw(SeededRandom dice, GenerationRequest request) {
         List<ExerciseFamily> able = request.families().stream()
                 .filter(request.contrast()::isKnownTo)
                 .filter(family ->
@@ -47,7 +47,7 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
     }
 
     /** The shortest pulse on short lines, a longer one on long lines. */
-    private static double pulse(Dice dice, ExerciseFamily family, double metres) {
+    private static double pulse(SeededRandom dice, ExerciseFamily family, double metres) {
         double[] pulses = family.pulseSeconds();
         double share =
                 Math.log(metres / family.shortestMetres()) / Math.log(family.longestMetres() / family.shortestMetres());
@@ -55,7 +55,7 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
         return pulses[Math.max(0, Math.min(pulses.length - 2, index))];
     }
 
-    private static List<EventKind> kinds(Dice dice, ExerciseFamily family, GenerationRequest request) {
+    private static List<EventKind> kinds(SeededRandom dice, ExerciseFamily family, GenerationRequest request) {
         List<EventKind> kinds = new ArrayList<>();
         List<EventKind> damage = request.damage().isEmpty()
                 ? family.damage()
@@ -88,7 +88,12 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
     }
 
     private static List<Event> place(
-            Dice dice, CableType type, double difficulty, double metres, double halfPulse, List<EventKind> kinds) {
+            SeededRandom dice,
+            CableType type,
+            double difficulty,
+            double metres,
+            double halfPulse,
+            List<EventKind> kinds) {
         EventDraft draft = new EventDraft(dice, type, difficulty, halfPulse);
         List<Event> events = new ArrayList<>();
         List<EventKind> ordered = new ArrayList<>(kinds);
@@ -114,7 +119,7 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
 
     /** Two strong events with their ghost behind them and before the end, and one thing that belongs. */
     private static List<Event> ghostly(
-            Dice dice, ExerciseFamily family, CableType type, double metres, double halfPulse) {
+            SeededRandom dice, ExerciseFamily family, CableType type, double metres, double halfPulse) {
         double near = tenths(metres * dice.between(0.12, 0.35));
         double far = tenths(near + (metres - near) * dice.between(0.22, 0.42));
         EventKind series =

@@ -1,29 +1,29 @@
 package cablewright.lessons.generation;
 
-import cablewright.simulator.cable.BridgedTap;
-import cablewright.simulator.cable.BrokenConductor;
 import cablewright.simulator.cable.Cable;
-import cablewright.simulator.cable.Connector;
-import cablewright.simulator.cable.CorrodedJoint;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.FarEnd;
-import cablewright.simulator.cable.GradualDamage;
 import cablewright.simulator.cable.NeighbourEnd;
-import cablewright.simulator.cable.OffCentreCore;
-import cablewright.simulator.cable.OneSideOpen;
-import cablewright.simulator.cable.Pinch;
 import cablewright.simulator.cable.Profile;
 import cablewright.simulator.cable.Run;
-import cablewright.simulator.cable.Splice;
-import cablewright.simulator.cable.Split;
-import cablewright.simulator.cable.SpreadPair;
-import cablewright.simulator.cable.Tap;
-import cablewright.simulator.cable.TouchingConductors;
-import cablewright.simulator.cable.WaterIngress;
-import cablewright.simulator.crosssection.SplitLayout;
-import cablewright.simulator.crosssection.SplitShape;
-import cablewright.simulator.crosssection.WaterPicture;
+import cablewright.simulator.cable.condition.GradualDamage;
+import cablewright.simulator.cable.condition.OffCentreCore;
+import cablewright.simulator.cable.condition.Pinch;
+import cablewright.simulator.cable.condition.Split;
+import cablewright.simulator.cable.condition.SpreadPair;
+import cablewright.simulator.cable.condition.WaterIngress;
+import cablewright.simulator.cable.hardware.BridgedTap;
+import cablewright.simulator.cable.hardware.BrokenConductor;
+import cablewright.simulator.cable.hardware.Connector;
+import cablewright.simulator.cable.hardware.CorrodedJoint;
+import cablewright.simulator.cable.hardware.OneSideOpen;
+import cablewright.simulator.cable.hardware.Splice;
+import cablewright.simulator.cable.hardware.Tap;
+import cablewright.simulator.cable.hardware.TouchingConductors;
+import cablewright.simulator.crosssection.WaterDistribution;
+import cablewright.simulator.crosssection.split.SplitLayout;
+import cablewright.simulator.crosssection.split.SplitShape;
 import cablewright.simulator.line.CableFamily;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.material.Water;
@@ -36,12 +36,12 @@ import java.util.OptionalDouble;
  */
 final class EventDraft {
 
-    private final Dice dice;
+    private final SeededRandom dice;
     private final CableType type;
     private final double difficulty;
     private final double halfPulseMetres;
 
-    EventDraft(Dice dice, CableType type, double difficulty, double halfPulseMetres) {
+    EventDraft(SeededRandom dice, CableType type, double difficulty, double halfPulseMetres) {
         this.dice = dice;
         this.type = type;
         this.difficulty = difficulty;
@@ -158,8 +158,9 @@ final class EventDraft {
         boolean coax = type.family() == CableFamily.COAX_DROP
                 || type.family() == CableFamily.COAX_PLANT
                 || type.family() == CableFamily.COAX_SOLID;
-        WaterPicture picture = coax && dice.chance(0.4) ? WaterPicture.FILM_UNDER_SHIELD : WaterPicture.MAXWELL_GARNETT;
-        double fraction = picture == WaterPicture.FILM_UNDER_SHIELD ? 0.15 + 0.3 * q : 0.03 + 0.1 * q;
+        WaterDistribution picture =
+                coax && dice.chance(0.4) ? WaterDistribution.FILM_UNDER_SHIELD : WaterDistribution.MAXWELL_GARNETT;
+        double fraction = picture == WaterDistribution.FILM_UNDER_SHIELD ? 0.15 + 0.3 * q : 0.03 + 0.1 * q;
         Water water = new Water(Math.rint(dice.between(4, 18)), dice.logBetween(0.005, 0.05));
         return new WaterIngress(
                 id, metres, stretch, metres + stretch * dice.between(0, 1), picture, fraction, water, 0);

@@ -11,15 +11,15 @@ import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.cable.Nature;
-import cablewright.simulator.explanation.EventSight;
-import cablewright.simulator.explanation.HiddenReason;
-import cablewright.simulator.explanation.PlaceSight;
-import cablewright.simulator.explanation.Sightings;
-import cablewright.simulator.explanation.Visibility;
+import cablewright.simulator.explanation.visibility.EventVisibility;
+import cablewright.simulator.explanation.visibility.HiddenReason;
+import cablewright.simulator.explanation.visibility.PlaceVisibility;
+import cablewright.simulator.explanation.visibility.Visibility;
+import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
-import cablewright.simulator.network.LineMemory;
+import cablewright.simulator.solve.PropagationCache;
 import cablewright.simulator.wave.HalfSine;
 import cablewright.simulator.wave.Stimulus;
 import java.util.ArrayList;
@@ -41,7 +41,7 @@ public final class ExerciseGenerator {
     private static final List<Integer> AVERAGES = List.of(1, 16, 64, 256);
     private static final double HARD = 0.4;
 
-    private final LineMemory memory = new LineMemory();
+    private final PropagationCache memory = new PropagationCache();
 
     /** Makes a generator. */
     public ExerciseGenerator() {
@@ -57,7 +57,7 @@ public final class ExerciseGenerator {
      */
     public Exercise generate(GenerationRequest request) {
         for (int draw = 0; draw < MOST_DRAWS; draw++) {
-            Dice dice = new Dice(request.seed(), draw);
+            SeededRandom dice = new SeededRandom(request.seed(), draw);
             Optional<Exercise> exercise = attempt(dice, request);
             if (exercise.isPresent()) {
                 return exercise.get();
@@ -67,7 +67,7 @@ public final class ExerciseGenerator {
                 + "; ask for more kinds or another difficulty");
     }
 
-    private Optional<Exercise> attempt(Dice dice, GenerationRequest request) {
+    private Optional<Exercise> attempt(SeededRandom dice, GenerationRequest request) {
         CablePlan plan = CablePlan.draw(dice, request);
         if (plan.cable().events().isEmpty() && !plan.family().hardware().isEmpty()) {
             return Optional.empty();
@@ -80,7 +80,8 @@ public final class ExerciseGenerator {
         Instrument instrument =
                 Instrument.usual(plan.family().sourceOhms(plan.type().id()));
         Settings view = view(plan);
-        List<EventSight> sights = Sightings.of(plan.cable(), instrument, view, LineEnd.NEAR, memory, () -> false);
+        List<EventVisibility> sights =
+                VisibilityAnalysis.of(plan.cable(), instrument, view, LineEnd.NEAR, memory, () -> false);
         boolean apart = sights.stream().allMatch(ExerciseGenerator::canBeAsked)
                 && new LookAlikes(new Reflectometer(instrument), view, memory)
                         .allToldApart(plan.cable(), plan.type().nominalImpedanceOhms());
@@ -104,7 +105,7 @@ public final class ExerciseGenerator {
         };
     }
 
-    private static boolean canBeAsked(EventSight sight) {
+    private static boolean canBeAsked(EventVisibility sight) {
         boolean every = sight.places().stream().allMatch(place -> place.visibility() == Visibility.CLEAR);
         return every || sight.reason().equals(Optional.of(HiddenReason.BEYOND_FULL_REFLECTION));
     }
@@ -131,12 +132,12 @@ public final class ExerciseGenerator {
     }
 
     private static Exercise exercise(
-            Dice dice,
+            SeededRandom dice,
             GenerationRequest request,
             CablePlan plan,
             Instrument instrument,
             Settings view,
-            List<EventSight> sights) {
+            List<EventVisibility> sights) {
         List<Stimulus> stimuli = new ArrayList<>();
         Arrays.stream(plan.family().pulseSeconds()).forEach(width -> stimuli.add(new HalfSine(width)));
         double velocity = view.velocityFraction();
@@ -171,7 +172,7 @@ public final class ExerciseGenerator {
     }
 
     /** From the mildest to the plainest: which end where there is a choice, which width, which region, which sign. */
-    private static List<Hint> hints(CablePlan plan, List<EventSight> sights, boolean eitherEnd) {
+    private static List<Hint> hints(CablePlan plan, List<EventVisibility> sights, boolean eitherEnd) {
         List<Hint> hints = new ArrayList<>();
         if (eitherEnd) {
             hints.add(new Hint(
@@ -184,8 +185,8 @@ public final class ExerciseGenerator {
         return hints;
     }
 
-    private static List<Hint> hintsFromTheNearEnd(CablePlan plan, List<EventSight> sights) {
-        Optional<EventSight> damage = sights.stream()
+    private static List<Hint> hintsFromTheNearEnd(CablePlan plan, List<EventVisibility> sights) {
+        Optional<EventVisibility> damage = sights.stream()
                 .filter(sight -> isDamage(sight.kind()) && sight.visibility() == Visibility.CLEAR)
                 .findFirst();
         String width = String.format(
@@ -193,7 +194,7 @@ public final class ExerciseGenerator {
         if (damage.isEmpty()) {
             return List.of(new Hint(width, 1), new Hint("Compare every bump with the record before you dig.", 1));
         }
-        PlaceSight place = damage.get().places().get(0);
+        PlaceVisibility place = damage.get().places().get(0);
         double length = plan.cable().lengthMetres();
         double from = Math.max(0, Math.floor(place.shownMetres() / 10 - 1) * 10);
         double to = Math.min(Math.ceil(length / 10) * 10, from + 30);

@@ -3,10 +3,10 @@ package cablewright.lessons.generation;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.Nature;
-import cablewright.simulator.cable.WaterIngress;
-import cablewright.simulator.explanation.EventSight;
-import cablewright.simulator.explanation.PlaceSight;
-import cablewright.simulator.explanation.Visibility;
+import cablewright.simulator.cable.condition.WaterIngress;
+import cablewright.simulator.explanation.visibility.EventVisibility;
+import cablewright.simulator.explanation.visibility.PlaceVisibility;
+import cablewright.simulator.explanation.visibility.Visibility;
 import java.util.List;
 import java.util.Locale;
 
@@ -25,12 +25,12 @@ public final class ExplanationDraft {
      * @param sights how its events show at the settings that are explained
      * @return the text, one item for each event in the order of distance
      */
-    public static String of(Cable cable, List<EventSight> sights) {
+    public static String of(Cable cable, List<EventVisibility> sights) {
         if (sights.isEmpty()) {
             return "Nothing lies along this line but the cable itself: it is sound.\n";
         }
         StringBuilder text = new StringBuilder();
-        for (EventSight sight : sights) {
+        for (EventVisibility sight : sights) {
             Event event = cable.event(sight.eventId()).orElseThrow();
             text.append("- **")
                     .append(name(event))
@@ -46,8 +46,8 @@ public final class ExplanationDraft {
         return event.kind().id().replace('-', ' ');
     }
 
-    private static String places(EventSight sight) {
-        PlaceSight first = sight.places().get(0);
+    private static String places(EventVisibility sight) {
+        PlaceVisibility first = sight.places().get(0);
         if (sight.places().size() == 1) {
             return String.format(Locale.ROOT, "at %.1f m", first.trueMetres());
         }
@@ -56,11 +56,11 @@ public final class ExplanationDraft {
         return String.format(Locale.ROOT, "from %.1f to %.1f m", Math.min(a, b), Math.max(a, b));
     }
 
-    private static String shows(EventSight sight) {
+    private static String shows(EventVisibility sight) {
         if (sight.visibility() == Visibility.HIDDEN) {
             return "The trace does not show it from here.";
         }
-        PlaceSight first = sight.places().get(0);
+        PlaceVisibility first = sight.places().get(0);
         String direction = first.expectedVolts() < 0 ? "down" : "up";
         String text = String.format(
                 Locale.ROOT,
@@ -68,7 +68,7 @@ public final class ExplanationDraft {
                 direction,
                 100 * Math.abs(first.expectedVolts()));
         if (sight.places().size() == 2) {
-            PlaceSight second = sight.places().get(1);
+            PlaceVisibility second = sight.places().get(1);
             text += String.format(
                     Locale.ROOT,
                     " Where it ends the trace goes %s by %.2f %%.",

@@ -1,18 +1,18 @@
 package cablewright.lessons.generation;
 
 import cablewright.simulator.cable.Cable;
-import cablewright.simulator.cable.CorrodedJoint;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.Lumped;
-import cablewright.simulator.cable.SeriesPart;
-import cablewright.simulator.cable.ShuntPart;
-import cablewright.simulator.cable.TouchingConductors;
-import cablewright.simulator.explanation.VisibilityRules;
+import cablewright.simulator.cable.hardware.CorrodedJoint;
+import cablewright.simulator.cable.hardware.SeriesPart;
+import cablewright.simulator.cable.hardware.ShuntPart;
+import cablewright.simulator.cable.hardware.TouchingConductors;
+import cablewright.simulator.explanation.visibility.VisibilityRules;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.network.LineMemory;
-import cablewright.simulator.network.SimulatedPort;
+import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.solve.PropagationCache;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -30,9 +30,9 @@ final class LookAlikes {
 
     private final Reflectometer reflectometer;
     private final Settings settings;
-    private final LineMemory memory;
+    private final PropagationCache memory;
 
-    LookAlikes(Reflectometer reflectometer, Settings settings, LineMemory memory) {
+    LookAlikes(Reflectometer reflectometer, Settings settings, PropagationCache memory) {
         this.reflectometer = reflectometer;
         this.settings = settings;
         this.memory = memory;

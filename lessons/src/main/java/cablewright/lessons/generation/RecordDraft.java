@@ -19,11 +19,11 @@ final class RecordDraft {
 
     private static final double HARD = 0.5;
 
-    private final Dice dice;
+    private final SeededRandom dice;
     private final CablePlan plan;
     private final double difficulty;
 
-    RecordDraft(Dice dice, CablePlan plan, double difficulty) {
+    RecordDraft(SeededRandom dice, CablePlan plan, double difficulty) {
         this.dice = dice;
         this.plan = plan;
         this.difficulty = difficulty;

@@ -50,7 +50,7 @@ public final class TypicalEvents {
         if (!KINDS.contains(kind)) {
             return Optional.empty();
         }
-        EventDraft draft = new EventDraft(new Dice(SEED, 0), type, PLAIN, halfPulseMetres);
+        EventDraft draft = new EventDraft(new SeededRandom(SEED, 0), type, PLAIN, halfPulseMetres);
         return Optional.of(draft.draw(id, kind, metres, draft.stretchMetres(kind)));
     }
 }

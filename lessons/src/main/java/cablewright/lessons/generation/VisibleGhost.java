@@ -2,13 +2,13 @@ package cablewright.lessons.generation;
 
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
-import cablewright.simulator.explanation.VisibilityRules;
+import cablewright.simulator.compile.CableProfile;
+import cablewright.simulator.explanation.visibility.VisibilityRules;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.network.CableProfile;
-import cablewright.simulator.network.LineMemory;
-import cablewright.simulator.network.SimulatedPort;
+import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.solve.PropagationCache;
 import java.util.Optional;
 
 /**
@@ -28,7 +28,7 @@ record VisibleGhost(double shownMetres, double heightVolts) {
             Event farther,
             Reflectometer reflectometer,
             Settings settings,
-            LineMemory memory) {
+            PropagationCache memory) {
         CableProfile profile = CableProfile.of(cable);
         double seconds = 4 * profile.secondsTo(farther.startMetres()) - 2 * profile.secondsTo(nearer.startMetres());
         double shown = settings.metresThereAndBack(seconds);
@@ -61,7 +61,7 @@ record VisibleGhost(double shownMetres, double heightVolts) {
                 });
     }
 
-    private static Trace trace(Cable cable, Reflectometer reflectometer, Settings settings, LineMemory memory) {
+    private static Trace trace(Cable cable, Reflectometer reflectometer, Settings settings, PropagationCache memory) {
         double source = reflectometer.instrument().sourceOhms();
         return reflectometer.withoutNoise(new SimulatedPort(cable, source, memory), settings);
     }

@@ -1,5 +1,7 @@
 package cablewright.lessons.marking;
 
+import cablewright.lessons.answerkey.LineEvent;
+import cablewright.lessons.answerkey.Requirement;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Verdict;
 import java.util.ArrayList;
@@ -43,7 +45,7 @@ final class EventMarking {
                 marked,
                 kind,
                 verdict,
-                event.standing() == Standing.HIDDEN ? 0 : all,
+                event.standing() == Requirement.HIDDEN ? 0 : all,
                 remarks(marked)));
         further.stream()
                 .filter(pairing -> !otherEdge().equals(Optional.of(pairing)))
@@ -75,9 +77,9 @@ final class EventMarking {
             remarks.add(new Finding.DamageLeft(flag, event));
         }
         remarks.addAll(dig(first));
-        if (event.standing() == Standing.MARGINAL) {
+        if (event.standing() == Requirement.MARGINAL) {
             remarks.add(new Finding.MarginalFound(event));
-        } else if (event.standing() == Standing.HIDDEN) {
+        } else if (event.standing() == Requirement.HIDDEN) {
             remarks.add(new Finding.HiddenEvent(event));
         }
         return remarks;

@@ -1,5 +1,7 @@
 package cablewright.lessons.marking;
 
+import cablewright.lessons.answerkey.LineEvent;
+import cablewright.lessons.answerkey.Requirement;
 import cablewright.lessons.exercise.Flag;
 import cablewright.simulator.cable.EventKind;
 import java.util.List;
@@ -296,7 +298,7 @@ public sealed interface Finding {
     /**
      * An event that no flag stands for and that could be seen.
      *
-     * @param event the event; where it is {@link Standing#MARGINAL} nothing was lost
+     * @param event the event; where it is {@link Requirement#MARGINAL} nothing was lost
      */
     record Missed(LineEvent event) implements Finding {
         @Override

@@ -1,5 +1,8 @@
 package cablewright.lessons.marking;
 
+import cablewright.lessons.answerkey.AnswerKey;
+import cablewright.lessons.answerkey.LineEvent;
+import cablewright.lessons.answerkey.Requirement;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Flag;
 import java.util.ArrayList;
@@ -23,7 +26,7 @@ final class FlagMarking {
             .thenComparingDouble(Flag::velocityFraction)
             .thenComparing(Flag::letter);
 
-    private final Demand demand;
+    private final AnswerKey demand;
     private final PlaceJudge places;
     private final List<Flag> flags;
     private final List<LineEvent> events;
@@ -31,7 +34,7 @@ final class FlagMarking {
     private final Map<Integer, List<Pairing>> byEvent = new TreeMap<>();
     private final List<Flag> alone = new ArrayList<>();
 
-    FlagMarking(Demand demand, Attempt attempt) {
+    FlagMarking(AnswerKey demand, Attempt attempt) {
         this.demand = demand;
         this.places = new PlaceJudge(demand);
         this.flags = attempt.flags().stream().sorted(ORDER).toList();
@@ -48,13 +51,13 @@ final class FlagMarking {
             LineEvent event = events.get(i);
             if (byEvent.containsKey(i)) {
                 findings.addAll(new EventMarking(places, event, byEvent.get(i)).findings());
-            } else if (event.standing() != Standing.HIDDEN) {
+            } else if (event.standing() != Requirement.HIDDEN) {
                 findings.add(new Finding.Missed(event));
             }
         }
         alone.forEach(flag -> findings.add(strays.finding(flag)));
         for (int i = 0; i < events.size(); i++) {
-            if (!byEvent.containsKey(i) && events.get(i).standing() == Standing.HIDDEN) {
+            if (!byEvent.containsKey(i) && events.get(i).standing() == Requirement.HIDDEN) {
                 findings.add(new Finding.HiddenEvent(events.get(i)));
             }
         }
@@ -110,7 +113,7 @@ final class FlagMarking {
 
     /** What nobody can see, a flag stands for only where it names the very kind: otherwise it would excuse any dig there. */
     private Optional<Pairing> pairing(Flag flag, LineEvent event) {
-        if (event.standing() == Standing.HIDDEN && flag.kind() != event.kind()) {
+        if (event.standing() == Requirement.HIDDEN && flag.kind() != event.kind()) {
             return Optional.empty();
         }
         return places.judge(flag, event)

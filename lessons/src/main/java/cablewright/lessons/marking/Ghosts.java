@@ -1,11 +1,12 @@
 package cablewright.lessons.marking;
 
+import cablewright.lessons.answerkey.AnswerKey;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.simulator.cable.LineEnd;
-import cablewright.simulator.explanation.Attribution;
-import cablewright.simulator.explanation.Sightings;
-import cablewright.simulator.explanation.Turn;
-import cablewright.simulator.explanation.WavePath;
+import cablewright.simulator.explanation.attribution.Attribution;
+import cablewright.simulator.explanation.attribution.Turn;
+import cablewright.simulator.explanation.attribution.WavePath;
+import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.instrument.Settings;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -29,7 +30,7 @@ final class Ghosts {
         this.ghosts = ghosts;
     }
 
-    static Ghosts of(Demand demand, LineEnd end, Settings settings) {
+    static Ghosts of(AnswerKey demand, LineEnd end, Settings settings) {
         Exercise exercise = demand.exercise();
         return new Ghosts(Attribution.of(exercise.cable(), exercise.instrument(), settings, end).paths().stream()
                 .filter(path -> path.isGhost() || path.isThroughBranch())
@@ -55,7 +56,7 @@ final class Ghosts {
     }
 
     private static String name(Turn turn) {
-        if (turn.name().equals(Sightings.END_OF_LINE) && turn.inBranch()) {
+        if (turn.name().equals(VisibilityAnalysis.END_OF_LINE) && turn.inBranch()) {
             return END_OF + turn.branchIds().get(turn.branchIds().size() - 1);
         }
         return turn.name().equals(Attribution.PORT) ? PORT : turn.name();

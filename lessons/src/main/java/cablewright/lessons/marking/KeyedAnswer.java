@@ -1,5 +1,9 @@
 package cablewright.lessons.marking;
 
+import cablewright.lessons.answerkey.AnswerKey;
+import cablewright.lessons.answerkey.EventExtent;
+import cablewright.lessons.answerkey.LineEvent;
+import cablewright.lessons.answerkey.LineMap;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
@@ -25,7 +29,7 @@ public final class KeyedAnswer {
      * @return the perfect attempt
      */
     public static Attempt of(Exercise exercise) {
-        return of(Demand.of(exercise));
+        return of(AnswerKey.of(exercise));
     }
 
     /**
@@ -34,7 +38,7 @@ public final class KeyedAnswer {
      * @param demand what the exercise asks for
      * @return the perfect attempt
      */
-    public static Attempt of(Demand demand) {
+    public static Attempt of(AnswerKey demand) {
         Exercise exercise = demand.exercise();
         List<Flag> flags = new ArrayList<>();
         for (LineEvent event : demand.demanded()) {
@@ -52,7 +56,7 @@ public final class KeyedAnswer {
                 Optional.empty());
     }
 
-    private static Flag flag(String letter, LineEvent event, Demand demand) {
+    private static Flag flag(String letter, LineEvent event, AnswerKey demand) {
         Start start = demand.exercise().start();
         double velocity = demand.exercise()
                 .permitted()
@@ -61,7 +65,7 @@ public final class KeyedAnswer {
                 .orElse(start.settings().velocityFraction());
         LineMap.Stretch stretch =
                 demand.stretch(event.eventId(), event.best().end()).orElseThrow();
-        boolean edges = demand.extentOf(event.eventId()) == Extent.EDGES;
+        boolean edges = demand.extentOf(event.eventId()) == EventExtent.EDGES;
         LineMap.Place first = edges ? stretch.nearer() : stretch.middle();
         OptionalDouble second = edges
                 ? OptionalDouble.of(

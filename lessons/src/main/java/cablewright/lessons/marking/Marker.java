@@ -1,5 +1,7 @@
 package cablewright.lessons.marking;
 
+import cablewright.lessons.answerkey.AnswerKey;
+import cablewright.lessons.answerkey.Requirement;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Prediction;
@@ -20,7 +22,7 @@ import java.util.stream.Stream;
  */
 public final class Marker {
 
-    private final Map<Exercise, Demand> demands = new ConcurrentHashMap<>();
+    private final Map<Exercise, AnswerKey> demands = new ConcurrentHashMap<>();
 
     /** Makes a marker that remembers nothing yet. */
     public Marker() {}
@@ -31,8 +33,8 @@ public final class Marker {
      * @param exercise the exercise
      * @return what it asks for
      */
-    public Demand demand(Exercise exercise) {
-        return demands.computeIfAbsent(exercise, Demand::of);
+    public AnswerKey demand(Exercise exercise) {
+        return demands.computeIfAbsent(exercise, AnswerKey::of);
     }
 
     /**
@@ -103,7 +105,7 @@ public final class Marker {
         return (int) tree(findings)
                 .filter(Finding.Missed.class::isInstance)
                 .map(finding -> ((Finding.Missed) finding).event())
-                .filter(event -> event.standing() == Standing.DEMANDED && event.truth() == Verdict.DAMAGE)
+                .filter(event -> event.standing() == Requirement.DEMANDED && event.truth() == Verdict.DAMAGE)
                 .count();
     }
 }

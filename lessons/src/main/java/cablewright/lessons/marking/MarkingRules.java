@@ -1,5 +1,6 @@
 package cablewright.lessons.marking;
 
+import cablewright.lessons.answerkey.LineEvent;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.FarEnd;

@@ -1,5 +1,7 @@
 package cablewright.lessons.marking;
 
+import cablewright.lessons.answerkey.LineEvent;
+import cablewright.lessons.answerkey.Requirement;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Verdict;
 import java.util.List;
@@ -20,7 +22,7 @@ record Pairing(Flag flag, LineEvent event, List<PlaceMark> places, double kindMa
 
     /** Marks of all that was right; nothing for what nobody could see. */
     double earned() {
-        if (event.standing() == Standing.HIDDEN) {
+        if (event.standing() == Requirement.HIDDEN) {
             return 0;
         }
         return placeMarks() + kindMarks + verdictMarks;

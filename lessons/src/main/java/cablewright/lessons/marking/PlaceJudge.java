@@ -1,5 +1,9 @@
 package cablewright.lessons.marking;
 
+import cablewright.lessons.answerkey.AnswerKey;
+import cablewright.lessons.answerkey.EventExtent;
+import cablewright.lessons.answerkey.LineEvent;
+import cablewright.lessons.answerkey.LineMap;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Verdict;
@@ -14,10 +18,10 @@ import java.util.OptionalDouble;
  */
 final class PlaceJudge {
 
-    private final Demand demand;
+    private final AnswerKey demand;
     private final Exercise exercise;
 
-    PlaceJudge(Demand demand) {
+    PlaceJudge(AnswerKey demand) {
         this.demand = demand;
         this.exercise = demand.exercise();
     }
@@ -35,19 +39,19 @@ final class PlaceJudge {
                 .filter(places -> !places.isEmpty());
     }
 
-    private List<PlaceMark> places(Flag flag, LineMap.Stretch stretch, Extent extent) {
-        if (extent == Extent.EDGES) {
+    private List<PlaceMark> places(Flag flag, LineMap.Stretch stretch, EventExtent extent) {
+        if (extent == EventExtent.EDGES) {
             return edges(flag, stretch);
         }
         LineMap.Place middle = stretch.middle();
-        PlaceMark first = extent == Extent.POINT
+        PlaceMark first = extent == EventExtent.POINT
                 ? mark(flag, flag.startMetres(), middle, PlaceMark.Edge.ONLY, MarkingRules.PLACE_MARKS)
                 : within(flag, flag.startMetres(), stretch);
         if (flag.endMetres().isEmpty()) {
             return near(first) ? List.of(first) : List.of();
         }
         double end = flag.endMetres().getAsDouble();
-        PlaceMark second = extent == Extent.POINT
+        PlaceMark second = extent == EventExtent.POINT
                 ? mark(flag, end, middle, PlaceMark.Edge.ONLY, MarkingRules.PLACE_MARKS)
                 : within(flag, end, stretch);
         PlaceMark worse = second.errorMetres() > first.errorMetres() ? second : first;

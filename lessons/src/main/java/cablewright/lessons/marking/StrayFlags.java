@@ -1,9 +1,11 @@
 package cablewright.lessons.marking;
 
+import cablewright.lessons.answerkey.AnswerKey;
+import cablewright.lessons.answerkey.LineMap;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Flag;
 import cablewright.simulator.cable.LineEnd;
-import cablewright.simulator.explanation.VisibilityRules;
+import cablewright.simulator.explanation.visibility.VisibilityRules;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -12,12 +14,12 @@ import java.util.Optional;
 /** Says what a flag that stands for no event is: one on the given end, at a joint of two types, at a ghost, or at nothing. */
 final class StrayFlags {
 
-    private final Demand demand;
+    private final AnswerKey demand;
     private final PlaceJudge places;
     private final Attempt attempt;
     private final Map<LineEnd, Ghosts> ghosts = new EnumMap<>(LineEnd.class);
 
-    StrayFlags(Demand demand, PlaceJudge places, Attempt attempt) {
+    StrayFlags(AnswerKey demand, PlaceJudge places, Attempt attempt) {
         this.demand = demand;
         this.places = places;
         this.attempt = attempt;

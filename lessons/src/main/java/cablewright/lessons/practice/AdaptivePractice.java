@@ -1,5 +1,6 @@
 package cablewright.lessons.practice;
 
+import cablewright.lessons.answerkey.AnswerKey;
 import cablewright.lessons.classbook.AttemptRecord;
 import cablewright.lessons.classbook.Outcome;
 import cablewright.lessons.exercise.Exercise;
@@ -8,7 +9,6 @@ import cablewright.lessons.generation.Contrast;
 import cablewright.lessons.generation.ExerciseFamily;
 import cablewright.lessons.generation.ExerciseGenerator;
 import cablewright.lessons.generation.GenerationRequest;
-import cablewright.lessons.marking.Demand;
 import cablewright.lessons.practice.ItemBank.Item;
 import cablewright.simulator.cable.EventKind;
 import java.time.Instant;
@@ -245,7 +245,7 @@ public final class AdaptivePractice {
         return exercise == null
                 ? MIDDLE
                 : difficulties.computeIfAbsent(
-                        key, k -> DifficultyFeatures.of(Demand.of(exercise)).difficulty());
+                        key, k -> DifficultyFeatures.of(AnswerKey.of(exercise)).difficulty());
     }
 
     /** What was not answered well comes back: an exercise goes into the boxes when it earned less than seven tenths. */

@@ -1,7 +1,7 @@
 package cablewright.lessons.practice;
 
-import cablewright.lessons.marking.Demand;
-import cablewright.lessons.marking.LineEvent;
+import cablewright.lessons.answerkey.AnswerKey;
+import cablewright.lessons.answerkey.LineEvent;
 import cablewright.simulator.instrument.Settings;
 import java.util.List;
 
@@ -31,7 +31,7 @@ public record DifficultyFeatures(int events, double lowestOverNoise, double clos
      * @param demand what it asks for
      * @return its features
      */
-    public static DifficultyFeatures of(Demand demand) {
+    public static DifficultyFeatures of(AnswerKey demand) {
         List<LineEvent> asked = demand.demanded();
         double lowest = asked.stream()
                 .mapToDouble(event -> event.best().contrastVolts()

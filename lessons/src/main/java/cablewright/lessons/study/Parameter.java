@@ -4,7 +4,7 @@ package cablewright.lessons.study;
  * What a study varies.
  *
  * @param name where it lies: a path into the cable file, such as {@code /cable/events/pinch/depthFraction}, or a {@link
- *     Setting} of the instrument, such as {@code pulse_s}
+ *     StudySetting} of the instrument, such as {@code pulse_s}
  * @param from first value, in SI units
  * @param to last value, in SI units
  * @param count how many values a grid takes, 1 to 100000; a random sample leaves it alone
@@ -19,10 +19,10 @@ public record Parameter(String name, double from, double to, int count, boolean 
     public Parameter {
         if (name == null
                 || name.length() > MOST_NAME
-                || !isPath(name) && Setting.ofColumn(name).isEmpty()) {
+                || !isPath(name) && StudySetting.ofColumn(name).isEmpty()) {
             throw new IllegalArgumentException(
                     "parameter \"" + name + "\" is neither a path into the cable file, such as "
-                            + "/cable/events/pinch/depthFraction, nor a setting: " + Setting.allColumns());
+                            + "/cable/events/pinch/depthFraction, nor a setting: " + StudySetting.allColumns());
         }
         if (!Double.isFinite(from) || !Double.isFinite(to)) {
             throw new IllegalArgumentException(

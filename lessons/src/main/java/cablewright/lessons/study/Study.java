@@ -2,11 +2,11 @@ package cablewright.lessons.study;
 
 import cablewright.lessons.format.LessonFormatException;
 import cablewright.simulator.cable.Cable;
-import cablewright.simulator.cable.DoneToLine;
 import cablewright.simulator.cable.Event;
+import cablewright.simulator.cable.condition.LineCondition;
 import cablewright.simulator.crosssection.CrossSection;
-import cablewright.simulator.explanation.EventSight;
-import cablewright.simulator.explanation.Sightings;
+import cablewright.simulator.explanation.visibility.EventVisibility;
+import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.reading.Reflection;
@@ -83,7 +83,9 @@ public final class Study {
             for (int i = 0; i < values.length; i++) {
                 Parameter parameter = plan.parameters().get(i);
                 if (!parameter.isInFile()) {
-                    settings = Setting.ofColumn(parameter.name()).orElseThrow().applied(settings, values[i]);
+                    settings = StudySetting.ofColumn(parameter.name())
+                            .orElseThrow()
+                            .applied(settings, values[i]);
                 }
             }
             return seen(row, values, patch.cable(plan.parameters(), values), settings);
@@ -103,13 +105,14 @@ public final class Study {
     }
 
     private StudyRow seen(int row, double[] values, Cable cable, Settings settings) {
-        EventSight sight = Sightings.of(cable, Instrument.usual(plan.sourceOhms()), settings, plan.end()).stream()
-                .filter(s -> s.eventId().equals(plan.eventId()))
-                .findFirst()
-                .orElseThrow();
+        EventVisibility sight =
+                VisibilityAnalysis.of(cable, Instrument.usual(plan.sourceOhms()), settings, plan.end()).stream()
+                        .filter(s -> s.eventId().equals(plan.eventId()))
+                        .findFirst()
+                        .orElseThrow();
         Event event = cable.event(plan.eventId()).orElseThrow();
         CrossSection sound = cable.runAt(event.startMetres()).type().section();
-        double worst = event instanceof DoneToLine ? worstOhms((DoneToLine) event, sound) : Double.NaN;
+        double worst = event instanceof LineCondition ? worstOhms((LineCondition) event, sound) : Double.NaN;
         return new StudyRow(
                 row,
                 values,
@@ -125,7 +128,7 @@ public final class Study {
     }
 
     /** The impedance that differs most from the sound one, looked for at 101 places along the stretch. */
-    private static double worstOhms(DoneToLine condition, CrossSection sound) {
+    private static double worstOhms(LineCondition condition, CrossSection sound) {
         double worst = sound.impedanceOhms();
         for (int i = 0; i < PLACES_TRIED; i++) {
             double depth = condition.depthAt((double) i / (PLACES_TRIED - 1));

@@ -48,7 +48,9 @@ final class StudyHeader {
         for (Parameter parameter : plan.parameters()) {
             names.append(',').append(StudyRow.quoted(parameter.name()));
             provenance.add("# column " + parameter.name() + ": "
-                    + Setting.ofColumn(parameter.name()).map(Setting::meaning).orElse("SI unit, as in the cable file"));
+                    + StudySetting.ofColumn(parameter.name())
+                            .map(StudySetting::meaning)
+                            .orElse("SI unit, as in the cable file"));
         }
         for (String output : OUTPUTS) {
             names.append(',').append(output, 0, output.indexOf(':'));

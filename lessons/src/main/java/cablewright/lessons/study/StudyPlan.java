@@ -39,7 +39,7 @@ public record StudyPlan(
                 throw new IllegalArgumentException("parameter \"" + parameter.name() + "\" is given twice");
             }
         }
-        if (names.contains(Setting.PULSE.column()) && names.contains(Setting.STEP.column())) {
+        if (names.contains(StudySetting.PULSE.column()) && names.contains(StudySetting.STEP.column())) {
             throw new IllegalArgumentException("pulse_s and step_s are both varied; a wave is one or the other");
         }
         if (!(sourceOhms >= 1 && sourceOhms <= 10_000)) {

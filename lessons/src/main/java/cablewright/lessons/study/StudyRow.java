@@ -1,6 +1,6 @@
 package cablewright.lessons.study;
 
-import cablewright.simulator.explanation.PlaceSight;
+import cablewright.simulator.explanation.visibility.PlaceVisibility;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -22,7 +22,7 @@ public record StudyRow(
         double[] values,
         String visibility,
         String reason,
-        Optional<PlaceSight> sight,
+        Optional<PlaceVisibility> sight,
         double noiseVolts,
         double impedanceOhms,
         double reflection,
@@ -54,13 +54,13 @@ public record StudyRow(
             line.append(',').append(Figures.text(value));
         }
         line.append(',').append(visibility).append(',').append(reason);
-        append(line, sight.map(PlaceSight::contrastVolts));
-        append(line, sight.map(PlaceSight::expectedVolts));
-        append(line, sight.map(PlaceSight::clutterVolts));
+        append(line, sight.map(PlaceVisibility::contrastVolts));
+        append(line, sight.map(PlaceVisibility::expectedVolts));
+        append(line, sight.map(PlaceVisibility::clutterVolts));
         line.append(',').append(Figures.text(noiseVolts));
-        append(line, sight.map(PlaceSight::trueMetres));
-        append(line, sight.map(PlaceSight::shownMetres));
-        append(line, sight.map(PlaceSight::thereAndBackSeconds));
+        append(line, sight.map(PlaceVisibility::trueMetres));
+        append(line, sight.map(PlaceVisibility::shownMetres));
+        append(line, sight.map(PlaceVisibility::thereAndBackSeconds));
         line.append(',').append(Figures.text(impedanceOhms));
         line.append(',').append(Figures.text(reflection));
         return line.append(',').append(quoted(remark)).toString();

@@ -7,6 +7,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.bench.DocumentChange.What;
+import cablewright.lessons.bench.edit.CableEdits;
+import cablewright.lessons.bench.edit.EventClip;
+import cablewright.lessons.bench.edit.ExerciseEdits;
+import cablewright.lessons.bench.edit.Insertable;
+import cablewright.lessons.bench.edit.RecordEdits;
+import cablewright.lessons.bench.edit.RecordSpoiler;
 import cablewright.lessons.exercise.AsBuiltRecord;
 import cablewright.lessons.exercise.Caution;
 import cablewright.lessons.exercise.RecordedItem;
@@ -14,11 +20,11 @@ import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.Run;
-import cablewright.simulator.explanation.EventSight;
-import cablewright.simulator.explanation.Sightings;
-import cablewright.simulator.explanation.Visibility;
+import cablewright.simulator.explanation.visibility.EventVisibility;
+import cablewright.simulator.explanation.visibility.Visibility;
+import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.line.Catalogue;
-import cablewright.simulator.network.LineMemory;
+import cablewright.simulator.solve.PropagationCache;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -63,12 +69,12 @@ class BenchDocumentTest {
     void whatBelongsOnAStreetAndARiserShowsClearlyWhenTheyOpen() {
         for (BenchTemplate template : List.of(BenchTemplate.STREET_OF_TAPS, BenchTemplate.BUILDING_RISER)) {
             var exercise = template.document().exercise();
-            List<EventSight> sights = Sightings.of(
+            List<EventVisibility> sights = VisibilityAnalysis.of(
                     exercise.cable(),
                     exercise.instrument(),
                     exercise.start().settings(),
                     exercise.start().end());
-            for (EventSight sight : sights) {
+            for (EventVisibility sight : sights) {
                 assertEquals(Visibility.CLEAR, sight.visibility(), template + " " + sight);
             }
         }
@@ -78,7 +84,7 @@ class BenchDocumentTest {
     @Test
     void onALoadedLoopOnlyTheFirstCoilIsClear() {
         var exercise = BenchTemplate.LOADED_LOOP.document().exercise();
-        List<EventSight> sights = Sightings.of(
+        List<EventVisibility> sights = VisibilityAnalysis.of(
                 exercise.cable(),
                 exercise.instrument(),
                 exercise.start().settings(),
@@ -256,7 +262,7 @@ class BenchDocumentTest {
     @Test
     void theExplanationIsDraftedFromHowEachEventShows() {
         BenchDocument wet = street().withCable(cable -> Insertable.PINCH.putOn(cable, 120, 1));
-        String draft = ExplanationDrafts.of(wet.exercise(), new LineMemory(), () -> false);
+        String draft = ExplanationDrafts.of(wet.exercise(), new PropagationCache(), () -> false);
         assertTrue(draft.contains("**pinch** at 120"), draft);
         assertEquals(wet.cable().events().size(), draft.lines().count());
     }

@@ -11,8 +11,8 @@ import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.crosssection.ConstantsSection;
 import cablewright.simulator.crosssection.CrossSection;
-import cablewright.simulator.crosssection.WaterPicture;
-import cablewright.simulator.explanation.PlaceSight;
+import cablewright.simulator.crosssection.WaterDistribution;
+import cablewright.simulator.explanation.visibility.PlaceVisibility;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
@@ -21,7 +21,7 @@ import cablewright.simulator.line.CableFamily;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
 import cablewright.simulator.material.Water;
-import cablewright.simulator.network.SimulatedPort;
+import cablewright.simulator.port.SimulatedPort;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
@@ -53,7 +53,7 @@ class HarbourLineNumbersTest {
 
     private static double readMetres(Exercise exercise, String event, double pulseSeconds) {
         Settings settings = Views.settings(exercise, pulseSeconds, 16);
-        PlaceSight place =
+        PlaceVisibility place =
                 Views.sight(exercise, event, settings, LineEnd.NEAR).places().get(0);
         return Views.halfWayUp(exercise, event, place, settings, LineEnd.NEAR);
     }
@@ -133,7 +133,7 @@ class HarbourLineNumbersTest {
         CrossSection wet = Catalogue.standard()
                 .type("drop-11-foam")
                 .section()
-                .wet(WaterPicture.MAXWELL_GARNETT, 0.08, new Water(12, 0.02));
+                .wet(WaterDistribution.MAXWELL_GARNETT, 0.08, new Water(12, 0.02));
 
         said(exercise, "what was 75 Ω is %.0f Ω there", wet.impedanceOhms());
         said(exercise, "the wave goes at %.0f %% of the speed of light", 100 * wet.velocityFraction());

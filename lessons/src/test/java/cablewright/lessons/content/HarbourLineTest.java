@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cablewright.lessons.answerkey.AnswerKey;
+import cablewright.lessons.answerkey.LineEvent;
+import cablewright.lessons.answerkey.Requirement;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Caution;
 import cablewright.lessons.exercise.Exercise;
@@ -14,16 +17,13 @@ import cablewright.lessons.format.Document;
 import cablewright.lessons.format.DocumentReader;
 import cablewright.lessons.format.DocumentWriter;
 import cablewright.lessons.format.LessonFormatException;
-import cablewright.lessons.marking.Demand;
 import cablewright.lessons.marking.KeyedAnswer;
-import cablewright.lessons.marking.LineEvent;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
 import cablewright.lessons.marking.MarkingRules;
-import cablewright.lessons.marking.Standing;
 import cablewright.simulator.cable.EventKind;
-import cablewright.simulator.explanation.PlaceSight;
-import cablewright.simulator.explanation.Visibility;
+import cablewright.simulator.explanation.visibility.PlaceVisibility;
+import cablewright.simulator.explanation.visibility.Visibility;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
@@ -84,11 +84,12 @@ class HarbourLineTest {
         "reel-on-the-dock, 0"
     })
     void everyEventIsAskedForButTheCoreOffCentre(String id, int count) {
-        Demand demand = MARKER.demand(BuiltInLessons.first().exercise(id).orElseThrow());
+        AnswerKey demand = MARKER.demand(BuiltInLessons.first().exercise(id).orElseThrow());
 
         assertEquals(count, demand.demanded().size(), () -> demand.events().toString());
         for (LineEvent event : demand.events()) {
-            assertEquals(event.kind() == EventKind.OFF_CENTRE ? Standing.HIDDEN : Standing.DEMANDED, event.standing());
+            assertEquals(
+                    event.kind() == EventKind.OFF_CENTRE ? Requirement.HIDDEN : Requirement.DEMANDED, event.standing());
         }
     }
 
@@ -140,7 +141,7 @@ class HarbourLineTest {
     @MethodSource("exercises")
     void whoeverReadsHalfWayUpTheEdgeIsWithinTheTolerance(Exercise exercise) {
         for (LineEvent event : MARKER.demand(exercise).demanded()) {
-            for (PlaceSight place : Views.sight(
+            for (PlaceVisibility place : Views.sight(
                             exercise,
                             event.eventId(),
                             event.best().settings(),

@@ -3,13 +3,13 @@ package cablewright.lessons.content;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.LineEnd;
-import cablewright.simulator.explanation.EventSight;
-import cablewright.simulator.explanation.PlaceSight;
-import cablewright.simulator.explanation.Sightings;
+import cablewright.simulator.explanation.visibility.EventVisibility;
+import cablewright.simulator.explanation.visibility.PlaceVisibility;
+import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.network.SimulatedPort;
+import cablewright.simulator.port.SimulatedPort;
 import cablewright.simulator.wave.HalfSine;
 
 /** Looks at the cables of exercises with the simulator alone, with none of the marking. */
@@ -28,8 +28,8 @@ final class Views {
         return new Settings(new HalfSine(pulseSeconds), velocity, range, start.gainDecibels(), averages);
     }
 
-    static EventSight sight(Exercise exercise, String eventId, Settings settings, LineEnd end) {
-        return Sightings.of(exercise.cable(), exercise.instrument(), settings, end).stream()
+    static EventVisibility sight(Exercise exercise, String eventId, Settings settings, LineEnd end) {
+        return VisibilityAnalysis.of(exercise.cable(), exercise.instrument(), settings, end).stream()
                 .filter(sight -> sight.eventId().equals(eventId))
                 .findFirst()
                 .orElseThrow();
@@ -42,7 +42,7 @@ final class Views {
     }
 
     /** Where a careful reader sees the edge of a place half-way up, on the trace without noise. */
-    static double halfWayUp(Exercise exercise, String eventId, PlaceSight place, Settings settings, LineEnd end) {
+    static double halfWayUp(Exercise exercise, String eventId, PlaceVisibility place, Settings settings, LineEnd end) {
         Trace with = trace(exercise, exercise.cable(), settings, end);
         Trace without = trace(exercise, exercise.cable().withoutEvent(eventId), settings, end);
         double sign = Math.signum(place.expectedVolts());

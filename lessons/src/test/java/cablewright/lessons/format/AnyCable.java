@@ -1,48 +1,48 @@
 package cablewright.lessons.format;
 
-import cablewright.simulator.cable.BridgedTap;
-import cablewright.simulator.cable.BrokenConductor;
-import cablewright.simulator.cable.BuildOut;
 import cablewright.simulator.cable.Cable;
-import cablewright.simulator.cable.Connector;
-import cablewright.simulator.cable.CorrodedJoint;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.FarEnd;
-import cablewright.simulator.cable.GradualDamage;
-import cablewright.simulator.cable.Heat;
-import cablewright.simulator.cable.Housing;
-import cablewright.simulator.cable.Kink;
-import cablewright.simulator.cable.LoadCoil;
 import cablewright.simulator.cable.Lumped;
 import cablewright.simulator.cable.NeighbourEnd;
-import cablewright.simulator.cable.OffCentreCore;
-import cablewright.simulator.cable.OneSideOpen;
-import cablewright.simulator.cable.Pinch;
 import cablewright.simulator.cable.Profile;
 import cablewright.simulator.cable.Run;
-import cablewright.simulator.cable.SeriesPart;
-import cablewright.simulator.cable.ShuntPart;
-import cablewright.simulator.cable.Splice;
-import cablewright.simulator.cable.Split;
-import cablewright.simulator.cable.Splitter;
-import cablewright.simulator.cable.SpreadPair;
-import cablewright.simulator.cable.Tap;
 import cablewright.simulator.cable.TestLead;
-import cablewright.simulator.cable.TouchingConductors;
-import cablewright.simulator.cable.Unevenness;
-import cablewright.simulator.cable.WaterIngress;
-import cablewright.simulator.crosssection.AttenuationPoint;
+import cablewright.simulator.cable.condition.GradualDamage;
+import cablewright.simulator.cable.condition.Heat;
+import cablewright.simulator.cable.condition.ImpedanceVariation;
+import cablewright.simulator.cable.condition.Kink;
+import cablewright.simulator.cable.condition.OffCentreCore;
+import cablewright.simulator.cable.condition.Pinch;
+import cablewright.simulator.cable.condition.Split;
+import cablewright.simulator.cable.condition.SpreadPair;
+import cablewright.simulator.cable.condition.WaterIngress;
+import cablewright.simulator.cable.hardware.BridgedTap;
+import cablewright.simulator.cable.hardware.BrokenConductor;
+import cablewright.simulator.cable.hardware.BuildOut;
+import cablewright.simulator.cable.hardware.Connector;
+import cablewright.simulator.cable.hardware.CorrodedJoint;
+import cablewright.simulator.cable.hardware.Housing;
+import cablewright.simulator.cable.hardware.LoadCoil;
+import cablewright.simulator.cable.hardware.OneSideOpen;
+import cablewright.simulator.cable.hardware.SeriesPart;
+import cablewright.simulator.cable.hardware.ShuntPart;
+import cablewright.simulator.cable.hardware.Splice;
+import cablewright.simulator.cable.hardware.Splitter;
+import cablewright.simulator.cable.hardware.Tap;
+import cablewright.simulator.cable.hardware.TouchingConductors;
 import cablewright.simulator.crosssection.CoaxSection;
-import cablewright.simulator.crosssection.ConductorLayout;
 import cablewright.simulator.crosssection.ConstantsSection;
 import cablewright.simulator.crosssection.CrossSection;
-import cablewright.simulator.crosssection.DataSheet;
-import cablewright.simulator.crosssection.DatasheetSection;
 import cablewright.simulator.crosssection.DebyeTerm;
+import cablewright.simulator.crosssection.FittedSection;
 import cablewright.simulator.crosssection.PairSection;
-import cablewright.simulator.crosssection.SplitLayout;
-import cablewright.simulator.crosssection.SplitShape;
-import cablewright.simulator.crosssection.WaterPicture;
+import cablewright.simulator.crosssection.WaterDistribution;
+import cablewright.simulator.crosssection.datasheet.AttenuationPoint;
+import cablewright.simulator.crosssection.datasheet.ConductorLayout;
+import cablewright.simulator.crosssection.datasheet.DataSheet;
+import cablewright.simulator.crosssection.split.SplitLayout;
+import cablewright.simulator.crosssection.split.SplitShape;
 import cablewright.simulator.line.CableFamily;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
@@ -156,8 +156,8 @@ final class AnyCable {
         return new ConstantsSection(random.nextDouble(), 3e-7, 1e-6 * random.nextDouble(), 0, 5e-11, terms);
     }
 
-    private DatasheetSection sheet(int make) {
-        return DatasheetSection.fitted(new DataSheet(
+    private FittedSection sheet(int make) {
+        return FittedSection.fitted(new DataSheet(
                 make == 0 ? ConductorLayout.COAX : ConductorLayout.PAIR,
                 make == 0 ? 75 : 100,
                 0.7 + 0.1 * random.nextDouble(),
@@ -252,7 +252,7 @@ final class AnyCable {
                 return new GradualDamage(id(), from, long1, 0.5 + share, profile);
             case 1:
                 OptionalLong seed = random.nextBoolean() ? OptionalLong.empty() : OptionalLong.of(random.nextLong());
-                return new Unevenness(id(), from, long1, 0.1 * share, long1 / 7, seed, random.nextBoolean());
+                return new ImpedanceVariation(id(), from, long1, 0.1 * share, long1 / 7, seed, random.nextBoolean());
             case 2:
                 return make == 0 && random.nextBoolean()
                         ? new Kink(id(), from, long1, 0.05 + share, OptionalDouble.of(0.07), profile)
@@ -265,7 +265,7 @@ final class AnyCable {
                         from,
                         long1,
                         from + long1 / 3,
-                        WaterPicture.CRIM,
+                        WaterDistribution.CRIM,
                         0.1 * share,
                         water(),
                         long1 * share / 2);

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import cablewright.lessons.SampleExercises;
 import cablewright.lessons.exercise.Lesson;
-import cablewright.simulator.cable.CorrodedJoint;
-import cablewright.simulator.cable.Splice;
+import cablewright.simulator.cable.hardware.CorrodedJoint;
+import cablewright.simulator.cable.hardware.Splice;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;

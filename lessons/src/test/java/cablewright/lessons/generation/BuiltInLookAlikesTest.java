@@ -6,7 +6,7 @@ import cablewright.lessons.content.BuiltInLessons;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
-import cablewright.simulator.network.LineMemory;
+import cablewright.simulator.solve.PropagationCache;
 import cablewright.simulator.wave.Stimulus;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,7 +27,7 @@ class BuiltInLookAlikesTest {
         for (Stimulus stimulus : exercise.permitted().stimuli()) {
             Settings settings = start.withStimulus(stimulus).withAverages(64);
             LookAlikes lookAlikes =
-                    new LookAlikes(new Reflectometer(exercise.instrument()), settings, new LineMemory());
+                    new LookAlikes(new Reflectometer(exercise.instrument()), settings, new PropagationCache());
             toldApart |= lookAlikes.allToldApart(
                     exercise.cable(), exercise.instrument().sourceOhms());
         }

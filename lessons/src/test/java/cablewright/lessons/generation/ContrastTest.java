@@ -17,7 +17,7 @@ import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.network.SimulatedPort;
+import cablewright.simulator.port.SimulatedPort;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -5,19 +5,19 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cablewright.lessons.answerkey.AnswerKey;
+import cablewright.lessons.answerkey.LineEvent;
+import cablewright.lessons.answerkey.Requirement;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.RecordedItem;
 import cablewright.lessons.exercise.Verdict;
-import cablewright.lessons.marking.Demand;
 import cablewright.lessons.marking.KeyedAnswer;
-import cablewright.lessons.marking.LineEvent;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
-import cablewright.lessons.marking.Standing;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.Nature;
-import cablewright.simulator.explanation.Sightings;
+import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
@@ -88,7 +88,7 @@ class ExerciseGeneratorTest {
     void ofAThousandExercisesEachShowsWhatItAsksForAndHasOneRightAnswer() {
         for (Exercise exercise : thousand) {
             Marker marker = new Marker();
-            Demand demand = marker.demand(exercise);
+            AnswerKey demand = marker.demand(exercise);
             Attempt keyed = KeyedAnswer.of(demand);
             MarkSheet sheet = marker.mark(exercise, keyed);
             assertEquals(sheet.maximum(), sheet.marks(), 1e-9, exercise.toString());
@@ -98,14 +98,14 @@ class ExerciseGeneratorTest {
                 boolean damage = event.kind().nature() == Nature.DAMAGE;
                 assertEquals(damage ? Verdict.DAMAGE : Verdict.BELONGS, event.truth());
                 assertTrue(
-                        event.standing() == Standing.DEMANDED || isBehindAFullReflection(exercise, event),
+                        event.standing() == Requirement.DEMANDED || isBehindAFullReflection(exercise, event),
                         () -> exercise.id() + ": " + event);
             }
         }
     }
 
     private static boolean isBehindAFullReflection(Exercise exercise, LineEvent event) {
-        return event.eventId().equals(Sightings.END_OF_LINE)
+        return event.eventId().equals(VisibilityAnalysis.END_OF_LINE)
                 || exercise.cable().events().stream()
                         .anyMatch(other -> (other.kind() == EventKind.OPEN || other.kind() == EventKind.SHORT)
                                 && other.startMetres() < event.trueStartMetres());
@@ -116,8 +116,8 @@ class ExerciseGeneratorTest {
         ExerciseGenerator generator = new ExerciseGenerator();
         for (int seed = 0; seed < 60; seed++) {
             Exercise exercise = generator.generate(GenerationRequest.anything(seed, 0.9));
-            boolean all = Demand.of(exercise).events().stream()
-                    .filter(event -> !event.eventId().equals(Sightings.END_OF_LINE))
+            boolean all = AnswerKey.of(exercise).events().stream()
+                    .filter(event -> !event.eventId().equals(VisibilityAnalysis.END_OF_LINE))
                     .allMatch(event -> !isBehindAFullReflection(exercise, event));
             String first = exercise.hints().get(0).text();
             assertEquals(all, first.startsWith("All that can be asked for"), exercise.id() + ": " + first);
@@ -169,7 +169,7 @@ class ExerciseGeneratorTest {
     }
 
     private static double lowest(Exercise exercise) {
-        return Demand.of(exercise).demanded().stream()
+        return AnswerKey.of(exercise).demanded().stream()
                 .mapToDouble(event -> event.best().contrastVolts())
                 .min()
                 .orElse(0);

@@ -17,7 +17,10 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.SampleExercises;
-import cablewright.lessons.bench.ExerciseEdits;
+import cablewright.lessons.answerkey.AnswerKey;
+import cablewright.lessons.answerkey.LineEvent;
+import cablewright.lessons.answerkey.Requirement;
+import cablewright.lessons.bench.edit.ExerciseEdits;
 import cablewright.lessons.exercise.AsBuiltRecord;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Choice;
@@ -27,21 +30,21 @@ import cablewright.lessons.exercise.Prediction;
 import cablewright.lessons.exercise.Reasons;
 import cablewright.lessons.exercise.VelocityRule;
 import cablewright.lessons.exercise.Verdict;
-import cablewright.simulator.cable.BridgedTap;
-import cablewright.simulator.cable.BrokenConductor;
 import cablewright.simulator.cable.Cable;
-import cablewright.simulator.cable.CorrodedJoint;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.FarEnd;
-import cablewright.simulator.cable.GradualDamage;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.cable.Lumped;
 import cablewright.simulator.cable.Profile;
 import cablewright.simulator.cable.Run;
-import cablewright.simulator.cable.ShuntPart;
-import cablewright.simulator.cable.Splice;
-import cablewright.simulator.explanation.HiddenReason;
-import cablewright.simulator.explanation.Sightings;
+import cablewright.simulator.cable.condition.GradualDamage;
+import cablewright.simulator.cable.hardware.BridgedTap;
+import cablewright.simulator.cable.hardware.BrokenConductor;
+import cablewright.simulator.cable.hardware.CorrodedJoint;
+import cablewright.simulator.cable.hardware.ShuntPart;
+import cablewright.simulator.cable.hardware.Splice;
+import cablewright.simulator.explanation.visibility.HiddenReason;
+import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.line.Catalogue;
 import java.util.Arrays;
 import java.util.List;
@@ -373,7 +376,7 @@ class MarkerTest {
                 1e-9);
         assertEquals(10, mark(asked, flag("A", 31, SPLICE, BELONGS)).marks(), 1e-9);
         assertEquals(
-                Sightings.END_OF_LINE,
+                VisibilityAnalysis.END_OF_LINE,
                 only(mark(asked, flag("A", 31, SPLICE, BELONGS)), Finding.Missed.class)
                         .event()
                         .eventId());
@@ -386,7 +389,7 @@ class MarkerTest {
 
         assertEquals(0, sheet.maximum());
         assertEquals(1, sheet.fraction());
-        assertEquals(Standing.HIDDEN, hidden.standing());
+        assertEquals(Requirement.HIDDEN, hidden.standing());
         assertEquals(Optional.of(HiddenReason.BELOW_NOISE), hidden.best().reason());
     }
 
@@ -394,7 +397,7 @@ class MarkerTest {
     void whatLiesBeyondAFullOpenIsReadFromTheOtherEnd() {
         Exercise exercise =
                 SampleExercises.with(SPLICE_31, new BrokenConductor("break", 50, OptionalDouble.empty()), JOINT_80);
-        Demand demand = marker.demand(exercise);
+        AnswerKey demand = marker.demand(exercise);
 
         assertEquals(3, demand.demanded().size());
         LineEvent joint = demand.events().get(2);
@@ -427,7 +430,8 @@ class MarkerTest {
     void whatIsMarginalEarnsMarksWhenFoundAndCostsNothingWhenMissed() {
         Exercise exercise =
                 SampleExercises.with(SPLICE_31, new CorrodedJoint("faint", 70, 0.65, OptionalDouble.empty()));
-        assertEquals(Standing.MARGINAL, marker.demand(exercise).events().get(1).standing());
+        assertEquals(
+                Requirement.MARGINAL, marker.demand(exercise).events().get(1).standing());
 
         MarkSheet missed = mark(exercise, flag("A", 31, SPLICE, BELONGS));
         assertEquals(10, missed.marks(), 1e-9);
@@ -448,7 +452,7 @@ class MarkerTest {
         Finding.GhostTakenForEvent ghost = only(sheet, Finding.GhostTakenForEvent.class);
 
         // The wave takes the way in either order; both come back together.
-        assertEquals(Set.of(Sightings.END_OF_LINE, "tee", "c60"), Set.copyOf(ghost.path()));
+        assertEquals(Set.of(VisibilityAnalysis.END_OF_LINE, "tee", "c60"), Set.copyOf(ghost.path()));
         assertEquals("tee", ghost.path().get(1));
         assertEquals(120, ghost.shownMetres(), 1e-9);
         assertEquals(1, sheet.needlessDigs());

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cablewright.lessons.answerkey.AnswerKey;
 import cablewright.lessons.classbook.AttemptRecord;
 import cablewright.lessons.content.BuiltInLessons;
 import cablewright.lessons.exercise.Attempt;
@@ -15,7 +16,6 @@ import cablewright.lessons.generation.Contrast;
 import cablewright.lessons.generation.ExerciseFamily;
 import cablewright.lessons.generation.ExerciseGenerator;
 import cablewright.lessons.generation.GenerationRequest;
-import cablewright.lessons.marking.Demand;
 import cablewright.lessons.marking.KeyedAnswer;
 import cablewright.lessons.marking.Marker;
 import cablewright.simulator.cable.EventKind;
@@ -43,7 +43,7 @@ class PracticeLoopTest {
                 GenerationRequest.ofExerciseId(exercise.id()).orElseThrow();
         double difficulty = 4 * (request.difficulty() - 0.5);
         List<Flag> flags = new ArrayList<>();
-        for (Flag flag : KeyedAnswer.of(Demand.of(exercise)).flags()) {
+        for (Flag flag : KeyedAnswer.of(AnswerKey.of(exercise)).flags()) {
             if (random.nextDouble() < Elo.chance(ability, difficulty)) {
                 flags.add(flag);
             }
@@ -161,7 +161,7 @@ class PracticeLoopTest {
             EventKind kind = right.outcomes().get(0).kind();
             AdaptivePractice knows = new AdaptivePractice(DROP, List.of(lesson), List.of(right), 3);
             AdaptivePractice guesses = new AdaptivePractice(DROP, List.of(), List.of(right), 3);
-            double harder = DifficultyFeatures.of(Demand.of(exercise)).difficulty() - 0.5;
+            double harder = DifficultyFeatures.of(AnswerKey.of(exercise)).difficulty() - 0.5;
             double more = knows.trainee().ability(kind).logits()
                     - guesses.trainee().ability(kind).logits();
             assertTrue(more * harder >= 0, exercise.id() + ": " + harder + ", " + more);
@@ -206,7 +206,7 @@ class PracticeLoopTest {
             double difficulty = (seed % 11) / 10.0;
             Exercise exercise = generator.generate(GenerationRequest.anything(900 + seed, difficulty));
             asked.add(difficulty);
-            told.add(DifficultyFeatures.of(Demand.of(exercise)).difficulty());
+            told.add(DifficultyFeatures.of(AnswerKey.of(exercise)).difficulty());
         }
         assertTrue(spearman(asked, told) > 0.33, "rank correlation " + spearman(asked, told));
     }

@@ -2,7 +2,7 @@ package cablewright.lessons.reading;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import cablewright.simulator.explanation.Visibility;
+import cablewright.simulator.explanation.visibility.Visibility;
 import org.junit.jupiter.api.Test;
 
 /** A small part of the measurement that DEVELOPERS.md names, held to limits that it keeps with a margin. */

@@ -4,23 +4,23 @@ import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Permitted;
 import cablewright.lessons.generation.ExerciseGenerator;
 import cablewright.lessons.generation.GenerationRequest;
-import cablewright.simulator.cable.BridgedTap;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.LineEnd;
-import cablewright.simulator.explanation.Attribution;
-import cablewright.simulator.explanation.EventSight;
-import cablewright.simulator.explanation.PlaceSight;
-import cablewright.simulator.explanation.Sightings;
-import cablewright.simulator.explanation.Visibility;
-import cablewright.simulator.explanation.WavePath;
+import cablewright.simulator.cable.hardware.BridgedTap;
+import cablewright.simulator.compile.CableProfile;
+import cablewright.simulator.explanation.attribution.Attribution;
+import cablewright.simulator.explanation.attribution.WavePath;
+import cablewright.simulator.explanation.visibility.EventVisibility;
+import cablewright.simulator.explanation.visibility.PlaceVisibility;
+import cablewright.simulator.explanation.visibility.Visibility;
+import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.network.CableProfile;
-import cablewright.simulator.network.LineMemory;
-import cablewright.simulator.network.SimulatedPort;
+import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.solve.PropagationCache;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -63,7 +63,7 @@ record ReadCase(Trace trace, List<Place> places, List<Echo> others, List<Echo> g
     record Echo(double seconds) {}
 
     /** Makes the cable of a seed and takes its trace at permitted settings that the seed chooses. */
-    static ReadCase of(long seed, ExerciseGenerator generator, LineMemory memory) {
+    static ReadCase of(long seed, ExerciseGenerator generator, PropagationCache memory) {
         double difficulty = (seed % DIFFICULTIES) / (DIFFICULTIES - 1.0);
         Exercise exercise = generator.generate(GenerationRequest.anything(seed, difficulty));
         SplittableRandom random = new SplittableRandom(seed);
@@ -81,15 +81,15 @@ record ReadCase(Trace trace, List<Place> places, List<Echo> others, List<Echo> g
     }
 
     private static ReadCase of(
-            Cable cable, Instrument instrument, Settings settings, LineEnd end, long seed, LineMemory memory) {
+            Cable cable, Instrument instrument, Settings settings, LineEnd end, long seed, PropagationCache memory) {
         Cable tested = end == LineEnd.NEAR ? cable : cable.seenFromFarEnd();
         CableProfile profile = CableProfile.of(tested);
         Trace trace = new Reflectometer(instrument)
                 .measure(new SimulatedPort(tested, instrument.sourceOhms(), memory), settings, seed);
         List<Place> places = new ArrayList<>();
-        for (EventSight sight : Sightings.of(cable, instrument, settings, end, memory, () -> false)) {
+        for (EventVisibility sight : VisibilityAnalysis.of(cable, instrument, settings, end, memory, () -> false)) {
             Event event = tested.event(sight.eventId()).orElseThrow();
-            for (PlaceSight place : sight.places()) {
+            for (PlaceVisibility place : sight.places()) {
                 double from = place.thereAndBackSeconds();
                 double to = sight.places().size() == 1 ? 2 * profile.secondsTo(event.endMetres()) : from;
                 places.add(new Place(

@@ -1,6 +1,6 @@
 package cablewright.lessons.reading;
 
-import cablewright.simulator.explanation.Visibility;
+import cablewright.simulator.explanation.visibility.Visibility;
 import cablewright.simulator.reading.CandidateEvent;
 import java.util.ArrayList;
 import java.util.EnumMap;

@@ -1,8 +1,8 @@
 package cablewright.lessons.reading;
 
 import cablewright.lessons.generation.ExerciseGenerator;
-import cablewright.simulator.network.LineMemory;
 import cablewright.simulator.reading.CandidateEvents;
+import cablewright.simulator.solve.PropagationCache;
 
 /**
  * Measures how many events the finder of candidates finds on generated cables, each at settings that its seed chooses among
@@ -26,7 +26,7 @@ public final class ReadingMeasurement {
 
     static ReadScore measure(int cables) {
         ExerciseGenerator generator = new ExerciseGenerator();
-        LineMemory memory = new LineMemory();
+        PropagationCache memory = new PropagationCache();
         ReadScore score = new ReadScore();
         for (int i = 0; i < cables; i++) {
             ReadCase read = ReadCase.of(FIRST_SEED + i, generator, memory);

@@ -1,15 +1,15 @@
 package cablewright.simulator.benchmark;
 
 import cablewright.simulator.cable.Lumped;
+import cablewright.simulator.circuit.Element;
+import cablewright.simulator.circuit.Load;
+import cablewright.simulator.circuit.Network;
 import cablewright.simulator.crosssection.ConstantsSection;
-import cablewright.simulator.line.ComplexArray;
+import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.ContourGrid;
 import cablewright.simulator.line.Frequencies;
-import cablewright.simulator.network.Element;
-import cablewright.simulator.network.LineTable;
-import cablewright.simulator.network.Load;
-import cablewright.simulator.network.Network;
-import cablewright.simulator.network.ReflectionSolver;
+import cablewright.simulator.solve.LineTable;
+import cablewright.simulator.solve.ReflectionSolver;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

@@ -1,14 +1,14 @@
 package cablewright.simulator.benchmark;
 
 import cablewright.simulator.cable.LineEnd;
-import cablewright.simulator.explanation.EventSight;
-import cablewright.simulator.explanation.Sightings;
+import cablewright.simulator.explanation.visibility.EventVisibility;
+import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.network.LineMemory;
-import cablewright.simulator.network.SimulatedPort;
+import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.solve.PropagationCache;
 import cablewright.simulator.wave.HalfSine;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -34,7 +34,7 @@ public class TraceBenchmark {
     private final Instrument instrument = Instrument.usual(75);
     private final Settings settings = new Settings(new HalfSine(5e-9), 0.85, 150, 20, 64);
     private final Reflectometer reflectometer = new Reflectometer(instrument);
-    private final LineMemory memory = new LineMemory();
+    private final PropagationCache memory = new PropagationCache();
     private int moves;
 
     /** Another place of the last event each time, other lines remembered. @return the trace */
@@ -52,7 +52,7 @@ public class TraceBenchmark {
 
     /** Visibility of all 30 events. @return how each shows */
     @Benchmark
-    public List<EventSight> whoCanBeSeen() {
-        return Sightings.of(StreetOfTaps.withLastEventAt(120), instrument, settings, LineEnd.NEAR);
+    public List<EventVisibility> whoCanBeSeen() {
+        return VisibilityAnalysis.of(StreetOfTaps.withLastEventAt(120), instrument, settings, LineEnd.NEAR);
     }
 }

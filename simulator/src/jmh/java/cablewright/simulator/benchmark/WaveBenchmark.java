@@ -1,11 +1,11 @@
 package cablewright.simulator.benchmark;
 
 import cablewright.simulator.cable.Cable;
-import cablewright.simulator.network.LineField;
-import cablewright.simulator.network.Track;
+import cablewright.simulator.field.LineField;
+import cablewright.simulator.field.LinePlaces;
+import cablewright.simulator.field.WaveFrames;
 import cablewright.simulator.wave.HalfSine;
 import cablewright.simulator.wave.Stimulus;
-import cablewright.simulator.wave.WaveFrames;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -36,7 +36,7 @@ public class WaveBenchmark {
     /** Works out every frame. @return the frames */
     @Benchmark
     public WaveFrames allFrames() {
-        LineField field = new LineField(cable, 75, Track.evenly(cable, 600));
+        LineField field = new LineField(cable, 75, LinePlaces.evenly(cable, 600));
         return WaveFrames.of(field, stimulus, SECONDS, WaveFrames.usualCount(stimulus, SECONDS));
     }
 

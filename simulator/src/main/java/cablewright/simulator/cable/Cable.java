@@ -1,8 +1,8 @@
 package cablewright.simulator.cable;
 
+import cablewright.simulator.check.Require;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -89,38 +89,15 @@ public record Cable(
                         + " m; the cable is only " + length + " m long");
             }
         }
-        requireSplitsApart(events, length);
-    }
-
-    private static void requireSplitsApart(List<Event> events, double length) {
-        List<Split> splits = events.stream()
-                .filter(Split.class::isInstance)
-                .map(Split.class::cast)
-                .sorted(Comparator.comparingDouble(Split::startMetres))
-                .toList();
-        for (int i = 0; i < splits.size(); i++) {
-            Split split = splits.get(i);
-            if (!split.putRight() && split.endMetres() < length * (1 - SLACK)) {
-                throw new IllegalArgumentException("event \"" + split.id() + "\" is never put right but ends at "
-                        + split.endMetres() + " m; its stretch must reach the end of the cable, " + length + " m");
-            }
-            if (i > 0 && splits.get(i - 1).endMetres() > split.startMetres() + length * SLACK) {
-                throw new IllegalArgumentException("event \"" + split.id() + "\" begins at " + split.startMetres()
-                        + " m, before \"" + splits.get(i - 1).id() + "\" is put right at "
-                        + splits.get(i - 1).endMetres() + " m; a pair can be split from one neighbour at a time");
-            }
-        }
+        events.forEach(event -> event.requireRoom(length, events));
     }
 
     private static int branchDepth(List<Event> events) {
         int deepest = 0;
         for (Event event : events) {
-            if (event instanceof BridgedTap) {
-                deepest = Math.max(
-                        deepest, 1 + branchDepth(((BridgedTap) event).branch().events()));
-            } else if (event instanceof Splitter) {
-                deepest = Math.max(
-                        deepest, 1 + branchDepth(((Splitter) event).leg().events()));
+            Optional<Cable> branch = event.branchCable();
+            if (branch.isPresent()) {
+                deepest = Math.max(deepest, 1 + branchDepth(branch.get().events()));
             }
         }
         return deepest;

@@ -1,12 +1,16 @@
 package cablewright.simulator.cable;
 
+import java.util.List;
+import java.util.Optional;
+
 /**
  * Anything, wanted or not, by which a place or a stretch of a line differs from the plain cable.
  *
- * <p>There are two families and no third: what is {@link PutInLine put in the line} at a place, and what is
- * {@link DoneToLine done to the line} over a stretch. Events are immutable; moving or mirroring one makes another.
+ * <p>There are two families and no third: a component in the line at one place ({@code cable.hardware}), and a condition of
+ * the line over a stretch ({@code cable.condition}). Each is sealed and has a visitor of its own; a test of the architecture
+ * holds that nothing else is an event. Events are immutable; moving or mirroring one makes another.
  */
-public sealed interface Event permits PutInLine, DoneToLine {
+public interface Event {
 
     /**
      * Returns the name by which files, flags and findings refer to the event.
@@ -45,7 +49,7 @@ public sealed interface Event permits PutInLine, DoneToLine {
     Event movedTo(double newStartMetres);
 
     /**
-     * Tells the event as it is met from the other end of its cable.
+     * Returns the event as it is met from the other end of its cable.
      *
      * @param cableLengthMetres length of the cable [m]
      * @return the mirrored event
@@ -53,11 +57,22 @@ public sealed interface Event permits PutInLine, DoneToLine {
     Event mirrored(double cableLengthMetres);
 
     /**
-     * Calls the visitor's method for this kind of record.
+     * Returns the cable that leaves the line here, if one does.
      *
-     * @param visitor what to call
-     * @param <T> what the visitor returns
-     * @return what it returned
+     * @return the branch of a bridged tap, the other leg of a splitter
      */
-    <T> T accept(EventVisitor<T> visitor);
+    default Optional<Cable> branchCable() {
+        return Optional.empty();
+    }
+
+    /**
+     * Checks what the event asks of the rest of its cable beside lying within it.
+     *
+     * @param cableLengthMetres length of the cable [m]
+     * @param all all events of the cable, this one among them
+     * @throws IllegalArgumentException if they do not go together, saying why
+     */
+    default void requireRoom(double cableLengthMetres, List<Event> all) {
+        // Most events go together with any other.
+    }
 }

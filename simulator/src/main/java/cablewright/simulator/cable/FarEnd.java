@@ -1,5 +1,6 @@
 package cablewright.simulator.cable;
 
+import cablewright.simulator.check.Require;
 import cablewright.simulator.line.CableType;
 
 /** What a line ends in. */

@@ -1,5 +1,6 @@
 package cablewright.simulator.crosssection;
 
+import cablewright.simulator.crosssection.surface.TubeShield;
 import cablewright.simulator.material.Limits;
 import java.util.OptionalDouble;
 
@@ -58,7 +59,7 @@ public final class BentTube {
      */
     public static CrossSection bent(CrossSection section, double tightness) {
         Limits.within("tightness", tightness, 0, 1000);
-        CrossSection coax = section instanceof DatasheetSection sheet ? sheet.equivalent() : section;
+        CrossSection coax = section instanceof FittedSection sheet ? sheet.equivalent() : section;
         if (!(coax instanceof CoaxSection)) {
             throw new IllegalArgumentException(
                     "a kink needs a tube around a core; on a pair or a line known by its" + " constants use a pinch");

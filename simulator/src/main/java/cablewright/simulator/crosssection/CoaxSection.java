@@ -1,5 +1,8 @@
 package cablewright.simulator.crosssection;
 
+import cablewright.simulator.crosssection.surface.RoundWire;
+import cablewright.simulator.crosssection.surface.SurfaceImpedance;
+import cablewright.simulator.crosssection.surface.TubeShield;
 import cablewright.simulator.material.Conductor;
 import cablewright.simulator.material.Dielectric;
 import cablewright.simulator.material.Limits;
@@ -35,7 +38,7 @@ public record CoaxSection(
         SurfaceImpedance shield,
         Dielectric dielectric,
         CoaxGeometry geometry,
-        Surroundings surroundings)
+        WetSurroundings surroundings)
         implements CrossSection {
 
     private static final double STRONG_CROWDING = 2.7;
@@ -92,7 +95,7 @@ public record CoaxSection(
             double outerDiameterMetres,
             Dielectric dielectric) {
         CoaxGeometry geometry = new CoaxGeometry(coreDiameterMetres, outerDiameterMetres);
-        return new CoaxSection(core, shield, dielectric, geometry, Surroundings.DRY);
+        return new CoaxSection(core, shield, dielectric, geometry, WetSurroundings.DRY);
     }
 
     @Override
@@ -111,9 +114,9 @@ public record CoaxSection(
         double share = geometry.excessShare();
         double coreFactor = geometry.coreCrowding();
         double outerFactor = geometry.outerCrowding();
-        Crowding.addWire(out, contour, warmCore, coreFactor, 0.5 * share * (coreFactor - 1), 1);
+        ProximityEffect.addWire(out, contour, warmCore, coreFactor, 0.5 * share * (coreFactor - 1), 1);
         double outerExcess = 0.5 * share * (outerFactor - 1);
-        Crowding.addTube(out, contour, warmShield, outerFactor, outerExcess, geometry.outerShortening());
+        ProximityEffect.addTube(out, contour, warmShield, outerFactor, outerExcess, geometry.outerShortening());
     }
 
     private Samples permittivity(ContourSamples contour) {
@@ -121,22 +124,25 @@ public record CoaxSection(
         double a2 = geometry.coreDiameterMetres() * geometry.coreDiameterMetres();
         double b2 = geometry.outerDiameterMetres() * geometry.outerDiameterMetres();
         double whole = Math.log(b2 / a2);
-        double inner = Math.log1p(surroundings.filmFraction(WaterPicture.FILM_ON_CORE) * (b2 - a2) / a2) / whole;
-        double outer = -Math.log1p(-surroundings.filmFraction(WaterPicture.FILM_UNDER_SHIELD) * (b2 - a2) / b2) / whole;
+        double inner = Math.log1p(surroundings.filmFraction(WaterDistribution.FILM_ON_CORE) * (b2 - a2) / a2) / whole;
+        double outer =
+                -Math.log1p(-surroundings.filmFraction(WaterDistribution.FILM_UNDER_SHIELD) * (b2 - a2) / b2) / whole;
         if (inner == 0 && outer == 0) {
             return eps;
         }
         double dry = Math.max(0, 1 - inner - outer);
         Samples elastance = new Samples(contour.size());
         addLayer(elastance, eps, dry);
-        surroundings.film(WaterPicture.FILM_ON_CORE).ifPresent(s -> addLayer(elastance, water(s, contour), inner));
-        surroundings.film(WaterPicture.FILM_UNDER_SHIELD).ifPresent(s -> addLayer(elastance, water(s, contour), outer));
+        surroundings.film(WaterDistribution.FILM_ON_CORE).ifPresent(s -> addLayer(elastance, water(s, contour), inner));
+        surroundings
+                .film(WaterDistribution.FILM_UNDER_SHIELD)
+                .ifPresent(s -> addLayer(elastance, water(s, contour), outer));
         Samples layered = new Samples(contour.size());
         addLayer(layered, elastance, 1);
         return layered;
     }
 
-    private static Samples water(Soak soak, ContourSamples contour) {
+    private static Samples water(WaterContent soak, ContourSamples contour) {
         return contour.of(soak.water().dielectric());
     }
 
@@ -198,10 +204,10 @@ public record CoaxSection(
     }
 
     @Override
-    public CoaxSection wet(WaterPicture picture, double volumeFraction, Water water) {
-        Surroundings wetter = surroundings.with(new Soak(picture, volumeFraction, water));
-        double films =
-                wetter.filmFraction(WaterPicture.FILM_ON_CORE) + wetter.filmFraction(WaterPicture.FILM_UNDER_SHIELD);
+    public CoaxSection wet(WaterDistribution picture, double volumeFraction, Water water) {
+        WetSurroundings wetter = surroundings.with(new WaterContent(picture, volumeFraction, water));
+        double films = wetter.filmFraction(WaterDistribution.FILM_ON_CORE)
+                + wetter.filmFraction(WaterDistribution.FILM_UNDER_SHIELD);
         Limits.require(
                 films <= 1, "volumeFraction", volumeFraction, "what keeps both films together within 1, not " + films);
         return new CoaxSection(core, shield, dielectric, geometry, wetter);
@@ -214,8 +220,8 @@ public record CoaxSection(
 
     @Override
     public SectionDrawing drawing() {
-        List<Soak> soaks = surroundings.soaks();
-        Optional<WaterPicture> picture = soaks.isEmpty()
+        List<WaterContent> soaks = surroundings.soaks();
+        Optional<WaterDistribution> picture = soaks.isEmpty()
                 ? Optional.empty()
                 : Optional.of(soaks.get(soaks.size() - 1).picture());
         double unpressedOffset = geometry.offsetMetres() - 0.5 * geometry.pressedDepthMetres();

@@ -153,7 +153,7 @@ public record ConstantsSection(
     }
 
     @Override
-    public ConstantsSection wet(WaterPicture picture, double volumeFraction, Water water) {
+    public ConstantsSection wet(WaterDistribution picture, double volumeFraction, Water water) {
         throw refuse("water (volumeFraction " + volumeFraction + ")");
     }
 

@@ -1,5 +1,6 @@
 package cablewright.simulator.crosssection;
 
+import cablewright.simulator.crosssection.surface.SurfaceImpedance;
 import cablewright.simulator.material.Dielectric;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;

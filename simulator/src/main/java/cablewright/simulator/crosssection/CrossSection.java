@@ -14,7 +14,7 @@ import java.util.List;
  * this order: core off centre, then outer conductor pressed (or wires moved), then unevenness, then temperature, then
  * water.
  */
-public sealed interface CrossSection permits CoaxSection, PairSection, ConstantsSection, DatasheetSection {
+public sealed interface CrossSection permits CoaxSection, PairSection, ConstantsSection, FittedSection {
 
     /** Frequency at which impedance and velocity are stated, Hz. */
     double REFERENCE_FREQUENCY_HERTZ = 1e8;
@@ -101,7 +101,7 @@ public sealed interface CrossSection permits CoaxSection, PairSection, Constants
      * @return the wet cross-section
      * @throws IllegalArgumentException also for a film in a pair
      */
-    CrossSection wet(WaterPicture picture, double volumeFraction, Water water);
+    CrossSection wet(WaterDistribution picture, double volumeFraction, Water water);
 
     /**
      * At another temperature: resistivity by each metal's coefficient, permittivity by thermal expansion.

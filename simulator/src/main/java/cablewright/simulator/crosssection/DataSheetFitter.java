@@ -1,5 +1,11 @@
 package cablewright.simulator.crosssection;
 
+import cablewright.simulator.crosssection.datasheet.AttenuationPoint;
+import cablewright.simulator.crosssection.datasheet.ConductorLayout;
+import cablewright.simulator.crosssection.datasheet.DataSheet;
+import cablewright.simulator.crosssection.datasheet.DataSheetFit;
+import cablewright.simulator.crosssection.surface.FittedSurface;
+import cablewright.simulator.crosssection.surface.RoundWire;
 import cablewright.simulator.material.Conductor;
 import cablewright.simulator.material.ConstantLossTangent;
 import cablewright.simulator.material.PhysicalConstants;
@@ -55,7 +61,7 @@ final class DataSheetFitter {
         insulation = sheet.insulationDiameterMetres().orElseGet(this::copperSize);
     }
 
-    DatasheetSection fit() {
+    FittedSection fit() {
         double[] all = {1, startTangent, 1};
         int[] free = fitsResistance() ? new int[] {SKIN, TANGENT, RESISTANCE} : new int[] {SKIN, TANGENT};
         all = optimum(all, free);
@@ -68,7 +74,7 @@ final class DataSheetFitter {
             all = optimum(all, left);
         }
         CrossSection section = sectionOf(all);
-        return new DatasheetSection(sheet, result(section, all), section, false);
+        return new FittedSection(sheet, result(section, all), section, false);
     }
 
     /** Best values of the free numbers, the others kept. */
@@ -176,7 +182,7 @@ final class DataSheetFitter {
         double half = 0.5 / geometry.crowding();
         FittedSurface wire = new FittedSurface(0.5 * loopResistance(all), half * skin(all), temperatureCoefficient());
         double solid = Math.max(POLYETHYLENE, permittivity * 1.000001);
-        return new PairSection(wire, dielectric, solid, geometry, Surroundings.DRY);
+        return new PairSection(wire, dielectric, solid, geometry, WetSurroundings.DRY);
     }
 
     private FittedSurface share(double part, double[] all) {

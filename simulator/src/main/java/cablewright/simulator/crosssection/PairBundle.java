@@ -9,7 +9,7 @@ import cablewright.simulator.material.Limits;
  * the twist, H² = (I s/2π)²/(|r|⁴ − (s/2)⁴). A wire of radius a in such a field is a dipole −2πa² H I2(z)/I0(z), z = a√(sμσ): it
  * takes 4πa Rs H² more resistance at skin effect, and as much reactance. Over the wires of all other pairs this is
  * {@code k = (d² s²/2) Σ <1/(r⁴ − (s/2)⁴)>} of the resistance Rs/(πa) of even current, and it has the first mode of
- * {@link Crowding}: nothing at DC, inductance lower by μ0 k/(2π) at skin effect, causal in between.
+ * {@link ProximityEffect}: nothing at DC, inductance lower by μ0 k/(2π) at skin effect, causal in between.
  *
  * <p>Two to four pairs stand on a ring, neighbours a pitch apart; more count as a wide bundle, pairs on a hexagonal lattice of
  * that pitch. Wires of a pair that is spread or pressed keep the ratio of pitch and spacing.

@@ -102,7 +102,7 @@ public record PairGeometry(
         return acosh(nominalSpacingMetres / wireDiameterMetres);
     }
 
-    double bareShape() {
+    public double bareShape() {
         return acosh(ratio());
     }
 

@@ -1,5 +1,7 @@
 package cablewright.simulator.crosssection;
 
+import cablewright.simulator.crosssection.surface.RoundWire;
+import cablewright.simulator.crosssection.surface.SurfaceImpedance;
 import cablewright.simulator.material.Conductor;
 import cablewright.simulator.material.Dielectric;
 import cablewright.simulator.material.Limits;
@@ -40,7 +42,7 @@ public record PairSection(
         Dielectric effectiveDielectric,
         double insulationPermittivity,
         PairGeometry geometry,
-        Surroundings surroundings)
+        WetSurroundings surroundings)
         implements CrossSection {
 
     private static final double STRONG_CROWDING = 1.8;
@@ -88,7 +90,7 @@ public record PairSection(
                 1,
                 Optional.empty());
         RoundWire wire = new RoundWire(0.5 * wireDiameterMetres, conductor);
-        return new PairSection(wire, effectiveDielectric, insulationPermittivity, geometry, Surroundings.DRY);
+        return new PairSection(wire, effectiveDielectric, insulationPermittivity, geometry, WetSurroundings.DRY);
     }
 
     /**
@@ -106,7 +108,7 @@ public record PairSection(
         PrimaryConstants out = new PrimaryConstants(contour.size());
         out.startWithInductance(contour, geometry.inductanceHenriesPerMetre());
         SurfaceImpedance warm = wire.atTemperature(surroundings.celsius());
-        Crowding.addWire(out, contour, warm, geometry.crowding(), geometry.excess(), 2);
+        ProximityEffect.addWire(out, contour, warm, geometry.crowding(), geometry.excess(), 2);
         Samples eps = permittivity(contour);
         out.setCapacitance(contour, geometry.vacuumCapacitanceFaradsPerMetre(), eps.re, eps.im);
         out.lengthen(geometry.takeUp());
@@ -191,12 +193,12 @@ public record PairSection(
     }
 
     @Override
-    public PairSection wet(WaterPicture picture, double volumeFraction, Water water) {
+    public PairSection wet(WaterDistribution picture, double volumeFraction, Water water) {
         if (picture.isFilm()) {
             throw new IllegalArgumentException("picture is " + picture
                     + ", which is a layer in a coax; for a pair choose one of the mixing pictures, such as CRIM.");
         }
-        Surroundings wetter = surroundings.with(new Soak(picture, volumeFraction, water));
+        WetSurroundings wetter = surroundings.with(new WaterContent(picture, volumeFraction, water));
         return new PairSection(wire, effectiveDielectric, insulationPermittivity, geometry, wetter);
     }
 

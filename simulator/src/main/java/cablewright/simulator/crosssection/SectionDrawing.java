@@ -21,7 +21,7 @@ public sealed interface SectionDrawing {
             double coreOffsetMetres,
             double pressedDepthMetres,
             double wetFraction,
-            Optional<WaterPicture> waterPicture)
+            Optional<WaterDistribution> waterPicture)
             implements SectionDrawing {}
 
     /**

@@ -1,6 +1,6 @@
 package cablewright.simulator.exchange;
 
-import cablewright.simulator.line.ComplexArray;
+import cablewright.simulator.kernel.ComplexArray;
 import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
 import org.apache.commons.math3.analysis.polynomials.PolynomialSplineFunction;
 

@@ -14,7 +14,8 @@ public class ExchangeFormatException extends IOException {
     private final String value;
     private final String allowed;
 
-    ExchangeFormatException(String file, int line, String what, String value, String allowed) {
+    /** Says what is wrong in which line of a file. */
+    public ExchangeFormatException(String file, int line, String what, String value, String allowed) {
         super(file + ", line " + line + ": " + what + " is \"" + shown(value) + "\"; allowed is " + allowed);
         this.file = file;
         this.line = line;

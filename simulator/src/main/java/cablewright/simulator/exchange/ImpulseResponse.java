@@ -1,6 +1,6 @@
 package cablewright.simulator.exchange;
 
-import cablewright.simulator.line.ComplexArray;
+import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.ContourGrid;
 import org.apache.commons.math3.transform.DftNormalization;
 import org.apache.commons.math3.transform.FastFourierTransformer;

@@ -1,8 +1,8 @@
 package cablewright.simulator.exchange;
 
-import cablewright.simulator.line.ComplexArray;
+import cablewright.simulator.circuit.PortResponse;
+import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.ContourGrid;
-import cablewright.simulator.network.PortResponse;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;

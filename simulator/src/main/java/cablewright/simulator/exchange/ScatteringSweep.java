@@ -1,6 +1,6 @@
 package cablewright.simulator.exchange;
 
-import cablewright.simulator.line.ComplexArray;
+import cablewright.simulator.kernel.ComplexArray;
 import java.util.Arrays;
 import java.util.List;
 
@@ -35,7 +35,8 @@ public final class ScatteringSweep {
         }
     }
 
-    ScatteringSweep(double[] hertz, List<PortLabel> ports, List<ComplexArray> parameters) {
+    /** Copies the arrays and checks that all have as many entries as there are frequencies. */
+    public ScatteringSweep(double[] hertz, List<PortLabel> ports, List<ComplexArray> parameters) {
         this.hertz = hertz.clone();
         this.ports = List.copyOf(ports);
         this.parameters = List.copyOf(parameters);

@@ -3,13 +3,14 @@ package cablewright.simulator.explanation;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.compile.CableProfile;
+import cablewright.simulator.explanation.visibility.EventWindows;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.network.CableProfile;
-import cablewright.simulator.network.LineMemory;
-import cablewright.simulator.network.SimulatedPort;
+import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.solve.PropagationCache;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,7 +29,7 @@ public final class EventEchoes {
     private final LineEnd end;
     private final Settings settings;
     private final Instrument instrument;
-    private final LineMemory memory;
+    private final PropagationCache memory;
     private final Trace trace;
 
     /**
@@ -40,7 +41,7 @@ public final class EventEchoes {
      * @param end the end that is tested
      * @param memory what is remembered of lines
      */
-    public EventEchoes(Cable cable, Instrument instrument, Settings settings, LineEnd end, LineMemory memory) {
+    public EventEchoes(Cable cable, Instrument instrument, Settings settings, LineEnd end, PropagationCache memory) {
         this.cable = cable;
         this.tested = cable.seenFrom(end);
         this.end = end;

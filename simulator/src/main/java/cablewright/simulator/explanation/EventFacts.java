@@ -1,13 +1,15 @@
 package cablewright.simulator.explanation;
 
 import cablewright.simulator.cable.Cable;
-import cablewright.simulator.cable.DoneToLine;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.cable.condition.LineCondition;
+import cablewright.simulator.compile.CableProfile;
+import cablewright.simulator.compile.CableProfile.Piece;
+import cablewright.simulator.explanation.visibility.EventVisibility;
+import cablewright.simulator.explanation.visibility.PlaceVisibility;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Settings;
-import cablewright.simulator.network.CableProfile;
-import cablewright.simulator.network.CableProfile.Piece;
 import cablewright.simulator.reading.Reflection;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -28,8 +30,8 @@ import java.util.OptionalDouble;
  */
 public record EventFacts(
         Event event,
-        EventSight sight,
-        PlaceSight place,
+        EventVisibility sight,
+        PlaceVisibility place,
         double soundOhms,
         OptionalDouble eventOhms,
         OptionalDouble lossDecibels,
@@ -46,13 +48,13 @@ public record EventFacts(
      * @return one entry for each place of each of them, in their order
      */
     public static List<EventFacts> of(
-            Cable cable, Instrument instrument, Settings settings, LineEnd end, List<EventSight> sights) {
+            Cable cable, Instrument instrument, Settings settings, LineEnd end, List<EventVisibility> sights) {
         FullEcho echo = new FullEcho(instrument, settings);
         CableProfile profile = CableProfile.of(cable, settings.stimulus().topHertz());
         List<EventFacts> facts = new ArrayList<>();
-        for (EventSight sight : sights) {
+        for (EventVisibility sight : sights) {
             Event event = cable.event(sight.eventId()).orElseThrow();
-            for (PlaceSight place : sight.places()) {
+            for (PlaceVisibility place : sight.places()) {
                 OptionalDouble full = echo.volts(cable, end, place.trueMetres());
                 facts.add(new EventFacts(
                         event,
@@ -72,7 +74,7 @@ public record EventFacts(
         return some ? OptionalDouble.of(-20 * Math.log10(full.getAsDouble())) : OptionalDouble.empty();
     }
 
-    private static OptionalDouble coefficient(PlaceSight place, OptionalDouble full) {
+    private static OptionalDouble coefficient(PlaceVisibility place, OptionalDouble full) {
         boolean some = full.isPresent() && full.getAsDouble() > 0;
         return some
                 ? OptionalDouble.of(Math.max(-1, Math.min(1, place.expectedVolts() / full.getAsDouble())))
@@ -80,7 +82,7 @@ public record EventFacts(
     }
 
     private static OptionalDouble ohms(CableProfile profile, Event event, Cable cable) {
-        if (!(event instanceof DoneToLine)) {
+        if (!(event instanceof LineCondition)) {
             return OptionalDouble.empty();
         }
         double sound = cable.runAt(event.startMetres()).type().section().impedanceOhms();

@@ -1,18 +1,18 @@
 package cablewright.simulator.explanation;
 
-import cablewright.simulator.cable.BrokenConductor;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
-import cablewright.simulator.cable.TouchingConductors;
+import cablewright.simulator.cable.hardware.BrokenConductor;
+import cablewright.simulator.cable.hardware.TouchingConductors;
+import cablewright.simulator.compile.CableProfile;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.network.CableProfile;
-import cablewright.simulator.network.LineMemory;
-import cablewright.simulator.network.SimulatedPort;
+import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.solve.PropagationCache;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -32,7 +32,7 @@ public final class FullEcho {
 
     private final Instrument instrument;
     private final Settings settings;
-    private final LineMemory memory = new LineMemory();
+    private final PropagationCache memory = new PropagationCache();
 
     /**
      * Makes it for an instrument and what is set on it.

@@ -1,7 +1,7 @@
 package cablewright.simulator.instrument;
 
+import cablewright.simulator.circuit.PortResponse;
 import cablewright.simulator.line.ContourGrid;
-import cablewright.simulator.network.PortResponse;
 
 /**
  * How far a port's response reaches: which ranges and which edges the instrument may be set to on it. A simulated cable

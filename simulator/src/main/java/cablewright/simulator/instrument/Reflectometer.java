@@ -1,8 +1,8 @@
 package cablewright.simulator.instrument;
 
-import cablewright.simulator.line.ComplexArray;
+import cablewright.simulator.circuit.PortResponse;
+import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.ContourGrid;
-import cablewright.simulator.network.PortResponse;
 import cablewright.simulator.wave.Inversion;
 import cablewright.simulator.wave.PortVoltage;
 import cablewright.simulator.wave.Stimulus;

@@ -1,7 +1,7 @@
 package cablewright.simulator.line;
 
-import cablewright.simulator.crosssection.AttenuationPoint;
 import cablewright.simulator.crosssection.CrossSection;
+import cablewright.simulator.crosssection.datasheet.AttenuationPoint;
 import cablewright.simulator.material.Limits;
 import java.util.List;
 import java.util.Objects;

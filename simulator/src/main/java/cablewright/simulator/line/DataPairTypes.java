@@ -1,8 +1,8 @@
 package cablewright.simulator.line;
 
-import cablewright.simulator.crosssection.AttenuationPoint;
 import cablewright.simulator.crosssection.PairBundle;
 import cablewright.simulator.crosssection.PairSection;
+import cablewright.simulator.crosssection.datasheet.AttenuationPoint;
 import cablewright.simulator.material.Conductor;
 import cablewright.simulator.material.ConstantLossTangent;
 import cablewright.simulator.material.PhysicalConstants;

@@ -1,6 +1,6 @@
 package cablewright.simulator.line;
 
-import cablewright.simulator.crosssection.AttenuationPoint;
+import cablewright.simulator.crosssection.datasheet.AttenuationPoint;
 import java.util.ArrayList;
 import java.util.List;
 

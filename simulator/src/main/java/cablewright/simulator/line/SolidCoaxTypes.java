@@ -1,10 +1,10 @@
 package cablewright.simulator.line;
 
-import cablewright.simulator.crosssection.CladWire;
 import cablewright.simulator.crosssection.CoaxSection;
-import cablewright.simulator.crosssection.RoundWire;
-import cablewright.simulator.crosssection.SurfaceImpedance;
-import cablewright.simulator.crosssection.TubeShield;
+import cablewright.simulator.crosssection.surface.CladWire;
+import cablewright.simulator.crosssection.surface.RoundWire;
+import cablewright.simulator.crosssection.surface.SurfaceImpedance;
+import cablewright.simulator.crosssection.surface.TubeShield;
 import cablewright.simulator.material.Conductor;
 import cablewright.simulator.material.ConstantLossTangent;
 import java.util.List;

@@ -1,8 +1,8 @@
 package cablewright.simulator.reading;
 
+import cablewright.simulator.circuit.PortResponse;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.line.ContourGrid;
-import cablewright.simulator.network.PortResponse;
 import cablewright.simulator.wave.PortVoltage;
 import cablewright.simulator.wave.RaisedCosineStep;
 import cablewright.simulator.wave.Stimulus;

@@ -1,8 +1,8 @@
 package cablewright.simulator.wave;
 
-import cablewright.simulator.line.ComplexArray;
+import cablewright.simulator.circuit.PortResponse;
+import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.ContourGrid;
-import cablewright.simulator.network.PortResponse;
 
 /**
  * The exact port voltage at times that somebody else chose: evenly spaced from 0 to a last one. The grid of the inversion

@@ -1,5 +1,7 @@
 package cablewright.simulator.wave;
 
+import cablewright.simulator.kernel.ComplexExp;
+
 /**
  * A Gaussian pulse: f(t) = exp(−(t − t0)²/(2σ²)) with σ = w/(2√(2 ln 2)) and its middle at t0 = 8σ, so that at t = 0 it
  * is 1.3e-14, which counts as zero. F(s) = σ√(2π) exp((sσ)²/2 − s t0), on the contour exactly as written: with −(ωσ)²/2

@@ -1,5 +1,6 @@
 package cablewright.simulator.wave;
 
+import cablewright.simulator.kernel.ComplexExp;
 import org.apache.commons.math3.special.Erf;
 
 /**

@@ -1,5 +1,7 @@
 package cablewright.simulator.wave;
 
+import cablewright.simulator.kernel.ComplexExp;
+
 /**
  * Half a period of a sine: f(t) = sin(πt/D) from 0 to D = 3w/2, where w is the width at half height (the half heights lie
  * at D/6 and 5D/6). F(s) = (π/D)(1 + e^(−sD))/(s² + (π/D)²).

@@ -1,6 +1,6 @@
 package cablewright.simulator.wave;
 
-import cablewright.simulator.line.ComplexArray;
+import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.ContourGrid;
 import org.apache.commons.math3.transform.DftNormalization;
 import org.apache.commons.math3.transform.FastFourierTransformer;
@@ -47,7 +47,8 @@ public final class Inversion {
         return new Waveform(grid.sampleSeconds(), kept);
     }
 
-    static double taper(double share) {
+    /** Weighs a frequency, 0 to 1 of the band: 1 in its lower half, cos² falling to 0 in its upper half. */
+    public static double taper(double share) {
         if (share <= 0.5) {
             return 1;
         }

@@ -1,8 +1,8 @@
 package cablewright.simulator.wave;
 
-import cablewright.simulator.line.ComplexArray;
+import cablewright.simulator.circuit.PortResponse;
+import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.ContourGrid;
-import cablewright.simulator.network.PortResponse;
 import java.util.Arrays;
 
 /**

@@ -1,5 +1,7 @@
 package cablewright.simulator.wave;
 
+import cablewright.simulator.kernel.ComplexExp;
+
 /**
  * A step whose edge is half a period of a cosine: f(t) = (1 − cos(πt/τ))/2 from 0 to τ, then 1. Its 10–90 % rise is
  * τ (arccos(−0.8) − arccos(0.8))/π = 0.590334 τ. F(s) = (π²/2τ²)(1 + e^(−sτ))/(s (s² + (π/τ)²)).

@@ -1,5 +1,7 @@
 package cablewright.simulator.wave;
 
+import cablewright.simulator.kernel.ComplexExp;
+
 /**
  * A rectangular pulse with raised-cosine edges: a {@link RaisedCosineStep} less the same step one width later, so the
  * width is taken at half height. F(s) = E(s)(1 − e^(−sw)).

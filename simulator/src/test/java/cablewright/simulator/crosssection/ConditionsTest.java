@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cablewright.simulator.crosssection.surface.TubeShield;
 import cablewright.simulator.line.Catalogue;
 import cablewright.simulator.material.Water;
 import cablewright.simulator.notice.Notice;
@@ -33,7 +34,8 @@ class ConditionsTest {
         assertRefused("depthFraction is -0.1; allowed is from 0.0 to less than 1.0.", () -> PAIR.pinched(-0.1));
         assertRefused("eccentricity is 1.0; allowed is from 0.0 to less than 1.0.", () -> COAX.offCentre(1));
         assertRefused(
-                "volumeFraction is 1.2; allowed is from 0.0 to 1.0.", () -> COAX.wet(WaterPicture.CRIM, 1.2, WATER));
+                "volumeFraction is 1.2; allowed is from 0.0 to 1.0.",
+                () -> COAX.wet(WaterDistribution.CRIM, 1.2, WATER));
         assertRefused("celsius is 400.0; allowed is from -80.0 to 150.0.", () -> COAX.atTemperature(400));
         assertRefused("spacingFactor is 0.5; allowed is from 1.0 to 50.0.", () -> PAIR.spread(0.5));
         assertRefused("relativeImpedance is 0.0; allowed is from 0.05 to 20.0.", () -> COAX.scaled(0));
@@ -48,17 +50,18 @@ class ConditionsTest {
         assertTrue(assertThrows(IllegalArgumentException.class, () -> COAX.spread(2))
                 .getMessage()
                 .contains("a coax has no pair"));
-        assertTrue(assertThrows(IllegalArgumentException.class, () -> PAIR.wet(WaterPicture.FILM_ON_CORE, 0.1, WATER))
-                .getMessage()
-                .contains("choose one of the mixing pictures"));
+        assertTrue(
+                assertThrows(IllegalArgumentException.class, () -> PAIR.wet(WaterDistribution.FILM_ON_CORE, 0.1, WATER))
+                        .getMessage()
+                        .contains("choose one of the mixing pictures"));
     }
 
     @Test
     void twoFilmsCannotHoldMoreThanTheWholeDielectric() {
-        CrossSection film = COAX.wet(WaterPicture.FILM_ON_CORE, 0.7, WATER);
-        assertThrows(IllegalArgumentException.class, () -> film.wet(WaterPicture.FILM_UNDER_SHIELD, 0.4, WATER));
-        CrossSection full = film.wet(WaterPicture.FILM_UNDER_SHIELD, 0.3, WATER);
-        assertEquals(COAX.wet(WaterPicture.CRIM, 1, WATER).impedanceOhms(), full.impedanceOhms(), 1e-6);
+        CrossSection film = COAX.wet(WaterDistribution.FILM_ON_CORE, 0.7, WATER);
+        assertThrows(IllegalArgumentException.class, () -> film.wet(WaterDistribution.FILM_UNDER_SHIELD, 0.4, WATER));
+        CrossSection full = film.wet(WaterDistribution.FILM_UNDER_SHIELD, 0.3, WATER);
+        assertEquals(COAX.wet(WaterDistribution.CRIM, 1, WATER).impedanceOhms(), full.impedanceOhms(), 1e-6);
     }
 
     @Test
@@ -76,13 +79,13 @@ class ConditionsTest {
     void drawingsTellWhatWasDone() {
         SectionDrawing.Coax coax = (SectionDrawing.Coax) COAX.offCentre(0.2)
                 .pinched(0.5)
-                .wet(WaterPicture.CRIM, 0.1, WATER)
+                .wet(WaterDistribution.CRIM, 0.1, WATER)
                 .drawing();
         double gap = 0.5 * (coax.outerDiameterMetres() - coax.coreDiameterMetres());
         assertEquals(0.2 * gap, coax.coreOffsetMetres(), 1e-12);
         assertEquals(0.5 * 0.8 * gap, coax.pressedDepthMetres(), 1e-12);
         assertEquals(0.1, coax.wetFraction(), 1e-15);
-        assertEquals(WaterPicture.CRIM, coax.waterPicture().orElseThrow());
+        assertEquals(WaterDistribution.CRIM, coax.waterPicture().orElseThrow());
         SectionDrawing.Pair pair = (SectionDrawing.Pair) PAIR.spread(2).drawing();
         SectionDrawing.Pair made = (SectionDrawing.Pair) PAIR.drawing();
         assertEquals(2 * made.spacingMetres(), pair.spacingMetres(), 1e-15);
@@ -99,7 +102,7 @@ class ConditionsTest {
                 NoticeKind.STRONG_CROWDING,
                 COAX.offCentre(0.9).notices(1e9).get(0).kind());
         assertEquals(NoticeKind.PAIR_RADIATES, PAIR.notices(1e11).get(0).kind());
-        CrossSection film = COAX.offCentre(0.1).wet(WaterPicture.FILM_ON_CORE, 0.1, WATER);
+        CrossSection film = COAX.offCentre(0.1).wet(WaterDistribution.FILM_ON_CORE, 0.1, WATER);
         assertEquals(
                 NoticeKind.FILM_ON_OFF_CENTRE_CORE, film.notices(1e9).get(0).kind());
     }

@@ -3,6 +3,12 @@ package cablewright.simulator.crosssection;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cablewright.simulator.crosssection.surface.CladWire;
+import cablewright.simulator.crosssection.surface.FittedSurface;
+import cablewright.simulator.crosssection.surface.FoilAndBraid;
+import cablewright.simulator.crosssection.surface.RoundWire;
+import cablewright.simulator.crosssection.surface.SurfaceImpedance;
+import cablewright.simulator.crosssection.surface.TubeShield;
 import cablewright.simulator.material.Conductor;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

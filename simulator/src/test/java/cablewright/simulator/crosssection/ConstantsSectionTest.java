@@ -57,7 +57,7 @@ class ConstantsSectionTest {
         assertThrows(IllegalArgumentException.class, () -> LINE.offCentre(0.2));
         assertThrows(IllegalArgumentException.class, () -> LINE.spread(2));
         assertThrows(IllegalArgumentException.class, () -> LINE.atTemperature(40));
-        assertThrows(IllegalArgumentException.class, () -> LINE.wet(WaterPicture.CRIM, 0.1, new Water(20, 0)));
+        assertThrows(IllegalArgumentException.class, () -> LINE.wet(WaterDistribution.CRIM, 0.1, new Water(20, 0)));
         assertThrows(IllegalArgumentException.class, () -> new ConstantsSection(-1, 1e-7, 0, 0, 1e-11, List.of()));
         assertThrows(IllegalArgumentException.class, () -> LINE.primaryConstants(new double[1], new double[1]));
     }

@@ -19,8 +19,8 @@ import net.jqwik.api.constraints.DoubleRange;
 /** Laws that hold for every cross-section of the catalogue with any conditions done to it. */
 class CrossSectionProperties {
 
-    private static final List<WaterPicture> MIXING =
-            List.of(WaterPicture.values()).subList(0, 6);
+    private static final List<WaterDistribution> MIXING =
+            List.of(WaterDistribution.values()).subList(0, 6);
 
     private static boolean isPair(CableType type) {
         return type.section() instanceof PairSection;
@@ -35,7 +35,7 @@ class CrossSectionProperties {
                         Arbitraries.of(real),
                         Arbitraries.doubles().between(0, 0.8),
                         Arbitraries.doubles().between(0, 0.8),
-                        Arbitraries.of(WaterPicture.values()),
+                        Arbitraries.of(WaterDistribution.values()),
                         Arbitraries.doubles().between(0, 0.6),
                         Arbitraries.doubles().between(0, 5),
                         Arbitraries.doubles().between(-40, 80))
@@ -46,14 +46,14 @@ class CrossSectionProperties {
             CableType type,
             double shift,
             double press,
-            WaterPicture picture,
+            WaterDistribution picture,
             double wet,
             double sigma,
             double celsius) {
         Water water = new Water(20, sigma);
         CrossSection warm = type.section().atTemperature(celsius).scaled(1 + 0.2 * (shift - press));
         if (isPair(type)) {
-            WaterPicture mixing = picture.isFilm() ? MIXING.get(1) : picture;
+            WaterDistribution mixing = picture.isFilm() ? MIXING.get(1) : picture;
             return warm.spread(1 + 3 * shift).pinched(press).wet(mixing, wet, water);
         }
         return warm.offCentre(shift).pinched(press).wet(picture, wet, water);
@@ -181,10 +181,10 @@ class CrossSectionProperties {
             if (type.section() instanceof CoaxSection coax) {
                 CrossSection one = coax.offCentre(shift)
                         .pinched(depth)
-                        .wet(WaterPicture.CRIM, 0.1, water)
+                        .wet(WaterDistribution.CRIM, 0.1, water)
                         .scaled(1.1);
                 CrossSection two = coax.scaled(1.1)
-                        .wet(WaterPicture.CRIM, 0.1, water)
+                        .wet(WaterDistribution.CRIM, 0.1, water)
                         .pinched(depth)
                         .offCentre(shift);
                 assertEquals(one, two);

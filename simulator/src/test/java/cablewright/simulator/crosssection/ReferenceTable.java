@@ -10,11 +10,11 @@ import java.util.List;
 import java.util.Objects;
 
 /** Rows of numbers from a reference file beside the tests; lines that start with # tell where they come from. */
-final class ReferenceTable {
+public final class ReferenceTable {
 
     private ReferenceTable() {}
 
-    static List<double[]> rows(String name) {
+    public static List<double[]> rows(String name) {
         try (BufferedReader reader = new BufferedReader(new InputStreamReader(
                 Objects.requireNonNull(ReferenceTable.class.getResourceAsStream(name), name),
                 StandardCharsets.UTF_8))) {

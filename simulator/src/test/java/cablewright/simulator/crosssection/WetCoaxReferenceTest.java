@@ -66,7 +66,7 @@ class WetCoaxReferenceTest {
         "FILM_ON_CORE, 0.10, 60.76824",
         "FILM_ON_CORE, 0.20, 52.54268"
     })
-    void impedanceFollowsThePictureOfTheWater(WaterPicture picture, double fraction, double impedance) {
+    void impedanceFollowsThePictureOfTheWater(WaterDistribution picture, double fraction, double impedance) {
         double wet = foam75().wet(picture, fraction, WATER).impedanceOhms();
         assertEquals(impedance, wet, 0.0007 * impedance);
     }
@@ -79,14 +79,14 @@ class WetCoaxReferenceTest {
         "CRIM, 0.638917",
         "PARALLEL_BOUND, 0.433554"
     })
-    void velocityFallsWithImpedance(WaterPicture picture, double velocity) {
+    void velocityFallsWithImpedance(WaterDistribution picture, double velocity) {
         double wet = foam75().wet(picture, 0.05, WATER).velocityFraction();
         assertEquals(velocity, wet, 0.0007 * velocity);
     }
 
     @Test
     void drenchedCoaxHoldsOnlyWater() {
-        for (WaterPicture picture : WaterPicture.values()) {
+        for (WaterDistribution picture : WaterDistribution.values()) {
             CoaxSection drowned = foam75().wet(picture, 1, WATER);
             assertEquals(9.8586588, drowned.impedanceOhms(), 0.0007 * 9.86, picture::name);
             assertEquals(0.11173147, drowned.velocityFraction(), 0.0007 * 0.11173147, picture::name);
@@ -95,20 +95,21 @@ class WetCoaxReferenceTest {
 
     @Test
     void noWaterChangesNothing() {
-        assertEquals(foam75(), foam75().wet(WaterPicture.CRIM, 0, WATER));
+        assertEquals(foam75(), foam75().wet(WaterDistribution.CRIM, 0, WATER));
     }
 
     @Test
     void waterComesInTwiceAndLeavesTheDryShareOfTheDryShare() {
-        CoaxSection once = foam75().wet(WaterPicture.BRUGGEMAN, 0.28, WATER);
-        CoaxSection twice = foam75().wet(WaterPicture.BRUGGEMAN, 0.1, WATER).wet(WaterPicture.BRUGGEMAN, 0.2, WATER);
+        CoaxSection once = foam75().wet(WaterDistribution.BRUGGEMAN, 0.28, WATER);
+        CoaxSection twice =
+                foam75().wet(WaterDistribution.BRUGGEMAN, 0.1, WATER).wet(WaterDistribution.BRUGGEMAN, 0.2, WATER);
         assertEquals(once.impedanceOhms(), twice.impedanceOhms(), 1e-9);
     }
 
     /** A conducting film under the shield only makes the shield's inside a little smaller, so the loss stays modest. */
     @Test
     void saltFilmUnderTheShieldActsAsMetal() {
-        CoaxSection salty = foam75().wet(WaterPicture.FILM_UNDER_SHIELD, 0.05, Water.salt(20, 35));
+        CoaxSection salty = foam75().wet(WaterDistribution.FILM_UNDER_SHIELD, 0.05, Water.salt(20, 35));
         double film = 54.80e-6;
         double smaller = 59.9584915921 * 0.85 * Math.log((4.572e-3 - 2 * film) / 1.0495321e-3);
         double omega = 2 * Math.PI * 1e6;
@@ -123,7 +124,8 @@ class WetCoaxReferenceTest {
     void constantInclusionsMixExactly() {
         DebyeDielectric host = new DebyeDielectric(1.384083045, List.of(), 0);
         CoaxSection coax = CoaxSection.solid(1e-3, 4e-3, Conductor.COPPER, 1e-4, Conductor.COPPER, host);
-        double eps = Math.pow(coax.wet(WaterPicture.MAXWELL_GARNETT, 0.3, WATER).velocityFraction(), -2);
+        double eps =
+                Math.pow(coax.wet(WaterDistribution.MAXWELL_GARNETT, 0.3, WATER).velocityFraction(), -2);
         double ei = WATER.dielectric().realPermittivityAt(1e8);
         double expected = 1.384083045
                 + 0.9 * 1.384083045 * (ei - 1.384083045) / (ei + 2 * 1.384083045 - 0.3 * (ei - 1.384083045));

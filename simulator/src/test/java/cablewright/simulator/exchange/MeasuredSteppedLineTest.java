@@ -3,6 +3,7 @@ package cablewright.simulator.exchange;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cablewright.simulator.exchange.touchstone.TouchstoneReader;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Interference;
 import cablewright.simulator.instrument.Reflectometer;

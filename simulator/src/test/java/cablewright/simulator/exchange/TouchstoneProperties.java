@@ -3,8 +3,13 @@ package cablewright.simulator.exchange;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
-import cablewright.simulator.exchange.TouchstoneWriter.Version;
-import cablewright.simulator.line.ComplexArray;
+import cablewright.simulator.exchange.touchstone.FrequencyUnit;
+import cablewright.simulator.exchange.touchstone.TouchstoneFormatException;
+import cablewright.simulator.exchange.touchstone.TouchstoneReader;
+import cablewright.simulator.exchange.touchstone.TouchstoneWriter;
+import cablewright.simulator.exchange.touchstone.TouchstoneWriter.Version;
+import cablewright.simulator.exchange.touchstone.ValueFormat;
+import cablewright.simulator.kernel.ComplexArray;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;

@@ -3,14 +3,14 @@ package cablewright.simulator.explanation;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import cablewright.simulator.cable.BrokenConductor;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.cable.Lumped;
 import cablewright.simulator.cable.Run;
-import cablewright.simulator.cable.ShuntPart;
+import cablewright.simulator.cable.hardware.BrokenConductor;
+import cablewright.simulator.cable.hardware.ShuntPart;
 import cablewright.simulator.crosssection.ConstantsSection;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Interference;

@@ -23,7 +23,8 @@ class DeveloperGuideTest {
 
     private static final Path SOURCES = Path.of("src", "main", "java");
     private static final Path CABLE = Path.of("cablewright", "simulator", "cable");
-    private static final Path NETWORK = Path.of("cablewright", "simulator", "network");
+    private static final Path HARDWARE = CABLE.resolve("hardware");
+    private static final Path COMPILE = Path.of("cablewright", "simulator", "compile");
 
     @TempDir
     Path folder;
@@ -45,19 +46,20 @@ class DeveloperGuideTest {
         copySources(copied);
         List<String> blocks = codeOf("An event");
         assertEquals(5, blocks.size());
-        Files.writeString(copied.resolve(CABLE).resolve("FixedAttenuator.java"), blocks.get(0));
-        insertBefore(copied.resolve(CABLE).resolve("PutInLine.java"), "                ShuntPart", blocks.get(1));
+        Files.writeString(copied.resolve(HARDWARE).resolve("FixedAttenuator.java"), blocks.get(0));
+        insertBefore(
+                copied.resolve(HARDWARE).resolve("InlineComponent.java"), "                ShuntPart", blocks.get(1));
         insertBefore(
                 copied.resolve(CABLE).resolve("EventKind.java"),
                 "    /** A lumped element of no trade name",
                 blocks.get(2));
-        insertAtEnd(copied.resolve(CABLE).resolve("EventVisitor.java"), blocks.get(3));
-        Path hardware = copied.resolve(NETWORK).resolve("HardwareElements.java");
+        insertAtEnd(copied.resolve(HARDWARE).resolve("ComponentVisitor.java"), blocks.get(3));
+        Path hardware = copied.resolve(COMPILE).resolve("HardwareElements.java");
         insertAtEnd(hardware, blocks.get(4));
         insertBefore(
                 hardware,
-                "import cablewright.simulator.cable.Housing;",
-                "import cablewright.simulator.cable.FixedAttenuator;\n");
+                "import cablewright.simulator.cable.hardware.Housing;",
+                "import cablewright.simulator.cable.hardware.FixedAttenuator;\n");
         assertEquals("", errorsOf(copied));
     }
 
@@ -65,7 +67,7 @@ class DeveloperGuideTest {
     void sourcesBreakUntilEveryVisitorTreatsTheNewEvent() throws IOException {
         Path copied = folder.resolve("java");
         copySources(copied);
-        insertAtEnd(copied.resolve(CABLE).resolve("EventVisitor.java"), "    T somethingNew(Splice event);\n");
+        insertAtEnd(copied.resolve(HARDWARE).resolve("ComponentVisitor.java"), "    T somethingNew(Splice event);\n");
         assertTrue(errorsOf(copied).contains("somethingNew"));
     }
 

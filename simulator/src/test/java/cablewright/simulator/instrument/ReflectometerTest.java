@@ -8,8 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.simulator.cable.FarEnd;
-import cablewright.simulator.network.PortResponse;
-import cablewright.simulator.network.SimulatedPort;
+import cablewright.simulator.circuit.PortResponse;
+import cablewright.simulator.port.SimulatedPort;
 import cablewright.simulator.wave.GaussianPulse;
 import cablewright.simulator.wave.HalfSine;
 import cablewright.simulator.wave.RaisedCosineStep;

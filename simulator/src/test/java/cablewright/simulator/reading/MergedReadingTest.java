@@ -6,15 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import cablewright.simulator.cable.BrokenConductor;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Lumped;
-import cablewright.simulator.cable.SeriesPart;
+import cablewright.simulator.cable.hardware.BrokenConductor;
+import cablewright.simulator.cable.hardware.SeriesPart;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
-import cablewright.simulator.network.SimulatedPort;
+import cablewright.simulator.port.SimulatedPort;
 import cablewright.simulator.wave.HalfSine;
 import java.util.ArrayList;
 import java.util.List;

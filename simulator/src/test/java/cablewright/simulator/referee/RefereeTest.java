@@ -3,7 +3,7 @@ package cablewright.simulator.referee;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import cablewright.simulator.line.ComplexArray;
+import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.Frequencies;
 import cablewright.simulator.wave.EvenTimes;
 import java.io.IOException;

@@ -4,12 +4,12 @@ import static cablewright.simulator.TestCables.cable;
 import static cablewright.simulator.TestCables.lossless;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import cablewright.simulator.cable.BridgedTap;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Run;
-import cablewright.simulator.cable.Splice;
-import cablewright.simulator.network.SimulatedPort;
+import cablewright.simulator.cable.hardware.BridgedTap;
+import cablewright.simulator.cable.hardware.Splice;
+import cablewright.simulator.port.SimulatedPort;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -8,7 +8,7 @@ import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.line.Catalogue;
-import cablewright.simulator.network.SimulatedPort;
+import cablewright.simulator.port.SimulatedPort;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -1,14 +1,14 @@
 package cablewright.ui.chart;
 
 import cablewright.simulator.cable.Cable;
-import cablewright.simulator.cable.DoneToLine;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.cable.condition.LineCondition;
+import cablewright.simulator.compile.CableCompiler;
+import cablewright.simulator.compile.CableProfile;
+import cablewright.simulator.compile.CableProfile.Piece;
 import cablewright.simulator.crosssection.CrossSection;
-import cablewright.simulator.network.CableCompiler;
-import cablewright.simulator.network.CableProfile;
-import cablewright.simulator.network.CableProfile.Piece;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -63,7 +63,7 @@ public record CableDrawing(
      * @param section the cross-section there
      * @param event the condition that made it; absent for the cable as made
      */
-    public record Cut(double shownMetres, CrossSection section, Optional<DoneToLine> event) {}
+    public record Cut(double shownMetres, CrossSection section, Optional<LineCondition> event) {}
 
     /**
      * Lays a cable out.
@@ -101,8 +101,8 @@ public record CableDrawing(
                 .max(Comparator.comparingDouble(piece -> piece.endSeconds() - piece.startSeconds()))
                 .ifPresent(piece -> cuts.add(cut(piece, speed, Optional.empty())));
         for (Mark mark : marks) {
-            if (mark.event() instanceof DoneToLine) {
-                DoneToLine condition = (DoneToLine) mark.event();
+            if (mark.event() instanceof LineCondition) {
+                LineCondition condition = (LineCondition) mark.event();
                 double made = sound(profile, condition);
                 profile.pieces().stream()
                         .filter(piece -> piece.madeBy().contains(condition.id()))
@@ -115,12 +115,12 @@ public record CableDrawing(
         return cuts;
     }
 
-    private static Cut cut(Piece piece, double speed, Optional<DoneToLine> event) {
+    private static Cut cut(Piece piece, double speed, Optional<LineCondition> event) {
         return new Cut(speed * (piece.startSeconds() + piece.endSeconds()) / 2, piece.section(), event);
     }
 
     /** Impedance of sound cable, or else of the whole cable's start. */
-    private static double sound(CableProfile profile, DoneToLine condition) {
+    private static double sound(CableProfile profile, LineCondition condition) {
         return profile.pieces().stream()
                 .filter(piece -> piece.madeBy().isEmpty() && piece.startMetres() <= condition.startMetres())
                 .reduce((first, second) -> second)

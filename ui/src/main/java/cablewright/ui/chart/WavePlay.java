@@ -2,11 +2,11 @@ package cablewright.ui.chart;
 
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.compile.CableProfile;
+import cablewright.simulator.field.LineField;
+import cablewright.simulator.field.LinePlaces;
+import cablewright.simulator.field.WaveFrames;
 import cablewright.simulator.instrument.Settings;
-import cablewright.simulator.network.CableProfile;
-import cablewright.simulator.network.LineField;
-import cablewright.simulator.network.Track;
-import cablewright.simulator.wave.WaveFrames;
 import java.util.List;
 
 /**
@@ -41,7 +41,7 @@ public final class WavePlay {
     public static WavePlay of(Cable cable, LineEnd end, double sourceOhms, Settings settings) {
         Cable tested = cable.seenFrom(end);
         CableProfile profile = CableProfile.of(tested);
-        Track line = Track.evenly(tested, PLACES).get(0);
+        LinePlaces line = LinePlaces.evenly(tested, PLACES).get(0);
         double oneWay = profile.secondsTo(tested.lengthMetres());
         double duration = 2 * oneWay * AFTER_THE_END + settings.stimulus().settledSeconds();
         int count = Math.min(MOST_FRAMES, WaveFrames.usualCount(settings.stimulus(), duration));

@@ -1,5 +1,12 @@
 package cablewright.ui.commandline;
 
+import cablewright.ui.commandline.command.Commands;
+import cablewright.ui.commandline.environment.DesktopOpener;
+import cablewright.ui.commandline.environment.Environment;
+import cablewright.ui.commandline.environment.ExitCode;
+import cablewright.ui.commandline.environment.FaultReport;
+import cablewright.ui.commandline.environment.InputProblem;
+import cablewright.ui.commandline.environment.ReaderGone;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -17,7 +24,7 @@ public final class Program {
     private static final int HELP_WIDTH = 100;
     private static final String NAME = "cablewright: ";
 
-    private final Surroundings surroundings;
+    private final Environment surroundings;
     private final CommandLine commands;
 
     /**
@@ -26,7 +33,7 @@ public final class Program {
      * @param surroundings where it runs
      * @param desktop opens the desktop
      */
-    public Program(Surroundings surroundings, DesktopOpener desktop) {
+    public Program(Environment surroundings, DesktopOpener desktop) {
         this.surroundings = surroundings;
         this.commands = Commands.all(surroundings, desktop);
         Ansi ansi = surroundings.style().colour() ? Ansi.ON : Ansi.OFF;
@@ -92,7 +99,7 @@ public final class Program {
      * @param fault what went wrong
      * @return the exit code
      */
-    public static int tellFault(Surroundings surroundings, List<String> arguments, Throwable fault) {
+    public static int tellFault(Environment surroundings, List<String> arguments, Throwable fault) {
         List<Path> folders =
                 List.of(surroundings.folder().toAbsolutePath(), Path.of(System.getProperty("java.io.tmpdir")));
         Optional<Path> report = FaultReport.write(arguments, fault, folders);

@@ -1,6 +1,6 @@
 package cablewright.ui.demonstrations;
 
-import cablewright.simulator.demonstration.LadderOrLine;
+import cablewright.lessons.demonstration.LadderOrLine;
 import cablewright.ui.figure.Axis;
 import cablewright.ui.figure.Figure;
 import cablewright.ui.figure.Panel;
@@ -41,10 +41,10 @@ final class ChainOrCable implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, LengthUnit unit, Hearing hearing) {
+    public Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing) {
         LadderOrLine shown = new LadderOrLine(75, 0.85, LINE_METRES, (int) values.get("sections"), values.get("pulse"));
         LadderOrLine.Outcome outcome = shown.outcome();
-        Paper paper = new Paper(id(), unit);
+        CurveFigures paper = new CurveFigures(id(), unit);
         return Optional.of(new Figure(
                 paper.say("title"),
                 List.of(Figure.Row.of(1, trace(outcome, paper)), Figure.Row.of(1, sweep(shown, outcome, paper))),
@@ -56,7 +56,7 @@ final class ChainOrCable implements Demonstration {
                         paper.quantities().time(shown.pulseSeconds()))));
     }
 
-    private static Panel trace(LadderOrLine.Outcome outcome, Paper paper) {
+    private static Panel trace(LadderOrLine.Outcome outcome, CurveFigures paper) {
         return new Panel.Plot(
                 paper.say("trace"),
                 paper.distance(0, 2.2 * LINE_METRES),
@@ -66,7 +66,7 @@ final class ChainOrCable implements Demonstration {
                         paper.trace(paper.say("line"), outcome.lineTrace(), Tone.OTHER, true)));
     }
 
-    private static Panel sweep(LadderOrLine shown, LadderOrLine.Outcome outcome, Paper paper) {
+    private static Panel sweep(LadderOrLine shown, LadderOrLine.Outcome outcome, CurveFigures paper) {
         int last = outcome.returnLoss().count() - 1;
         return new Panel.Plot(
                         paper.say("sweep"),
@@ -79,16 +79,16 @@ final class ChainOrCable implements Demonstration {
                         new Panel.Mark(paper.say("needed"), 0.5e-6 / shown.pulseSeconds(), Tone.QUIET)));
     }
 
-    private static String caption(LadderOrLine shown, LadderOrLine.Outcome outcome, Paper paper) {
+    private static String caption(LadderOrLine shown, LadderOrLine.Outcome outcome, CurveFigures paper) {
         String late = Double.isInfinite(outcome.lateBy())
                 ? paper.say("late.never")
-                : paper.say("late", Paper.number(100 * outcome.lateBy(), outcome.lateBy() < 0.01 ? 2 : 1));
+                : paper.say("late", CurveFigures.number(100 * outcome.lateBy(), outcome.lateBy() < 0.01 ? 2 : 1));
         return paper.say(
                         "numbers",
                         shown.sections(),
-                        Paper.number(outcome.cutoffHertz() / 1e6, 1),
-                        Paper.number(outcome.onePercentHertz() / 1e6, 1),
-                        Paper.number(outcome.sectionsPerWavelength(), 0))
+                        CurveFigures.number(outcome.cutoffHertz() / 1e6, 1),
+                        CurveFigures.number(outcome.onePercentHertz() / 1e6, 1),
+                        CurveFigures.number(outcome.sectionsPerWavelength(), 0))
                 + " " + late;
     }
 }

@@ -1,18 +1,18 @@
 package cablewright.ui.demonstrations;
 
+import cablewright.lessons.demonstration.Curve;
+import cablewright.lessons.demonstration.DamageMap;
+import cablewright.lessons.demonstration.DamageMapSettings;
+import cablewright.lessons.demonstration.GradualDamageMap;
+import cablewright.lessons.demonstration.MapListener;
 import cablewright.simulator.cable.Profile;
-import cablewright.simulator.demonstration.Curve;
-import cablewright.simulator.demonstration.DamageMap;
-import cablewright.simulator.demonstration.DamageMapSettings;
-import cablewright.simulator.demonstration.GradualDamageMap;
-import cablewright.simulator.demonstration.MapListener;
-import cablewright.simulator.explanation.Visibility;
+import cablewright.simulator.explanation.visibility.Visibility;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.line.Catalogue;
-import cablewright.simulator.network.SimulatedPort;
+import cablewright.simulator.port.SimulatedPort;
 import cablewright.simulator.wave.HalfSine;
 import cablewright.ui.figure.Axis;
 import cablewright.ui.figure.Figure;
@@ -94,9 +94,9 @@ final class DamageByDegrees implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, LengthUnit unit, Hearing hearing) {
+    public Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing) {
         DamageMapSettings wanted = wanted(values);
-        Paper paper = new Paper(id(), unit);
+        CurveFigures paper = new CurveFigures(id(), unit);
         DamageMap known = last.get();
         if (known != null && known.settings().equals(wanted)) {
             return Optional.of(drawn(known, values, paper));
@@ -117,7 +117,7 @@ final class DamageByDegrees implements Demonstration {
         return map.map(complete -> drawn(complete, values, paper));
     }
 
-    private Figure drawn(DamageMap map, Values values, Paper paper) {
+    private Figure drawn(DamageMap map, Values values, CurveFigures paper) {
         int row = row(values);
         int column = (int) (values.get("place") * CELLS);
         return new Figure(
@@ -136,7 +136,7 @@ final class DamageByDegrees implements Demonstration {
         return (int) Math.max(0, Math.min(CELLS - 1, share * CELLS));
     }
 
-    private static Panel map(DamageMap map, Values values, Paper paper) {
+    private static Panel map(DamageMap map, Values values, CurveFigures paper) {
         double farthest = map.settings().farthestMetres();
         return new Panel.Map(
                 paper.say("map"),
@@ -148,7 +148,7 @@ final class DamageByDegrees implements Demonstration {
                 List.of(paper.common("clear"), paper.common("marginal"), paper.common("hidden")));
     }
 
-    private static Panel trace(DamageMap map, int row, int column, Paper paper) {
+    private static Panel trace(DamageMap map, int row, int column, CurveFigures paper) {
         DamageMapSettings settings = map.settings();
         Reflectometer reflectometer = new Reflectometer(settings.instrument());
         double ohms = settings.instrument().sourceOhms();
@@ -176,7 +176,7 @@ final class DamageByDegrees implements Demonstration {
                         paper.mark(paper.say("ends"), start + settings.damageMetres(), Tone.THIRD)));
     }
 
-    private static String caption(DamageMap map, int row, int column, Paper paper) {
+    private static String caption(DamageMap map, int row, int column, CurveFigures paper) {
         DamageMapSettings settings = map.settings();
         Visibility visibility = map.visibility(row, column);
         String reason = map.reason(row, column)
@@ -191,14 +191,14 @@ final class DamageByDegrees implements Demonstration {
                 : paper.say(
                         "needed",
                         paper.quantities().length(settings.metresAt(column)),
-                        Paper.number(100 * settings.changeAt(needed), 1));
+                        CurveFigures.number(100 * settings.changeAt(needed), 1));
         return paper.say(
                         "numbers",
-                        Paper.number(100 * settings.changeAt(row), 1),
+                        CurveFigures.number(100 * settings.changeAt(row), 1),
                         paper.quantities().shortLength(settings.damageMetres()),
                         paper.quantities().length(settings.metresAt(column)),
-                        Paper.number(100 * map.contrastVolts(row, column), 2),
-                        Paper.number(map.contrastVolts(row, column) / map.noiseVolts(), 1),
+                        CurveFigures.number(100 * map.contrastVolts(row, column), 2),
+                        CurveFigures.number(map.contrastVolts(row, column) / map.noiseVolts(), 1),
                         paper.common(visibility.name().toLowerCase(Locale.ROOT)) + reason)
                 + " " + threshold;
     }

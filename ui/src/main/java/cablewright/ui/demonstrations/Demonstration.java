@@ -56,7 +56,7 @@ public interface Demonstration {
      * @return the figure; empty if it was stopped
      * @throws IllegalArgumentException if what is set can't be, in words
      */
-    Optional<Figure> figure(Values values, LengthUnit unit, Hearing hearing);
+    Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing);
 
     /**
      * Returns what a click on a panel sets.

@@ -1,6 +1,6 @@
 package cablewright.ui.demonstrations;
 
-import cablewright.simulator.demonstration.EveryMetreTheSame;
+import cablewright.lessons.demonstration.EveryMetreTheSame;
 import cablewright.simulator.line.Catalogue;
 import cablewright.ui.figure.Axis;
 import cablewright.ui.figure.Figure;
@@ -45,7 +45,7 @@ final class EveryMetre implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, LengthUnit unit, Hearing hearing) {
+    public Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing) {
         EveryMetreTheSame shown = new EveryMetreTheSame(
                 Catalogue.standard().type("drop-6-foam"),
                 values.get("cable"),
@@ -53,7 +53,7 @@ final class EveryMetre implements Demonstration {
                 values.get("swing"),
                 values.get("pulse"));
         EveryMetreTheSame.Outcome outcome = shown.outcome();
-        Paper paper = new Paper(id(), unit);
+        CurveFigures paper = new CurveFigures(id(), unit);
         return Optional.of(new Figure(
                 paper.say("title"),
                 List.of(Figure.Row.of(1, trace(shown, outcome, paper)), Figure.Row.of(1, sweep(outcome, paper))),
@@ -65,7 +65,7 @@ final class EveryMetre implements Demonstration {
                         paper.quantities().time(shown.pulseSeconds()))));
     }
 
-    private static Panel trace(EveryMetreTheSame shown, EveryMetreTheSame.Outcome outcome, Paper paper) {
+    private static Panel trace(EveryMetreTheSame shown, EveryMetreTheSame.Outcome outcome, CurveFigures paper) {
         List<Panel.Line> lines = List.of(
                 paper.trace(paper.say("this"), outcome.trace(), Tone.MAIN, false),
                 paper.trace(paper.say("even"), outcome.evenTrace(), Tone.OTHER, true));
@@ -77,7 +77,7 @@ final class EveryMetre implements Demonstration {
                 .withNoise(300 * outcome.noiseVolts());
     }
 
-    private static Panel sweep(EveryMetreTheSame.Outcome outcome, Paper paper) {
+    private static Panel sweep(EveryMetreTheSame.Outcome outcome, CurveFigures paper) {
         int last = outcome.returnLoss().count() - 1;
         return new Panel.Plot(
                         paper.say("sweep"),
@@ -90,14 +90,14 @@ final class EveryMetre implements Demonstration {
                 .with(List.of(new Panel.Mark(paper.say("spike"), outcome.spikeHertz() / 1e6, Tone.THIRD)));
     }
 
-    private static String caption(EveryMetreTheSame shown, EveryMetreTheSame.Outcome outcome, Paper paper) {
+    private static String caption(EveryMetreTheSame shown, EveryMetreTheSame.Outcome outcome, CurveFigures paper) {
         return paper.say(
                 "numbers",
                 paper.quantities().shortLength(shown.pitchMetres()),
-                Paper.number(outcome.spikeHertz() / 1e6, 1),
-                Paper.number(-20 * Math.log10(outcome.spikeReflection()), 1),
-                Paper.number(-20 * Math.log10(outcome.losslessReflection()), 1),
-                Paper.number(100 * outcome.swingVolts(), 2),
-                Paper.number(300 * outcome.noiseVolts(), 2));
+                CurveFigures.number(outcome.spikeHertz() / 1e6, 1),
+                CurveFigures.number(-20 * Math.log10(outcome.spikeReflection()), 1),
+                CurveFigures.number(-20 * Math.log10(outcome.losslessReflection()), 1),
+                CurveFigures.number(100 * outcome.swingVolts(), 2),
+                CurveFigures.number(300 * outcome.noiseVolts(), 2));
     }
 }

@@ -1,6 +1,6 @@
 package cablewright.ui.demonstrations;
 
-import cablewright.simulator.demonstration.LossAndEdges;
+import cablewright.lessons.demonstration.LossAndEdges;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
 import cablewright.ui.figure.Axis;
@@ -46,24 +46,24 @@ final class FarAndBlunt implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, LengthUnit unit, Hearing hearing) {
+    public Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing) {
         CableType type = Catalogue.standard().type(TYPES.get(values.choice("cable")));
         double hertz = type.nominalImpedanceOhms() > 90 ? LAW_HERTZ_OF_PAIRS : LAW_HERTZ;
         double distance = values.get("distance");
         LossAndEdges.Outcome whole = new LossAndEdges(type, 2 * distance, hertz).outcome();
         LossAndEdges.Outcome half = new LossAndEdges(type, distance, hertz).outcome();
         LossAndEdges.Outcome quarter = new LossAndEdges(type, distance / 2, hertz).outcome();
-        Paper paper = new Paper(id(), unit);
+        CurveFigures paper = new CurveFigures(id(), unit);
         return Optional.of(new Figure(
                 paper.say("title"),
                 List.of(
                         Figure.Row.of(1, law(whole, paper)),
                         Figure.Row.of(1, edges(List.of(quarter, half, whole), distance, paper))),
                 caption(whole, half, distance, paper),
-                paper.say("settings", type.title(), Paper.number(hertz / 1e6, 0))));
+                paper.say("settings", type.title(), CurveFigures.number(hertz / 1e6, 0))));
     }
 
-    private static Panel law(LossAndEdges.Outcome outcome, Paper paper) {
+    private static Panel law(LossAndEdges.Outcome outcome, CurveFigures paper) {
         double shown = outcome.law().x(outcome.law().count() - 1);
         return new Panel.Plot(
                         paper.say("law"),
@@ -75,7 +75,7 @@ final class FarAndBlunt implements Demonstration {
                 .with(List.of(new Panel.Mark(paper.say("half"), 1e9 * outcome.halfSeconds(), Tone.THIRD)));
     }
 
-    private static Panel edges(List<LossAndEdges.Outcome> outcomes, double distance, Paper paper) {
+    private static Panel edges(List<LossAndEdges.Outcome> outcomes, double distance, CurveFigures paper) {
         List<Panel.Line> lines = new ArrayList<>();
         for (int i = 0; i < outcomes.size(); i++) {
             String name = paper.quantities().shortLength(distance * Math.pow(2, i - 2));
@@ -89,11 +89,12 @@ final class FarAndBlunt implements Demonstration {
                 lines);
     }
 
-    private static String caption(LossAndEdges.Outcome whole, LossAndEdges.Outcome half, double distance, Paper paper) {
+    private static String caption(
+            LossAndEdges.Outcome whole, LossAndEdges.Outcome half, double distance, CurveFigures paper) {
         return paper.say(
                 "numbers",
                 paper.quantities().shortLength(distance),
-                Paper.number(whole.decibels(), 1),
+                CurveFigures.number(whole.decibels(), 1),
                 paper.quantities().time(whole.halfSeconds()),
                 paper.quantities().time(whole.riseSeconds()),
                 paper.quantities().time(half.halfSeconds()),

@@ -1,8 +1,8 @@
 package cablewright.ui.demonstrations;
 
-import cablewright.simulator.demonstration.BounceRay;
-import cablewright.simulator.demonstration.Curve;
-import cablewright.simulator.demonstration.GhostPaths;
+import cablewright.lessons.demonstration.BounceRay;
+import cablewright.lessons.demonstration.Curve;
+import cablewright.lessons.demonstration.GhostPaths;
 import cablewright.simulator.line.Catalogue;
 import cablewright.ui.figure.Axis;
 import cablewright.ui.figure.Figure;
@@ -49,7 +49,7 @@ final class Ghosts implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, LengthUnit unit, Hearing hearing) {
+    public Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing) {
         double first = values.get("first");
         GhostPaths paths = new GhostPaths(
                 Catalogue.standard().type("hardline-500"),
@@ -59,7 +59,7 @@ final class Ghosts implements Demonstration {
                 -values.get("reflection"),
                 values.get("pulse"));
         GhostPaths.Outcome outcome = paths.outcome();
-        Paper paper = new Paper(id(), unit);
+        CurveFigures paper = new CurveFigures(id(), unit);
         return Optional.of(new Figure(
                 paper.say("title"),
                 List.of(
@@ -74,17 +74,17 @@ final class Ghosts implements Demonstration {
                         paper.quantities().time(paths.pulseSeconds()))));
     }
 
-    private static Axis distance(Paper paper) {
+    private static Axis distance(CurveFigures paper) {
         return paper.distance(0, 1.1 * CABLE_METRES);
     }
 
-    private static List<Panel.Mark> marks(GhostPaths paths, Paper paper) {
+    private static List<Panel.Mark> marks(GhostPaths paths, CurveFigures paper) {
         return List.of(
                 paper.mark(paper.say("first"), paths.firstMetres(), Tone.THIRD),
                 paper.mark(paper.say("second"), paths.secondMetres(), Tone.THIRD));
     }
 
-    private static Panel lattice(GhostPaths paths, GhostPaths.Outcome outcome, Paper paper) {
+    private static Panel lattice(GhostPaths paths, GhostPaths.Outcome outcome, CurveFigures paper) {
         List<Panel.Stroke> strokes = new ArrayList<>();
         for (BounceRay ray : outcome.rays()) {
             if (Math.abs(ray.amplitude()) >= LEAST_DRAWN) {
@@ -107,14 +107,14 @@ final class Ghosts implements Demonstration {
                 0);
     }
 
-    private static Panel near(GhostPaths paths, GhostPaths.Outcome outcome, Paper paper) {
+    private static Panel near(GhostPaths paths, GhostPaths.Outcome outcome, CurveFigures paper) {
         List<Panel.Mark> marks = new ArrayList<>(marks(paths, paper));
         marks.add(paper.mark(paper.say("ghost"), outcome.ghostMetres(), Tone.OTHER));
         return trace(paper.say("near"), outcome, outcome.trace(), marks, paper);
     }
 
     /** Told from the near end too, so that what is real stands where it stands above. */
-    private static Panel far(GhostPaths paths, GhostPaths.Outcome outcome, Paper paper) {
+    private static Panel far(GhostPaths paths, GhostPaths.Outcome outcome, CurveFigures paper) {
         Curve far = outcome.farTrace();
         int count = far.count();
         double[] x = new double[count];
@@ -130,20 +130,20 @@ final class Ghosts implements Demonstration {
 
     /** Drawn so that the ghost can be seen, though what is real goes beyond the edge then. */
     private static Panel trace(
-            String title, GhostPaths.Outcome outcome, Curve curve, List<Panel.Mark> marks, Paper paper) {
+            String title, GhostPaths.Outcome outcome, Curve curve, List<Panel.Mark> marks, CurveFigures paper) {
         List<Panel.Line> lines = List.of(paper.trace("", curve, Tone.MAIN, false));
         return new Panel.Plot(title, distance(paper), paper.percent(400 * Math.abs(outcome.ghostEcho())), lines)
                 .with(marks);
     }
 
-    private static String caption(GhostPaths paths, GhostPaths.Outcome outcome, Paper paper) {
+    private static String caption(GhostPaths paths, GhostPaths.Outcome outcome, CurveFigures paper) {
         return paper.say(
                 "numbers",
                 paper.quantities().length(paths.firstMetres()),
                 paper.quantities().length(paths.secondMetres()),
                 paper.quantities().length(outcome.ghostMetres()),
-                Paper.number(100 * outcome.ghostEcho(), 2),
-                Paper.number(100 * outcome.secondEcho(), 1),
+                CurveFigures.number(100 * outcome.ghostEcho(), 2),
+                CurveFigures.number(100 * outcome.secondEcho(), 1),
                 paper.quantities().length(outcome.ghostFromFarMetres()));
     }
 }

@@ -1,7 +1,7 @@
 package cablewright.ui.demonstrations;
 
+import cablewright.lessons.demonstration.OffCentreReel;
 import cablewright.simulator.crosssection.SectionDrawing;
-import cablewright.simulator.demonstration.OffCentreReel;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
 import cablewright.ui.figure.Axis;
@@ -51,16 +51,16 @@ final class SameEverywhere implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, LengthUnit unit, Hearing hearing) {
+    public Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing) {
         CableType type = Catalogue.standard().type(TYPES.get(values.choice("cable")));
         boolean partial = values.isOn("partial");
         double from = partial ? values.get("from") : 0;
         double to = partial ? from + values.get("stretch") : 100;
         OffCentreReel reel = new OffCentreReel(type, 100, values.get("eccentricity"), from, to, values.get("pulse"));
-        return Optional.of(drawn(reel, reel.outcome(), new Paper(id(), unit)));
+        return Optional.of(drawn(reel, reel.outcome(), new CurveFigures(id(), unit)));
     }
 
-    private Figure drawn(OffCentreReel reel, OffCentreReel.Outcome outcome, Paper paper) {
+    private Figure drawn(OffCentreReel reel, OffCentreReel.Outcome outcome, CurveFigures paper) {
         return new Figure(
                 paper.say("title"),
                 List.of(
@@ -78,7 +78,7 @@ final class SameEverywhere implements Demonstration {
                         paper.quantities().time(reel.pulseSeconds())));
     }
 
-    private static Panel cut(OffCentreReel reel, OffCentreReel.Outcome outcome, Paper paper) {
+    private static Panel cut(OffCentreReel reel, OffCentreReel.Outcome outcome, CurveFigures paper) {
         SectionDrawing off = reel.eccentricity() > 0
                 ? reel.type().section().offCentre(reel.eccentricity()).drawing()
                 : reel.type().section().drawing();
@@ -87,11 +87,11 @@ final class SameEverywhere implements Demonstration {
                 reel.type().section().drawing(),
                 Optional.of(off),
                 List.of(
-                        paper.say("cut.sound", Paper.number(outcome.soundOhms(), 1)),
-                        paper.say("cut.off", Paper.number(outcome.offCentreOhms(), 1))));
+                        paper.say("cut.sound", CurveFigures.number(outcome.soundOhms(), 1)),
+                        paper.say("cut.off", CurveFigures.number(outcome.offCentreOhms(), 1))));
     }
 
-    private static Panel trace(OffCentreReel reel, OffCentreReel.Outcome outcome, Paper paper) {
+    private static Panel trace(OffCentreReel reel, OffCentreReel.Outcome outcome, CurveFigures paper) {
         List<Panel.Line> lines = List.of(
                 paper.trace(paper.say("this"), outcome.trace(), Tone.MAIN, false),
                 paper.trace(paper.say("sound"), outcome.soundTrace(), Tone.OTHER, true));
@@ -108,7 +108,7 @@ final class SameEverywhere implements Demonstration {
                         paper.mark(paper.say("to"), reel.toMetres(), Tone.THIRD)));
     }
 
-    private static Panel step(OffCentreReel reel, OffCentreReel.Outcome outcome, Paper paper) {
+    private static Panel step(OffCentreReel reel, OffCentreReel.Outcome outcome, CurveFigures paper) {
         return new Panel.Plot(
                 paper.say("step"),
                 paper.distance(-2, 0.95 * reel.reelMetres()),
@@ -118,7 +118,7 @@ final class SameEverywhere implements Demonstration {
                         paper.trace(paper.say("sound"), outcome.soundStep(), Tone.OTHER, true)));
     }
 
-    private static Panel sweep(OffCentreReel.Outcome outcome, Paper paper) {
+    private static Panel sweep(OffCentreReel.Outcome outcome, CurveFigures paper) {
         int last = outcome.returnLoss().count() - 1;
         return new Panel.Plot(
                 paper.say("sweep"),
@@ -129,22 +129,22 @@ final class SameEverywhere implements Demonstration {
                         paper.sweep(paper.say("sound"), outcome.soundReturnLoss(), Tone.OTHER, true)));
     }
 
-    private static String caption(OffCentreReel reel, OffCentreReel.Outcome outcome, Paper paper) {
+    private static String caption(OffCentreReel reel, OffCentreReel.Outcome outcome, CurveFigures paper) {
         String numbers = paper.say(
                 "numbers",
-                Paper.number(reel.eccentricity(), 2),
-                Paper.number(outcome.offCentreOhms(), 1),
-                Paper.number(outcome.soundOhms(), 1),
-                Paper.number(100 * outcome.launchReflection(), 1),
-                Paper.number(outcome.lossFactor(), 2),
-                Paper.number(outcome.offCentreFaradsPerMetre() / PICO, 1),
-                Paper.number(outcome.soundFaradsPerMetre() / PICO, 1));
+                CurveFigures.number(reel.eccentricity(), 2),
+                CurveFigures.number(outcome.offCentreOhms(), 1),
+                CurveFigures.number(outcome.soundOhms(), 1),
+                CurveFigures.number(100 * outcome.launchReflection(), 1),
+                CurveFigures.number(outcome.lossFactor(), 2),
+                CurveFigures.number(outcome.offCentreFaradsPerMetre() / PICO, 1),
+                CurveFigures.number(outcome.soundFaradsPerMetre() / PICO, 1));
         String trace = reel.isWholeReel()
                 ? paper.say(
                         "flat",
-                        Paper.number(100 * Math.abs(outcome.betweenVolts()), 2),
-                        Paper.number(100 * outcome.noiseVolts(), 2))
+                        CurveFigures.number(100 * Math.abs(outcome.betweenVolts()), 2),
+                        CurveFigures.number(100 * outcome.noiseVolts(), 2))
                 : paper.say("edges");
-        return numbers + " " + trace + " " + paper.say("caught", Paper.number(outcome.rippleHertz() / 1e6, 2));
+        return numbers + " " + trace + " " + paper.say("caught", CurveFigures.number(outcome.rippleHertz() / 1e6, 2));
     }
 }

@@ -1,6 +1,6 @@
 package cablewright.ui.demonstrations;
 
-import cablewright.simulator.demonstration.SplitPair;
+import cablewright.lessons.demonstration.SplitPair;
 import cablewright.simulator.line.Catalogue;
 import cablewright.ui.figure.Axis;
 import cablewright.ui.figure.Figure;
@@ -45,7 +45,7 @@ final class SplitAndResplit implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, LengthUnit unit, Hearing hearing) {
+    public Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing) {
         double split = values.get("split");
         SplitPair shown = new SplitPair(
                 Catalogue.standard().type("cat-5e"),
@@ -55,7 +55,7 @@ final class SplitAndResplit implements Demonstration {
                 values.get("pitch"),
                 values.get("rise"));
         SplitPair.Outcome outcome = shown.outcome();
-        Paper paper = new Paper(id(), unit);
+        CurveFigures paper = new CurveFigures(id(), unit);
         return Optional.of(new Figure(
                 paper.say("title"),
                 List.of(
@@ -65,13 +65,13 @@ final class SplitAndResplit implements Demonstration {
                 paper.say("settings", shown.type().title(), paper.quantities().time(shown.riseSeconds()))));
     }
 
-    private static List<Panel.Mark> marks(SplitPair shown, Paper paper) {
+    private static List<Panel.Mark> marks(SplitPair shown, CurveFigures paper) {
         return List.of(
                 paper.mark(paper.say("split"), shown.splitMetres(), Tone.OTHER),
                 paper.mark(paper.say("resplit"), shown.resplitMetres(), Tone.THIRD));
     }
 
-    private static Panel trace(SplitPair shown, SplitPair.Outcome outcome, Paper paper) {
+    private static Panel trace(SplitPair shown, SplitPair.Outcome outcome, CurveFigures paper) {
         return new Panel.Plot(
                         paper.say("trace"),
                         paper.distance(0, 1.1 * CABLE_METRES),
@@ -80,7 +80,7 @@ final class SplitAndResplit implements Demonstration {
                 .with(marks(shown, paper));
     }
 
-    private static Panel crosstalk(SplitPair shown, SplitPair.Outcome outcome, Paper paper) {
+    private static Panel crosstalk(SplitPair shown, SplitPair.Outcome outcome, CurveFigures paper) {
         return new Panel.Plot(
                         paper.say("crosstalk"),
                         paper.distance(0, 1.1 * CABLE_METRES),
@@ -89,13 +89,13 @@ final class SplitAndResplit implements Demonstration {
                 .with(marks(shown, paper));
     }
 
-    private static String caption(SplitPair.Outcome outcome, Paper paper) {
+    private static String caption(SplitPair.Outcome outcome, CurveFigures paper) {
         return paper.say(
                 "numbers",
-                Paper.number(outcome.pairOhms(), 0),
-                Paper.number(outcome.splitOhms(), 0),
-                Paper.number(100 * outcome.reflection(), 1),
-                Paper.number(outcome.crosstalkDecibels(), 1),
-                Paper.number(100 * outcome.crosstalk(), 1));
+                CurveFigures.number(outcome.pairOhms(), 0),
+                CurveFigures.number(outcome.splitOhms(), 0),
+                CurveFigures.number(100 * outcome.reflection(), 1),
+                CurveFigures.number(outcome.crosstalkDecibels(), 1),
+                CurveFigures.number(100 * outcome.crosstalk(), 1));
     }
 }

@@ -1,7 +1,7 @@
 package cablewright.ui.demonstrations;
 
-import cablewright.simulator.crosssection.WaterPicture;
-import cablewright.simulator.demonstration.WaterInCable;
+import cablewright.lessons.demonstration.WaterInCable;
+import cablewright.simulator.crosssection.WaterDistribution;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
 import cablewright.simulator.material.Water;
@@ -17,12 +17,12 @@ import java.util.Optional;
 /** Water: where it came in, where it went, and how it lies. */
 final class WhereWaterWent implements Demonstration {
 
-    private static final List<WaterPicture> PICTURES = List.of(
-            WaterPicture.FILM_UNDER_SHIELD,
-            WaterPicture.FILM_ON_CORE,
-            WaterPicture.MAXWELL_GARNETT,
-            WaterPicture.BRUGGEMAN,
-            WaterPicture.PARALLEL_BOUND);
+    private static final List<WaterDistribution> PICTURES = List.of(
+            WaterDistribution.FILM_UNDER_SHIELD,
+            WaterDistribution.FILM_ON_CORE,
+            WaterDistribution.MAXWELL_GARNETT,
+            WaterDistribution.BRUGGEMAN,
+            WaterDistribution.PARALLEL_BOUND);
     private static final List<Tone> TONES = List.of(Tone.MAIN, Tone.OTHER, Tone.THIRD, Tone.FOURTH, Tone.FIFTH);
     private static final double CABLE_METRES = 120;
     private static final double START_METRES = 70;
@@ -59,7 +59,7 @@ final class WhereWaterWent implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, LengthUnit unit, Hearing hearing) {
+    public Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing) {
         CableType type = Catalogue.standard().type("drop-6-foam");
         WaterInCable shown = new WaterInCable(
                 type,
@@ -72,7 +72,7 @@ final class WhereWaterWent implements Demonstration {
                 values.get("drying"),
                 values.get("pulse"));
         WaterInCable.Outcome outcome = shown.outcome();
-        Paper paper = new Paper(id(), unit);
+        CurveFigures paper = new CurveFigures(id(), unit);
         return Optional.of(new Figure(
                 paper.say("title"),
                 List.of(
@@ -87,10 +87,10 @@ final class WhereWaterWent implements Demonstration {
                         "settings",
                         type.title(),
                         paper.quantities().time(shown.pulseSeconds()),
-                        Paper.number(shown.water().conductivitySiemensPerMetre(), 2))));
+                        CurveFigures.number(shown.water().conductivitySiemensPerMetre(), 2))));
     }
 
-    private static Panel cut(WaterInCable shown, WaterInCable.Outcome outcome, Paper paper) {
+    private static Panel cut(WaterInCable shown, WaterInCable.Outcome outcome, CurveFigures paper) {
         boolean wet = shown.volumeFraction() > 0;
         return new Panel.Cut(
                 paper.say("cut"),
@@ -102,11 +102,11 @@ final class WhereWaterWent implements Demonstration {
                                 .drawing())
                         : Optional.empty(),
                 List.of(
-                        paper.say("cut.dry", Paper.number(outcome.dryOhms(), 1)),
-                        paper.say("cut.wet", Paper.number(outcome.wetOhms(), 1))));
+                        paper.say("cut.dry", CurveFigures.number(outcome.dryOhms(), 1)),
+                        paper.say("cut.wet", CurveFigures.number(outcome.wetOhms(), 1))));
     }
 
-    private static Panel trace(WaterInCable shown, WaterInCable.Outcome outcome, Paper paper) {
+    private static Panel trace(WaterInCable shown, WaterInCable.Outcome outcome, CurveFigures paper) {
         List<Panel.Line> lines = List.of(
                 paper.trace(paper.say("wet"), outcome.trace(), Tone.MAIN, false),
                 paper.trace(paper.say("dry"), outcome.dryTrace(), Tone.OTHER, true));
@@ -121,12 +121,12 @@ final class WhereWaterWent implements Demonstration {
                         paper.mark(paper.say("to"), START_METRES + shown.soakedMetres(), Tone.THIRD)));
     }
 
-    private static Panel impedance(WaterInCable shown, Paper paper) {
+    private static Panel impedance(WaterInCable shown, CurveFigures paper) {
         List<Panel.Line> lines = new ArrayList<>();
         for (int i = 0; i < PICTURES.size(); i++) {
             lines.add(new Panel.Line(
                     paper.say("picture." + i),
-                    Paper.scaled(shown.impedanceAgainstShare(PICTURES.get(i)), 100, 1),
+                    CurveFigures.scaled(shown.impedanceAgainstShare(PICTURES.get(i)), 100, 1),
                     TONES.get(i),
                     i % 2 == 1));
         }
@@ -138,15 +138,15 @@ final class WhereWaterWent implements Demonstration {
                 .with(List.of(new Panel.Mark("", 100 * shown.volumeFraction(), Tone.QUIET)));
     }
 
-    private static String caption(WaterInCable shown, WaterInCable.Outcome outcome, Paper paper) {
+    private static String caption(WaterInCable shown, WaterInCable.Outcome outcome, CurveFigures paper) {
         String numbers = paper.say(
                 "numbers",
-                Paper.number(100 * shown.volumeFraction(), 0),
+                CurveFigures.number(100 * shown.volumeFraction(), 0),
                 paper.say("picture.told." + PICTURES.indexOf(shown.picture())),
-                Paper.number(outcome.wetOhms(), 1),
-                Paper.number(outcome.dryOhms(), 1),
-                Paper.number(100 * outcome.entryReflection(), 1),
-                Paper.number(outcome.wetVelocityFraction(), 2),
+                CurveFigures.number(outcome.wetOhms(), 1),
+                CurveFigures.number(outcome.dryOhms(), 1),
+                CurveFigures.number(100 * outcome.entryReflection(), 1),
+                CurveFigures.number(outcome.wetVelocityFraction(), 2),
                 paper.quantities().length(shown.soakedMetres()),
                 paper.quantities().length(outcome.shownMetres()));
         return shown.dryingShare() > 0.05 ? numbers + " " + paper.say("dried") : numbers;

@@ -1,8 +1,8 @@
 package cablewright.ui.demonstrations;
 
-import cablewright.simulator.demonstration.Curve;
-import cablewright.simulator.demonstration.WidthAgainstSight;
-import cablewright.simulator.explanation.EventSight;
+import cablewright.lessons.demonstration.Curve;
+import cablewright.lessons.demonstration.WidthAgainstSight;
+import cablewright.simulator.explanation.visibility.EventVisibility;
 import cablewright.simulator.line.Catalogue;
 import cablewright.ui.figure.Axis;
 import cablewright.ui.figure.Figure;
@@ -53,7 +53,7 @@ final class WidthAndSight implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, LengthUnit unit, Hearing hearing) {
+    public Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing) {
         WidthAgainstSight shown = new WidthAgainstSight(
                 Catalogue.standard().type("drop-6-foam"),
                 values.get("pulse"),
@@ -69,7 +69,7 @@ final class WidthAndSight implements Demonstration {
                 .parallel()
                 .mapToObj(i -> shown.sight(widths[i]))
                 .toArray(WidthAgainstSight.Sight[]::new);
-        Paper paper = new Paper(id(), unit);
+        CurveFigures paper = new CurveFigures(id(), unit);
         return Optional.of(new Figure(
                 paper.say("title"),
                 List.of(
@@ -83,7 +83,7 @@ final class WidthAndSight implements Demonstration {
                         shown.averages())));
     }
 
-    private static Panel trace(WidthAgainstSight shown, WidthAgainstSight.Outcome outcome, Paper paper) {
+    private static Panel trace(WidthAgainstSight shown, WidthAgainstSight.Outcome outcome, CurveFigures paper) {
         double to = FIRST_METRES + shown.apartMetres() + 15;
         List<Panel.Line> lines = List.of(paper.trace("", outcome.trace(), Tone.MAIN, false));
         return new Panel.Plot(
@@ -99,7 +99,7 @@ final class WidthAndSight implements Demonstration {
     }
 
     private static Panel sights(
-            WidthAgainstSight shown, double[] widths, WidthAgainstSight.Sight[] sights, Paper paper) {
+            WidthAgainstSight shown, double[] widths, WidthAgainstSight.Sight[] sights, CurveFigures paper) {
         double[] nanoseconds =
                 IntStream.range(0, WIDTHS).mapToDouble(i -> 1e9 * widths[i]).toArray();
         Curve resolution = curve(nanoseconds, i -> paper.length(sights[i].resolutionMetres()));
@@ -124,7 +124,7 @@ final class WidthAndSight implements Demonstration {
         return new Curve(x, IntStream.range(0, x.length).mapToDouble(y).toArray());
     }
 
-    private static String caption(WidthAgainstSight.Outcome outcome, Paper paper) {
+    private static String caption(WidthAgainstSight.Outcome outcome, CurveFigures paper) {
         WidthAgainstSight.Sight sight = outcome.sight();
         return paper.say(
                         "numbers",
@@ -138,7 +138,7 @@ final class WidthAndSight implements Demonstration {
                 + told("second.told", outcome.second(), paper);
     }
 
-    private static String told(String key, EventSight sight, Paper paper) {
+    private static String told(String key, EventVisibility sight, CurveFigures paper) {
         String visibility = paper.common(sight.visibility().name().toLowerCase(Locale.ROOT));
         String reason = sight.reason()
                 .map(r -> ", " + paper.common("reason." + r.name().toLowerCase(Locale.ROOT)))

@@ -1,8 +1,8 @@
 package cablewright.ui.demonstrations;
 
+import cablewright.lessons.demonstration.Curve;
+import cablewright.lessons.demonstration.VelocitySetting;
 import cablewright.simulator.cable.Run;
-import cablewright.simulator.demonstration.Curve;
-import cablewright.simulator.demonstration.VelocitySetting;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
 import cablewright.ui.figure.Axis;
@@ -50,7 +50,7 @@ final class WrongVelocity implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, LengthUnit unit, Hearing hearing) {
+    public Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing) {
         CableType first = Catalogue.standard().type(SECOND.get(0));
         List<Run> runs = new ArrayList<>();
         double share = values.choice("second") == 0 ? 0 : values.get("share");
@@ -61,18 +61,18 @@ final class WrongVelocity implements Demonstration {
         }
         VelocitySetting setting = new VelocitySetting(runs, values.get("set"), values.get("pulse"));
         VelocitySetting.Outcome outcome = setting.outcome();
-        Paper paper = new Paper(id(), unit);
+        CurveFigures paper = new CurveFigures(id(), unit);
         return Optional.of(new Figure(
                 paper.say("title"),
                 List.of(Figure.Row.of(1.2, trace(outcome, paper)), Figure.Row.of(1, shown(setting, outcome, paper))),
                 caption(outcome, paper),
                 paper.say(
                         "settings",
-                        Paper.number(setting.setFraction(), 2),
+                        CurveFigures.number(setting.setFraction(), 2),
                         paper.quantities().time(setting.pulseSeconds()))));
     }
 
-    private static Panel trace(VelocitySetting.Outcome outcome, Paper paper) {
+    private static Panel trace(VelocitySetting.Outcome outcome, CurveFigures paper) {
         double end = outcome.joints().get(outcome.joints().size() - 1).shownMetres();
         List<Panel.Line> lines = List.of(paper.trace("", outcome.trace(), Tone.MAIN, false));
         List<Panel.Mark> marks = new ArrayList<>(List.of(
@@ -89,7 +89,7 @@ final class WrongVelocity implements Demonstration {
                 .with(marks);
     }
 
-    private static Panel shown(VelocitySetting setting, VelocitySetting.Outcome outcome, Paper paper) {
+    private static Panel shown(VelocitySetting setting, VelocitySetting.Outcome outcome, CurveFigures paper) {
         Curve shown = Curve.of(0, LENGTH_METRES, 126, setting::shownMetres);
         Curve right = Curve.of(0, LENGTH_METRES, 2, metres -> metres);
         double perMetre = paper.length(1);
@@ -106,13 +106,19 @@ final class WrongVelocity implements Demonstration {
                                 paper.length(1.05 * Math.max(end, LENGTH_METRES))),
                         List.of(
                                 new Panel.Line(
-                                        paper.say("asSet"), Paper.scaled(shown, perMetre, perMetre), Tone.OTHER, false),
+                                        paper.say("asSet"),
+                                        CurveFigures.scaled(shown, perMetre, perMetre),
+                                        Tone.OTHER,
+                                        false),
                                 new Panel.Line(
-                                        paper.say("asIs"), Paper.scaled(right, perMetre, perMetre), Tone.THIRD, true)))
+                                        paper.say("asIs"),
+                                        CurveFigures.scaled(right, perMetre, perMetre),
+                                        Tone.THIRD,
+                                        true)))
                 .with(List.of(paper.mark("", outcome.fault().trueMetres(), Tone.QUIET)));
     }
 
-    private static String caption(VelocitySetting.Outcome outcome, Paper paper) {
+    private static String caption(VelocitySetting.Outcome outcome, CurveFigures paper) {
         double error = outcome.fault().errorMetres();
         String away = Math.abs(error) < 0.05
                 ? paper.say("right")
@@ -122,7 +128,7 @@ final class WrongVelocity implements Demonstration {
                 paper.quantities().length(outcome.fault().trueMetres()),
                 paper.quantities().length(outcome.fault().shownMetres()),
                 away,
-                Paper.number(outcome.rightFraction(), 3));
+                CurveFigures.number(outcome.rightFraction(), 3));
         return outcome.joints().size() > 1 ? numbers + " " + paper.say("mixed") : numbers;
     }
 }

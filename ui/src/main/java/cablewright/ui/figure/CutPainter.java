@@ -1,7 +1,7 @@
 package cablewright.ui.figure;
 
 import cablewright.simulator.crosssection.SectionDrawing;
-import cablewright.simulator.crosssection.WaterPicture;
+import cablewright.simulator.crosssection.WaterDistribution;
 import cablewright.ui.picture.Pen;
 import java.util.Optional;
 
@@ -54,7 +54,7 @@ final class CutPainter {
         double coreX = x + coax.coreOffsetMetres() * scale;
         disc(x, y, radius, palette.metal());
         drawFilling(coax, x, y, inside);
-        if (picture(coax, WaterPicture.FILM_ON_CORE)) {
+        if (picture(coax, WaterDistribution.FILM_ON_CORE)) {
             double area = coax.wetFraction() * (inside * inside - core * core);
             disc(coreX, y, Math.sqrt(core * core + area), palette.water());
         }
@@ -62,7 +62,7 @@ final class CutPainter {
     }
 
     private void drawFilling(SectionDrawing.Coax coax, double x, double y, double inside) {
-        boolean film = picture(coax, WaterPicture.FILM_UNDER_SHIELD);
+        boolean film = picture(coax, WaterDistribution.FILM_UNDER_SHIELD);
         if (film) {
             disc(x, y, inside, palette.water());
             double core = coax.coreDiameterMetres() / coax.outerDiameterMetres() * inside;
@@ -71,7 +71,7 @@ final class CutPainter {
             return;
         }
         disc(x, y, inside, palette.plastic());
-        boolean mixed = coax.wetFraction() > 0 && !picture(coax, WaterPicture.FILM_ON_CORE);
+        boolean mixed = coax.wetFraction() > 0 && !picture(coax, WaterDistribution.FILM_ON_CORE);
         if (mixed) {
             drops(x, y, inside, coax.wetFraction());
         }
@@ -88,7 +88,7 @@ final class CutPainter {
         }
     }
 
-    private static boolean picture(SectionDrawing.Coax coax, WaterPicture wanted) {
+    private static boolean picture(SectionDrawing.Coax coax, WaterDistribution wanted) {
         return coax.wetFraction() > 0 && coax.waterPicture().equals(Optional.of(wanted));
     }
 

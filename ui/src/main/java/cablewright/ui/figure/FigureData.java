@@ -1,7 +1,7 @@
 package cablewright.ui.figure;
 
-import cablewright.simulator.demonstration.Curve;
-import cablewright.simulator.demonstration.DamageMap;
+import cablewright.lessons.demonstration.Curve;
+import cablewright.lessons.demonstration.DamageMap;
 import java.util.Locale;
 
 /**

@@ -1,8 +1,8 @@
 package cablewright.ui.figure;
 
-import cablewright.simulator.demonstration.DamageMap;
-import cablewright.simulator.demonstration.MapBoundary;
-import cablewright.simulator.explanation.Visibility;
+import cablewright.lessons.demonstration.DamageMap;
+import cablewright.lessons.demonstration.MapBoundary;
+import cablewright.simulator.explanation.visibility.Visibility;
 import cablewright.ui.picture.Pen;
 
 /** Draws a map of what can be seen: areas, the lines between them, and the place that is looked at. */

@@ -1,8 +1,8 @@
 package cablewright.ui.figure;
 
+import cablewright.lessons.demonstration.Curve;
+import cablewright.lessons.demonstration.DamageMap;
 import cablewright.simulator.crosssection.SectionDrawing;
-import cablewright.simulator.demonstration.Curve;
-import cablewright.simulator.demonstration.DamageMap;
 import java.util.List;
 import java.util.Optional;
 

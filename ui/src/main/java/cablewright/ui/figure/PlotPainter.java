@@ -1,6 +1,6 @@
 package cablewright.ui.figure;
 
-import cablewright.simulator.demonstration.Curve;
+import cablewright.lessons.demonstration.Curve;
 import cablewright.ui.picture.Pen;
 import java.util.Arrays;
 

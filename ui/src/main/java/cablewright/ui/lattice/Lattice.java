@@ -1,6 +1,6 @@
 package cablewright.ui.lattice;
 
-import cablewright.simulator.explanation.WavePath;
+import cablewright.simulator.explanation.attribution.WavePath;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;

@@ -1,15 +1,15 @@
 package cablewright.ui.lattice;
 
-import cablewright.simulator.cable.BridgedTap;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.LineEnd;
-import cablewright.simulator.cable.Splitter;
 import cablewright.simulator.cable.TestLead;
-import cablewright.simulator.explanation.Attribution;
-import cablewright.simulator.explanation.Bump;
-import cablewright.simulator.explanation.WavePath;
-import cablewright.simulator.explanation.WayLeg;
+import cablewright.simulator.cable.hardware.BridgedTap;
+import cablewright.simulator.cable.hardware.Splitter;
+import cablewright.simulator.explanation.attribution.Attribution;
+import cablewright.simulator.explanation.attribution.Bump;
+import cablewright.simulator.explanation.attribution.PathLeg;
+import cablewright.simulator.explanation.attribution.WavePath;
 import cablewright.ui.words.PathWords;
 import cablewright.ui.words.Words;
 import java.util.ArrayList;
@@ -164,8 +164,8 @@ public final class LatticeMaker {
         Map<Line, Lattice.Ray> rays = new HashMap<>();
         for (int i = 0; i < paths.size(); i++) {
             int turns = 0;
-            WayLeg before = null;
-            for (WayLeg leg : paths.get(i).way()) {
+            PathLeg before = null;
+            for (PathLeg leg : paths.get(i).way()) {
                 turns += before != null && isBackAgain(before, leg) ? 1 : 0;
                 before = leg;
                 int strip = stripOf(leg);
@@ -185,13 +185,13 @@ public final class LatticeMaker {
                 .toList();
     }
 
-    private static boolean isBackAgain(WayLeg before, WayLeg leg) {
+    private static boolean isBackAgain(PathLeg before, PathLeg leg) {
         return before.branchIds().equals(leg.branchIds())
                 && before.fromMetres() == leg.toMetres()
                 && before.toMetres() == leg.fromMetres();
     }
 
-    private static Lattice.Ray ray(WayLeg leg, int strip, int turns, int echo) {
+    private static Lattice.Ray ray(PathLeg leg, int strip, int turns, int echo) {
         return new Lattice.Ray(
                 strip,
                 leg.fromMetres(),
@@ -217,7 +217,7 @@ public final class LatticeMaker {
                 echoes);
     }
 
-    private int stripOf(WayLeg leg) {
+    private int stripOf(PathLeg leg) {
         double middle = (leg.fromMetres() + leg.toMetres()) / 2;
         for (int i = 0; i < strips.size(); i++) {
             if (strips.get(i).has(leg.branchIds(), middle)) {

@@ -1,23 +1,23 @@
 package cablewright.ui.print;
 
+import cablewright.lessons.answerkey.AnswerKey;
+import cablewright.lessons.answerkey.LineEvent;
+import cablewright.lessons.answerkey.Requirement;
 import cablewright.lessons.exercise.Caution;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Verdict;
-import cablewright.lessons.marking.Demand;
-import cablewright.lessons.marking.LineEvent;
-import cablewright.lessons.marking.Standing;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
-import cablewright.simulator.explanation.Sightings;
+import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.network.LineMemory;
-import cablewright.simulator.network.SimulatedPort;
+import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.solve.PropagationCache;
 import cablewright.ui.chart.CableDrawing;
 import cablewright.ui.words.EventWords;
-import cablewright.ui.words.SightWords;
 import cablewright.ui.words.Texts;
+import cablewright.ui.words.VisibilityWords;
 import cablewright.ui.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,7 +73,7 @@ public final class SheetMaker {
      */
     private Trace trace() {
         Reflectometer reflectometer = new Reflectometer(exercise.instrument());
-        SimulatedPort port = new SimulatedPort(tested(), exercise.instrument().sourceOhms(), new LineMemory());
+        SimulatedPort port = new SimulatedPort(tested(), exercise.instrument().sourceOhms(), new PropagationCache());
         double highest =
                 highestBeyondPulse(reflectometer.withoutNoise(port, settings().withGainDecibels(0)));
         double gain = exercise.permitted().gainsDecibels().stream()
@@ -107,7 +107,7 @@ public final class SheetMaker {
         PageFlow flow = new PageFlow(paper);
         brief(flow);
         flow.gap(6);
-        Plate plate = new Plate(flow, words, settings().rangeMetres());
+        PrintedTracks plate = new PrintedTracks(flow, words, settings().rangeMetres());
         Trace trace = trace();
         plate.trace(trace, List.of(), caption(trace));
         plate.record(exercise.record(), exercise.start().end(), say("record.caption"));
@@ -163,9 +163,9 @@ public final class SheetMaker {
      * @return its pages
      */
     public Printout answerSheet() {
-        Demand demand = Demand.of(exercise);
+        AnswerKey demand = AnswerKey.of(exercise);
         PageFlow flow = new PageFlow(paper);
-        Plate plate = new Plate(flow, words, settings().rangeMetres());
+        PrintedTracks plate = new PrintedTracks(flow, words, settings().rangeMetres());
         CableDrawing drawing = CableDrawing.of(
                 exercise.cable(),
                 exercise.start().end(),
@@ -215,11 +215,11 @@ public final class SheetMaker {
         return events.stream().anyMatch(event -> event.eventId().equals(id) && event.truth() == Verdict.DAMAGE);
     }
 
-    private static List<Plate.Mark> marks(CableDrawing drawing, List<LineEvent> events) {
-        List<Plate.Mark> marks = new ArrayList<>();
+    private static List<PrintedTracks.Mark> marks(CableDrawing drawing, List<LineEvent> events) {
+        List<PrintedTracks.Mark> marks = new ArrayList<>();
         for (CableDrawing.Mark mark : drawing.marks()) {
             String id = mark.event().id();
-            marks.add(new Plate.Mark(number(events, id), mark.shownFromMetres(), isDamage(events, id)));
+            marks.add(new PrintedTracks.Mark(number(events, id), mark.shownFromMetres(), isDamage(events, id)));
         }
         return marks;
     }
@@ -232,7 +232,7 @@ public final class SheetMaker {
                 say("event.what"),
                 say("answer.verdict.short"),
                 say("event.shows")));
-        SightWords sights = new SightWords(words, exercise.cable());
+        VisibilityWords sights = new VisibilityWords(words, exercise.cable());
         for (int i = 0; i < events.size(); i++) {
             LineEvent event = events.get(i);
             table.row(List.of(
@@ -254,12 +254,12 @@ public final class SheetMaker {
         Optional<Event> told = exercise.cable().event(event.eventId());
         String kind = words.kind(event.kind());
         return told.map(it -> say("event.detail", kind, new EventWords(words).detail(it)))
-                .orElseGet(() -> event.eventId().equals(Sightings.END_OF_LINE) ? kind : event.eventId());
+                .orElseGet(() -> event.eventId().equals(VisibilityAnalysis.END_OF_LINE) ? kind : event.eventId());
     }
 
-    private String shows(LineEvent event, SightWords sights) {
+    private String shows(LineEvent event, VisibilityWords sights) {
         String height = words.quantities().percent(event.best().expectedVolts());
-        if (event.standing() == Standing.DEMANDED) {
+        if (event.standing() == Requirement.DEMANDED) {
             return say(
                     "shows.demanded",
                     height,
@@ -267,6 +267,6 @@ public final class SheetMaker {
                     words.stimulus(event.best().settings().stimulus()));
         }
         String why = sights.whyNotClear(event).orElse("");
-        return say(event.standing() == Standing.MARGINAL ? "shows.marginal" : "shows.hidden", why);
+        return say(event.standing() == Requirement.MARGINAL ? "shows.marginal" : "shows.hidden", why);
     }
 }

@@ -48,7 +48,7 @@ public final class TracksPicture {
     public byte[] draw(PictureFormat format) {
         PageFlow flow = new PageFlow(PaperSize.A4);
         Settings settings = trace.settings();
-        Plate plate = new Plate(flow, words, settings.rangeMetres());
+        PrintedTracks plate = new PrintedTracks(flow, words, settings.rangeMetres());
         plate.trace(trace, List.of(), TraceCaption.of(trace, end, TEXTS, words));
         plate.record(exercise.record(), end, TEXTS.say("record.caption"));
         CableDrawing drawing = CableDrawing.of(

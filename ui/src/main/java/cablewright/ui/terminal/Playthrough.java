@@ -21,7 +21,7 @@ public final class Playthrough {
      * @param exercise the exercise
      * @param screen how things are shown
      */
-    public Playthrough(Exercise exercise, Practice.Screen screen) {
+    public Playthrough(Exercise exercise, PracticeTerminal.Screen screen) {
         this.round = new Round(exercise, Instant.EPOCH);
         this.view = new RoundView(screen);
     }

@@ -7,10 +7,10 @@ import cablewright.simulator.cable.LineEnd;
 import cablewright.ui.chart.CableDrawing;
 import cablewright.ui.picture.TerminalStyle;
 import cablewright.ui.words.EventWords;
+import cablewright.ui.words.FindingText;
 import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.NoticeWords;
 import cablewright.ui.words.Quantities;
-import cablewright.ui.words.ToldFinding;
 import cablewright.ui.words.Words;
 import java.util.List;
 
@@ -50,7 +50,7 @@ final class ResultScreen {
         return number == 0 ? "" : ", " + number + " " + (number == 1 ? one : many);
     }
 
-    private String finding(ToldFinding told) {
+    private String finding(FindingText told) {
         String head = sign(told) + " "
                 + told.letter().map(letter -> letter + "  ").orElse("")
                 + told.title()
@@ -59,7 +59,7 @@ final class ResultScreen {
     }
 
     /** A sign and a colour, each enough by itself. */
-    private String sign(ToldFinding told) {
+    private String sign(FindingText told) {
         return switch (told.outcome()) {
             case RIGHT -> style.good(style.unicode() ? "✓" : "+");
             case PARTLY -> style.bad("~");

@@ -10,8 +10,8 @@ import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.network.LineMemory;
-import cablewright.simulator.network.SimulatedPort;
+import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.solve.PropagationCache;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -28,7 +28,7 @@ final class Round {
 
     private final Exercise exercise;
     private final Reflectometer reflectometer;
-    private final LineMemory memory = new LineMemory();
+    private final PropagationCache memory = new PropagationCache();
     private final Map<LineEnd, SimulatedPort> ports = new EnumMap<>(LineEnd.class);
     private final List<Flag> flags = new ArrayList<>();
     private final Instant startedAt;

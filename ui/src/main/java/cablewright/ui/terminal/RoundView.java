@@ -24,7 +24,7 @@ final class RoundView {
     private Optional<Window> zoom = Optional.empty();
     private OptionalDouble scaleShare = OptionalDouble.empty();
 
-    RoundView(Practice.Screen screen) {
+    RoundView(PracticeTerminal.Screen screen) {
         this.style = screen.style();
         this.columns = screen.columns();
         this.lines = screen.lines();

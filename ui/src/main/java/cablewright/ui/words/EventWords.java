@@ -1,31 +1,31 @@
 package cablewright.ui.words;
 
-import cablewright.simulator.cable.BridgedTap;
-import cablewright.simulator.cable.BrokenConductor;
-import cablewright.simulator.cable.BuildOut;
-import cablewright.simulator.cable.Connector;
-import cablewright.simulator.cable.CorrodedJoint;
-import cablewright.simulator.cable.DoneToLine;
 import cablewright.simulator.cable.Event;
-import cablewright.simulator.cable.EventVisitor;
-import cablewright.simulator.cable.GradualDamage;
-import cablewright.simulator.cable.Heat;
-import cablewright.simulator.cable.Housing;
-import cablewright.simulator.cable.Kink;
-import cablewright.simulator.cable.LoadCoil;
-import cablewright.simulator.cable.OffCentreCore;
-import cablewright.simulator.cable.OneSideOpen;
-import cablewright.simulator.cable.Pinch;
-import cablewright.simulator.cable.SeriesPart;
-import cablewright.simulator.cable.ShuntPart;
-import cablewright.simulator.cable.Splice;
-import cablewright.simulator.cable.Split;
-import cablewright.simulator.cable.Splitter;
-import cablewright.simulator.cable.SpreadPair;
-import cablewright.simulator.cable.Tap;
-import cablewright.simulator.cable.TouchingConductors;
-import cablewright.simulator.cable.Unevenness;
-import cablewright.simulator.cable.WaterIngress;
+import cablewright.simulator.cable.condition.GradualDamage;
+import cablewright.simulator.cable.condition.Heat;
+import cablewright.simulator.cable.condition.ImpedanceVariation;
+import cablewright.simulator.cable.condition.Kink;
+import cablewright.simulator.cable.condition.LineCondition;
+import cablewright.simulator.cable.condition.OffCentreCore;
+import cablewright.simulator.cable.condition.Pinch;
+import cablewright.simulator.cable.condition.Split;
+import cablewright.simulator.cable.condition.SpreadPair;
+import cablewright.simulator.cable.condition.WaterIngress;
+import cablewright.simulator.cable.event.EventVisitor;
+import cablewright.simulator.cable.hardware.BridgedTap;
+import cablewright.simulator.cable.hardware.BrokenConductor;
+import cablewright.simulator.cable.hardware.BuildOut;
+import cablewright.simulator.cable.hardware.Connector;
+import cablewright.simulator.cable.hardware.CorrodedJoint;
+import cablewright.simulator.cable.hardware.Housing;
+import cablewright.simulator.cable.hardware.LoadCoil;
+import cablewright.simulator.cable.hardware.OneSideOpen;
+import cablewright.simulator.cable.hardware.SeriesPart;
+import cablewright.simulator.cable.hardware.ShuntPart;
+import cablewright.simulator.cable.hardware.Splice;
+import cablewright.simulator.cable.hardware.Splitter;
+import cablewright.simulator.cable.hardware.Tap;
+import cablewright.simulator.cable.hardware.TouchingConductors;
 
 /** Tells how bad or how large an event is, in a few words with its numbers. */
 public final class EventWords implements EventVisitor<String> {
@@ -48,7 +48,7 @@ public final class EventWords implements EventVisitor<String> {
      * @return such as "0.12 m, pressed 38 %"
      */
     public String detail(Event event) {
-        return event.accept(this);
+        return visit(event);
     }
 
     private String say(String key, Object... arguments) {
@@ -153,39 +153,53 @@ public final class EventWords implements EventVisitor<String> {
     }
 
     @Override
-    public String condition(DoneToLine event) {
-        String length = words.quantities().shortLength(event.lengthMetres());
-        if (event instanceof Pinch) {
-            return say("detail.pinch", length, share(((Pinch) event).depthFraction()));
-        }
-        if (event instanceof Kink) {
-            return say("detail.kink", length, words.quantities().shortLength(((Kink) event).bendRadiusMetres()));
-        }
-        if (event instanceof WaterIngress) {
-            WaterIngress wet = (WaterIngress) event;
-            return say("detail.water", length, share(wet.volumeFraction()), picture(wet));
-        }
-        if (event instanceof OffCentreCore) {
-            return say("detail.off-centre", length, share(((OffCentreCore) event).eccentricity()));
-        }
-        if (event instanceof GradualDamage) {
-            return say("detail.gradual-damage", length, share(((GradualDamage) event).relativeImpedance()));
-        }
-        if (event instanceof SpreadPair) {
-            return say("detail.spread-pair", length, Quantities.significant(((SpreadPair) event).spacingFactor()));
-        }
-        if (event instanceof Split) {
-            return split((Split) event, length);
-        }
-        if (event instanceof Unevenness) {
-            return say("detail.unevenness", length, share(((Unevenness) event).relativeAmplitude()));
-        }
-        return say("detail.heat", length, Quantities.significant(((Heat) event).celsius()));
+    public String pinch(Pinch event) {
+        return say("detail.pinch", length(event), share(event.depthFraction()));
     }
 
-    private String split(Split event, String length) {
+    @Override
+    public String kink(Kink event) {
+        return say("detail.kink", length(event), words.quantities().shortLength(event.bendRadiusMetres()));
+    }
+
+    @Override
+    public String waterIngress(WaterIngress event) {
+        return say("detail.water", length(event), share(event.volumeFraction()), picture(event));
+    }
+
+    @Override
+    public String offCentreCore(OffCentreCore event) {
+        return say("detail.off-centre", length(event), share(event.eccentricity()));
+    }
+
+    @Override
+    public String gradualDamage(GradualDamage event) {
+        return say("detail.gradual-damage", length(event), share(event.relativeImpedance()));
+    }
+
+    @Override
+    public String spreadPair(SpreadPair event) {
+        return say("detail.spread-pair", length(event), Quantities.significant(event.spacingFactor()));
+    }
+
+    @Override
+    public String split(Split event) {
         String layout = say("splitLayout." + Words.word(event.shape().layout()));
-        return say(event.putRight() ? "detail.split" : "detail.split-to-the-end", length, layout);
+        return say(event.putRight() ? "detail.split" : "detail.split-to-the-end", length(event), layout);
+    }
+
+    @Override
+    public String impedanceVariation(ImpedanceVariation event) {
+        return say("detail.unevenness", length(event), share(event.relativeAmplitude()));
+    }
+
+    @Override
+    public String heat(Heat event) {
+        return say("detail.heat", length(event), Quantities.significant(event.celsius()));
+    }
+
+    private String length(LineCondition event) {
+        return words.quantities().shortLength(event.lengthMetres());
     }
 
     /**

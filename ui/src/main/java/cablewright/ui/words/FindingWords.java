@@ -1,5 +1,7 @@
 package cablewright.ui.words;
 
+import cablewright.lessons.answerkey.LineEvent;
+import cablewright.lessons.answerkey.Requirement;
 import cablewright.lessons.exercise.Choice;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
@@ -7,13 +9,11 @@ import cablewright.lessons.exercise.Prediction;
 import cablewright.lessons.feedback.FindingReasons;
 import cablewright.lessons.marking.Finding;
 import cablewright.lessons.marking.FindingVisitor;
-import cablewright.lessons.marking.LineEvent;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.MarkingRules;
 import cablewright.lessons.marking.PlaceMark;
-import cablewright.lessons.marking.Standing;
 import cablewright.simulator.cable.Nature;
-import cablewright.ui.words.ToldFinding.Outcome;
+import cablewright.ui.words.FindingText.Outcome;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +22,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 
 /** Turns the findings of marking into sentences. Each sentence takes its numbers from its finding. */
-public final class FindingWords implements FindingVisitor<ToldFinding> {
+public final class FindingWords implements FindingVisitor<FindingText> {
 
     /** What the path of a ghost calls the instrument. */
     private static final String PORT = "port";
@@ -32,7 +32,7 @@ public final class FindingWords implements FindingVisitor<ToldFinding> {
 
     private final Words words;
     private final Exercise exercise;
-    private final SightWords sights;
+    private final VisibilityWords sights;
     private final RemarkWords remarks;
     private final Map<Finding, List<String>> reasons;
 
@@ -57,7 +57,7 @@ public final class FindingWords implements FindingVisitor<ToldFinding> {
     public FindingWords(Words words, Exercise exercise, List<FindingReasons> reasons, boolean step) {
         this.words = words;
         this.exercise = exercise;
-        this.sights = new SightWords(words, exercise.cable());
+        this.sights = new VisibilityWords(words, exercise.cable());
         ReasonWords told = new ReasonWords(words, sights, step);
         this.reasons = reasons.stream()
                 .collect(Collectors.toMap(FindingReasons::finding, told::tell, (first, second) -> first));
@@ -70,7 +70,7 @@ public final class FindingWords implements FindingVisitor<ToldFinding> {
      * @param sheet the sheet
      * @return the findings in its order
      */
-    public List<ToldFinding> tell(MarkSheet sheet) {
+    public List<FindingText> tell(MarkSheet sheet) {
         return sheet.findings().stream().map(finding -> finding.accept(this)).toList();
     }
 
@@ -89,7 +89,7 @@ public final class FindingWords implements FindingVisitor<ToldFinding> {
     }
 
     private String outOf(double marks, LineEvent event) {
-        boolean worthNothing = event.standing() == Standing.HIDDEN;
+        boolean worthNothing = event.standing() == Requirement.HIDDEN;
         return worthNothing ? "" : say("marks.of", marks(marks), marks(MarkingRules.EVENT_MARKS));
     }
 
@@ -114,7 +114,7 @@ public final class FindingWords implements FindingVisitor<ToldFinding> {
     }
 
     @Override
-    public ToldFinding matched(Finding.Matched finding) {
+    public FindingText matched(Finding.Matched finding) {
         List<String> why = new ArrayList<>();
         boolean kindIsRight = finding.kindMarks() >= MarkingRules.KIND_MARKS
                 || finding.flag().kind() == finding.event().kind();
@@ -127,7 +127,7 @@ public final class FindingWords implements FindingVisitor<ToldFinding> {
         }
         why.addAll(told);
         remarks(finding, child -> !(child instanceof Finding.WrongKind), why);
-        return new ToldFinding(
+        return new FindingText(
                 Optional.of(finding.flag().letter()),
                 outcome(finding),
                 title(finding.flag()),
@@ -141,7 +141,7 @@ public final class FindingWords implements FindingVisitor<ToldFinding> {
 
     private static Outcome outcome(Finding.Matched finding) {
         boolean dig = finding.children().stream().anyMatch(child -> child instanceof Finding.NeedlessDig);
-        if (finding.event().standing() == Standing.HIDDEN) {
+        if (finding.event().standing() == Requirement.HIDDEN) {
             return dig ? Outcome.WRONG : Outcome.TOLD;
         }
         if (finding.marks() >= MarkingRules.EVENT_MARKS - 1e-9 && !dig) {
@@ -183,12 +183,12 @@ public final class FindingWords implements FindingVisitor<ToldFinding> {
         return sights.looks(event.kind(), event.best().expectedVolts());
     }
 
-    private ToldFinding aboutFlag(Flag flag, List<Finding> children, String why) {
+    private FindingText aboutFlag(Flag flag, List<Finding> children, String why) {
         boolean dig = children.stream().anyMatch(child -> child instanceof Finding.NeedlessDig);
         List<String> all = new ArrayList<>(List.of(why));
         children.forEach(child -> all.add(child.accept(remarks)));
         double cost = children.stream().mapToDouble(Finding::marks).sum();
-        return new ToldFinding(
+        return new FindingText(
                 Optional.of(flag.letter()),
                 dig ? Outcome.WRONG : Outcome.TOLD,
                 title(flag),
@@ -197,7 +197,7 @@ public final class FindingWords implements FindingVisitor<ToldFinding> {
     }
 
     @Override
-    public ToldFinding repeated(Finding.Repeated finding) {
+    public FindingText repeated(Finding.Repeated finding) {
         return aboutFlag(
                 finding.flag(),
                 finding.children(),
@@ -205,7 +205,7 @@ public final class FindingWords implements FindingVisitor<ToldFinding> {
     }
 
     @Override
-    public ToldFinding ghostTakenForEvent(Finding.GhostTakenForEvent finding) {
+    public FindingText ghostTakenForEvent(Finding.GhostTakenForEvent finding) {
         String path = finding.path().stream()
                 .map(name -> name.equals(PORT) ? say("sight.port") : sights.name(name))
                 .collect(Collectors.joining(", "));
@@ -216,12 +216,12 @@ public final class FindingWords implements FindingVisitor<ToldFinding> {
     }
 
     @Override
-    public ToldFinding nothingThere(Finding.NothingThere finding) {
+    public FindingText nothingThere(Finding.NothingThere finding) {
         return aboutFlag(finding.flag(), finding.children(), say("why.nothing"));
     }
 
     @Override
-    public ToldFinding endFlagged(Finding.EndFlagged finding) {
+    public FindingText endFlagged(Finding.EndFlagged finding) {
         return aboutFlag(
                 finding.flag(),
                 List.of(),
@@ -229,7 +229,7 @@ public final class FindingWords implements FindingVisitor<ToldFinding> {
     }
 
     @Override
-    public ToldFinding jointFlagged(Finding.JointFlagged finding) {
+    public FindingText jointFlagged(Finding.JointFlagged finding) {
         return aboutFlag(
                 finding.flag(),
                 finding.children(),
@@ -237,16 +237,16 @@ public final class FindingWords implements FindingVisitor<ToldFinding> {
     }
 
     @Override
-    public ToldFinding missed(Finding.Missed finding) {
+    public FindingText missed(Finding.Missed finding) {
         LineEvent event = finding.event();
-        boolean lost = event.standing() == Standing.DEMANDED;
+        boolean lost = event.standing() == Requirement.DEMANDED;
         List<String> told = reasons.getOrDefault(finding, List.of());
         String stimulus = words.stimulus(event.best().settings().stimulus());
         String seen = told.isEmpty()
                 ? say("why.seenWith", height(event), looks(event), stimulus)
                 : joined(told) + " "
                         + say("why.bestWith", stimulus, words.end(event.best().end()));
-        return new ToldFinding(
+        return new FindingText(
                 Optional.empty(),
                 lost ? Outcome.WRONG : Outcome.TOLD,
                 title(event),
@@ -258,20 +258,20 @@ public final class FindingWords implements FindingVisitor<ToldFinding> {
     }
 
     @Override
-    public ToldFinding hiddenEvent(Finding.HiddenEvent finding) {
+    public FindingText hiddenEvent(Finding.HiddenEvent finding) {
         String why = sights.whyNotClear(finding.event()).orElse("");
-        return new ToldFinding(
+        return new FindingText(
                 Optional.empty(), Outcome.TOLD, title(finding.event()), "", joined(List.of(say("why.hidden"), why)));
     }
 
     @Override
-    public ToldFinding predictionResult(Finding.PredictionResult finding) {
+    public FindingText predictionResult(Finding.PredictionResult finding) {
         String chosen =
                 finding.chosenId().flatMap(this::choice).map(Choice::text).orElse(say("prediction.none"));
         String reason =
                 finding.chosenId().flatMap(this::choice).map(Choice::reason).orElse("");
         String right = choice(finding.correctId()).map(Choice::text).orElse("");
-        return new ToldFinding(
+        return new FindingText(
                 Optional.empty(),
                 finding.isRight() && finding.isReasonRight() ? Outcome.RIGHT : Outcome.WRONG,
                 say("prediction.title", chosen),
@@ -305,37 +305,37 @@ public final class FindingWords implements FindingVisitor<ToldFinding> {
         return exercise.prediction().flatMap(asked -> asked.choice(id));
     }
 
-    private ToldFinding remark(Finding finding) {
-        return new ToldFinding(Optional.empty(), Outcome.TOLD, "", "", finding.accept(remarks));
+    private FindingText remark(Finding finding) {
+        return new FindingText(Optional.empty(), Outcome.TOLD, "", "", finding.accept(remarks));
     }
 
     @Override
-    public ToldFinding wrongPlace(Finding.WrongPlace finding) {
+    public FindingText wrongPlace(Finding.WrongPlace finding) {
         return remark(finding);
     }
 
     @Override
-    public ToldFinding wrongPlaceByVelocity(Finding.WrongPlaceByVelocity finding) {
+    public FindingText wrongPlaceByVelocity(Finding.WrongPlaceByVelocity finding) {
         return remark(finding);
     }
 
     @Override
-    public ToldFinding wrongKind(Finding.WrongKind finding) {
+    public FindingText wrongKind(Finding.WrongKind finding) {
         return remark(finding);
     }
 
     @Override
-    public ToldFinding needlessDig(Finding.NeedlessDig finding) {
+    public FindingText needlessDig(Finding.NeedlessDig finding) {
         return remark(finding);
     }
 
     @Override
-    public ToldFinding damageLeft(Finding.DamageLeft finding) {
+    public FindingText damageLeft(Finding.DamageLeft finding) {
         return remark(finding);
     }
 
     @Override
-    public ToldFinding marginalFound(Finding.MarginalFound finding) {
+    public FindingText marginalFound(Finding.MarginalFound finding) {
         return remark(finding);
     }
 }

@@ -1,9 +1,9 @@
 package cablewright.ui.words;
 
 import cablewright.simulator.cable.Cable;
-import cablewright.simulator.cable.DoneToLine;
-import cablewright.simulator.network.CableNotices;
-import cablewright.simulator.network.ProfileSteps;
+import cablewright.simulator.cable.condition.LineCondition;
+import cablewright.simulator.compile.ProfileSteps;
+import cablewright.simulator.explanation.CableNotices;
 import cablewright.simulator.notice.Notice;
 import java.util.ArrayList;
 import java.util.List;
@@ -55,8 +55,8 @@ public final class NoticeWords {
     /** By halving the steps; nothing where nothing is gradual, or where halves would be too many. */
     private static Optional<String> steps(Cable cable, double topHertz) {
         boolean gradual = cable.events().stream()
-                .filter(DoneToLine.class::isInstance)
-                .anyMatch(event -> Double.isFinite(((DoneToLine) event).longestStepMetres()));
+                .filter(LineCondition.class::isInstance)
+                .anyMatch(event -> Double.isFinite(((LineCondition) event).longestStepMetres()));
         if (!gradual) {
             return Optional.empty();
         }

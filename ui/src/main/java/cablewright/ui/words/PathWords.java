@@ -1,14 +1,14 @@
 package cablewright.ui.words;
 
-import cablewright.simulator.cable.BridgedTap;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
-import cablewright.simulator.cable.Splitter;
-import cablewright.simulator.explanation.Attribution;
-import cablewright.simulator.explanation.Bump;
-import cablewright.simulator.explanation.Sightings;
-import cablewright.simulator.explanation.Turn;
-import cablewright.simulator.explanation.WavePath;
+import cablewright.simulator.cable.hardware.BridgedTap;
+import cablewright.simulator.cable.hardware.Splitter;
+import cablewright.simulator.explanation.attribution.Attribution;
+import cablewright.simulator.explanation.attribution.Bump;
+import cablewright.simulator.explanation.attribution.Turn;
+import cablewright.simulator.explanation.attribution.WavePath;
+import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -64,7 +64,7 @@ public final class PathWords {
         if (turn.branchIds().isEmpty()) {
             return place;
         }
-        boolean end = turn.name().equals(Sightings.END_OF_LINE);
+        boolean end = turn.name().equals(VisibilityAnalysis.END_OF_LINE);
         String branch = branch(turn.branchIds());
         return end ? say("sight.endOfBranch", branch) : say("sight.inBranch", place, branch);
     }
@@ -129,7 +129,7 @@ public final class PathWords {
         }
         return name.equals(Attribution.CABLE_CHANGE)
                 ? say("sight.cableChange")
-                : new SightWords(words, here).name(name);
+                : new VisibilityWords(words, here).name(name);
     }
 
     private static Optional<Cable> branch(Cable here, String id) {

@@ -6,7 +6,7 @@ import cablewright.lessons.feedback.KindComparison;
 import cablewright.lessons.feedback.PlaceReason;
 import cablewright.lessons.marking.Finding;
 import cablewright.simulator.explanation.EventEcho;
-import cablewright.simulator.explanation.Visibility;
+import cablewright.simulator.explanation.visibility.Visibility;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,7 +17,7 @@ import java.util.List;
 public final class ReasonWords {
 
     private final Words words;
-    private final SightWords sights;
+    private final VisibilityWords sights;
     private final boolean step;
 
     /**
@@ -27,7 +27,7 @@ public final class ReasonWords {
      * @param sights tells why events can't be seen
      * @param step whether the outgoing wave was a step
      */
-    public ReasonWords(Words words, SightWords sights, boolean step) {
+    public ReasonWords(Words words, VisibilityWords sights, boolean step) {
         this.words = words;
         this.sights = sights;
         this.step = step;

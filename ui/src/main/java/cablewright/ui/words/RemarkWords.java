@@ -1,18 +1,18 @@
 package cablewright.ui.words;
 
+import cablewright.lessons.answerkey.LineEvent;
 import cablewright.lessons.marking.Finding;
 import cablewright.lessons.marking.FindingVisitor;
-import cablewright.lessons.marking.LineEvent;
 
 /** Tells the remarks that stand under a flag's finding, each as one or two sentences. */
 final class RemarkWords implements FindingVisitor<String> {
 
     private final Words words;
-    private final SightWords sights;
+    private final VisibilityWords sights;
     private final boolean reasonsFollow;
 
     /** With reasons at hand, a wrong kind is only named: how it looks is told by the facts, not by what is usual. */
-    RemarkWords(Words words, SightWords sights, boolean reasonsFollow) {
+    RemarkWords(Words words, VisibilityWords sights, boolean reasonsFollow) {
         this.reasonsFollow = reasonsFollow;
         this.words = words;
         this.sights = sights;

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.LineEnd;
-import cablewright.ui.desktop.Examples;
+import cablewright.ui.desktop.shell.Examples;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

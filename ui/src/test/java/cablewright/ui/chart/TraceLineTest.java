@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.network.SimulatedPort;
-import cablewright.ui.desktop.Examples;
+import cablewright.simulator.port.SimulatedPort;
+import cablewright.ui.desktop.shell.Examples;
 import org.junit.jupiter.api.Test;
 
 class TraceLineTest {

@@ -3,7 +3,7 @@ package cablewright.ui.chart;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.simulator.cable.LineEnd;
-import cablewright.ui.desktop.Examples;
+import cablewright.ui.desktop.shell.Examples;
 import org.junit.jupiter.api.Test;
 
 class WavePlayTest {

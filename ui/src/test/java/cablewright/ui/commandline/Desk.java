@@ -6,6 +6,8 @@ import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.format.Document;
 import cablewright.lessons.format.DocumentWriter;
 import cablewright.simulator.cable.Cable;
+import cablewright.ui.commandline.environment.DesktopOpener;
+import cablewright.ui.commandline.environment.Environment;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -18,17 +20,17 @@ import java.nio.file.Path;
 import java.util.Map;
 
 /** A folder in which commands are run as the system runs them, with captured streams. */
-final class Desk {
+public final class Desk {
 
     private final Path folder;
 
-    Desk(Path folder) {
+    public Desk(Path folder) {
         this.folder = folder;
     }
 
     /** What a command left behind. */
-    record Ran(int exit, byte[] bytes, String err) {
-        String out() {
+    public record Ran(int exit, byte[] bytes, String err) {
+        public String out() {
             return new String(bytes, StandardCharsets.UTF_8);
         }
     }
@@ -37,41 +39,41 @@ final class Desk {
         return folder;
     }
 
-    Path file(String name) {
+    public Path file(String name) {
         return folder.resolve(name);
     }
 
-    Path write(String name, Cable cable) throws IOException {
+    public Path write(String name, Cable cable) throws IOException {
         return Files.write(file(name), new DocumentWriter().bytes(new Document.OfCable(cable)));
     }
 
-    Path write(String name, Exercise exercise) throws IOException {
+    public Path write(String name, Exercise exercise) throws IOException {
         return Files.write(file(name), new DocumentWriter().bytes(new Document.OfExercise(exercise)));
     }
 
-    Path write(String name, Lesson lesson) throws IOException {
+    public Path write(String name, Lesson lesson) throws IOException {
         return Files.write(file(name), new DocumentWriter().bytes(new Document.OfLesson(lesson)));
     }
 
-    Path write(String name, AttemptSheet sheet) throws IOException {
+    public Path write(String name, AttemptSheet sheet) throws IOException {
         return Files.write(file(name), new DocumentWriter().bytes(new Document.OfAttempts(sheet)));
     }
 
-    Ran run(String... arguments) {
+    public Ran run(String... arguments) {
         return typed("", arguments);
     }
 
-    Ran typed(String input, String... arguments) {
+    public Ran typed(String input, String... arguments) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
         int exit = new Program(surroundings(input, out, err), noDesktop()).run(arguments);
         return new Ran(exit, out.toByteArray(), err.toString(StandardCharsets.UTF_8));
     }
 
-    Ran started(String input) {
+    public Ran started(String input) {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         ByteArrayOutputStream err = new ByteArrayOutputStream();
-        int exit = new Start(surroundings(input, out, err), noDesktop()).run();
+        int exit = new ProgramStart(surroundings(input, out, err), noDesktop()).run();
         return new Ran(exit, out.toByteArray(), err.toString(StandardCharsets.UTF_8));
     }
 
@@ -81,9 +83,9 @@ final class Desk {
         };
     }
 
-    Surroundings surroundings(String input, OutputStream out, OutputStream err) {
+    public Environment surroundings(String input, OutputStream out, OutputStream err) {
         InputStream in = new ByteArrayInputStream(input.getBytes(StandardCharsets.UTF_8));
-        return new Surroundings(
+        return new Environment(
                 in,
                 out,
                 new PrintStream(err, true, StandardCharsets.UTF_8),
@@ -101,7 +103,7 @@ final class Desk {
     }
 
     /** Names of all files in the folder. */
-    java.util.List<String> names() throws IOException {
+    public java.util.List<String> names() throws IOException {
         try (var files = Files.list(folder)) {
             return files.map(file -> file.getFileName().toString()).sorted().toList();
         }

@@ -6,13 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.FarEnd;
-import cablewright.simulator.cable.OffCentreCore;
 import cablewright.simulator.cable.Profile;
 import cablewright.simulator.cable.Run;
-import cablewright.simulator.crosssection.AttenuationPoint;
-import cablewright.simulator.crosssection.ConductorLayout;
-import cablewright.simulator.crosssection.DataSheet;
-import cablewright.simulator.crosssection.DatasheetSection;
+import cablewright.simulator.cable.condition.OffCentreCore;
+import cablewright.simulator.crosssection.FittedSection;
+import cablewright.simulator.crosssection.datasheet.AttenuationPoint;
+import cablewright.simulator.crosssection.datasheet.ConductorLayout;
+import cablewright.simulator.crosssection.datasheet.DataSheet;
 import cablewright.simulator.line.CableFamily;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
@@ -59,7 +59,7 @@ class ListCommandsTest {
                 "trunk-pair",
                 "Coax known by its sheet",
                 CableFamily.COAX_PLANT,
-                DatasheetSection.fitted(new DataSheet(
+                FittedSection.fitted(new DataSheet(
                         ConductorLayout.COAX,
                         75,
                         0.95,

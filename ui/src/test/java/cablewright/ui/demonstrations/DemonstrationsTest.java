@@ -23,7 +23,9 @@ class DemonstrationsTest {
     }
 
     private static Figure figure(Demonstration demonstration, Values values) {
-        return demonstration.figure(values, LengthUnit.METRES, Hearing.none()).orElseThrow();
+        return demonstration
+                .figure(values, LengthUnit.METRES, ProgressListener.none())
+                .orElseThrow();
     }
 
     private static Figure first(String id) {
@@ -106,7 +108,7 @@ class DemonstrationsTest {
         DamageByDegrees damage = new DamageByDegrees();
         Values values = Values.initial(damage.controls());
         figure(damage, values);
-        Hearing deaf = new Hearing() {
+        ProgressListener deaf = new ProgressListener() {
             @Override
             public void progress(double share) {
                 throw new AssertionError("the map is computed again");

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import cablewright.simulator.demonstration.Curve;
+import cablewright.lessons.demonstration.Curve;
 import cablewright.ui.picture.Pen;
 import cablewright.ui.picture.PictureFormat;
 import java.nio.charset.StandardCharsets;

@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.bench.BenchDocument;
 import cablewright.lessons.bench.BenchTemplate;
-import cablewright.lessons.bench.ExerciseEdits;
-import cablewright.lessons.bench.Insertable;
+import cablewright.lessons.bench.edit.ExerciseEdits;
+import cablewright.lessons.bench.edit.Insertable;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Words;

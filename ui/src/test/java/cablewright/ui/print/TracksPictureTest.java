@@ -5,13 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.bench.BenchTemplate;
-import cablewright.lessons.bench.Insertable;
+import cablewright.lessons.bench.edit.Insertable;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.network.LineMemory;
-import cablewright.simulator.network.SimulatedPort;
+import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.solve.PropagationCache;
 import cablewright.ui.picture.PictureFormat;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Words;
@@ -33,7 +33,7 @@ class TracksPictureTest {
                 .withCable(cable -> Insertable.PINCH.putOn(cable, 121, 1))
                 .exercise();
         SimulatedPort port =
-                new SimulatedPort(exercise.cable(), exercise.instrument().sourceOhms(), new LineMemory());
+                new SimulatedPort(exercise.cable(), exercise.instrument().sourceOhms(), new PropagationCache());
         Trace trace = new Reflectometer(exercise.instrument())
                 .measure(port, exercise.start().settings(), exercise.noiseSeed());
         return new TracksPicture(exercise, trace, LineEnd.NEAR, Words.in(unit));

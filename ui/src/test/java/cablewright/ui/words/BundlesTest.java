@@ -10,11 +10,11 @@ import cablewright.lessons.marking.PlaceMark;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.cable.Signature;
-import cablewright.simulator.crosssection.WaterPicture;
-import cablewright.simulator.explanation.HiddenReason;
-import cablewright.simulator.explanation.Visibility;
+import cablewright.simulator.crosssection.WaterDistribution;
+import cablewright.simulator.explanation.visibility.HiddenReason;
+import cablewright.simulator.explanation.visibility.Visibility;
 import cablewright.ui.desktop.bench.BenchView;
-import cablewright.ui.desktop.practice.Setting;
+import cablewright.ui.desktop.practice.model.Setting;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -44,18 +44,18 @@ class BundlesTest {
         assertFamily(words, "caution.", names(Caution.values()));
         assertFamily(words, "end.", names(LineEnd.values()));
         assertFamily(words, "recordedEnd.", names(RecordedEnd.Kind.values()));
-        assertFamily(words, "picture.", names(WaterPicture.values()));
+        assertFamily(words, "picture.", names(WaterDistribution.values()));
         assertFamily(words, "reason.", names(HiddenReason.values()));
         assertFamily(words, "place.", names(PlaceMark.Edge.values()).flatMap(edge -> Stream.of(edge, edge + ".exact")));
         assertFamily(
                 words, "looks.", names(Signature.FirstEdge.values()).flatMap(edge -> names(Signature.Recovery.values())
                         .map(after -> edge + "." + after)));
-        Texts desktop = new Texts("cablewright.ui.desktop.desktop");
+        Texts desktop = new Texts("cablewright.ui.desktop.shell.desktop");
         assertFamily(desktop, "visibility.", names(Visibility.values()));
         assertFamily(
                 desktop,
                 "outcome.",
-                names(ToldFinding.Outcome.values()).flatMap(word -> Stream.of(word + ".sign", word + ".name")));
+                names(FindingText.Outcome.values()).flatMap(word -> Stream.of(word + ".sign", word + ".name")));
         Set<String> settings = names(Setting.values()).collect(Collectors.toCollection(TreeSet::new));
         settings.addAll(Set.of("rise", "accessible", "tip"));
         assertFamily(desktop, "setting.", settings.stream());
@@ -98,7 +98,7 @@ class BundlesTest {
 
     private static Set<String> allKeys() {
         Set<String> keys = new HashSet<>(new Texts(Words.BUNDLE).keys());
-        keys.addAll(new Texts("cablewright.ui.desktop.desktop").keys());
+        keys.addAll(new Texts("cablewright.ui.desktop.shell.desktop").keys());
         keys.addAll(new Texts(BenchView.BUNDLE).keys());
         return keys;
     }

@@ -4,19 +4,19 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cablewright.lessons.answerkey.LineEvent;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Verdict;
 import cablewright.lessons.marking.Finding;
-import cablewright.lessons.marking.LineEvent;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
 import cablewright.lessons.marking.PlaceMark;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
-import cablewright.ui.desktop.Examples;
-import cablewright.ui.words.ToldFinding.Outcome;
+import cablewright.ui.desktop.shell.Examples;
+import cablewright.ui.words.FindingText.Outcome;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -35,7 +35,7 @@ class FindingWordsTest {
         return new Flag(letter, LineEnd.NEAR, metres, OptionalDouble.empty(), kind, verdict, 0.85);
     }
 
-    private List<ToldFinding> told(Flag... flags) {
+    private List<FindingText> told(Flag... flags) {
         MarkSheet sheet = MARKER.mark(
                 exercise,
                 new Attempt(
@@ -43,7 +43,7 @@ class FindingWordsTest {
         return finding.tell(sheet);
     }
 
-    private static ToldFinding of(List<ToldFinding> all, String letter) {
+    private static FindingText of(List<FindingText> all, String letter) {
         return all.stream()
                 .filter(one -> one.letter().equals(Optional.of(letter)))
                 .findFirst()
@@ -59,7 +59,7 @@ class FindingWordsTest {
 
     @Test
     void aRightFlagTellsHeightLookAndRecord() {
-        ToldFinding told = of(told(flag("A", 31.4, EventKind.SPLICE, Verdict.BELONGS)), "A");
+        FindingText told = of(told(flag("A", 31.4, EventKind.SPLICE, Verdict.BELONGS)), "A");
         assertEquals(Outcome.RIGHT, told.outcome());
         assertEquals("10 / 10", told.marks());
         String height = words.quantities().percent(event("S1").best().expectedVolts());
@@ -70,7 +70,7 @@ class FindingWordsTest {
 
     @Test
     void aWrongKindTellsWhatBothLookLike() {
-        ToldFinding told = of(told(flag("C", 84.1, EventKind.SPLICE, Verdict.DAMAGE)), "C");
+        FindingText told = of(told(flag("C", 84.1, EventKind.SPLICE, Verdict.DAMAGE)), "C");
         assertEquals(Outcome.PARTLY, told.outcome());
         assertTrue(told.why().startsWith("Here is a pinch: down first, then back."), told.why());
         assertTrue(told.why().contains("A splice shows up first, then back."), told.why());
@@ -78,7 +78,7 @@ class FindingWordsTest {
 
     @Test
     void aMisreadPlaceTellsWhatWasReadWhereItShowsAndTheTolerance() {
-        ToldFinding told = of(told(flag("A", 85.6, EventKind.PINCH, Verdict.DAMAGE)), "A");
+        FindingText told = of(told(flag("A", 85.6, EventKind.PINCH, Verdict.DAMAGE)), "A");
         assertTrue(told.why().contains(words.quantities().length(85.6)), told.why());
         // A pinch of 0.12 m from 84.1 m on stands for its middle.
         double velocity = exercise.cable().runs().get(0).type().section().velocityFraction();
@@ -89,14 +89,14 @@ class FindingWordsTest {
 
     @Test
     void aNeedlessDigOverASpliceTellsWhatItCosts() {
-        ToldFinding told = of(told(flag("A", 31.4, EventKind.PINCH, Verdict.DAMAGE)), "A");
+        FindingText told = of(told(flag("A", 31.4, EventKind.PINCH, Verdict.DAMAGE)), "A");
         assertEquals(Outcome.WRONG, told.outcome());
         assertTrue(told.why().contains("a splice, belongs. It costs 5 marks."), told.why());
     }
 
     @Test
     void aFlagOnNothingAsDamageIsANeedlessDigOverNothing() {
-        ToldFinding told = of(told(flag("A", 50, EventKind.PINCH, Verdict.DAMAGE)), "A");
+        FindingText told = of(told(flag("A", 50, EventKind.PINCH, Verdict.DAMAGE)), "A");
         assertEquals(Outcome.WRONG, told.outcome());
         assertTrue(told.why().contains("over nothing. It costs 5 marks."), told.why());
         assertEquals("−5", told.marks());
@@ -104,7 +104,7 @@ class FindingWordsTest {
 
     @Test
     void damageCalledBelongingStaysInTheGround() {
-        ToldFinding told = of(told(flag("A", 84.1, EventKind.PINCH, Verdict.BELONGS)), "A");
+        FindingText told = of(told(flag("A", 84.1, EventKind.PINCH, Verdict.BELONGS)), "A");
         assertTrue(
                 told.why().contains("This is damage, a pinch: called \"belongs\", it stays in the ground."),
                 told.why());
@@ -112,7 +112,7 @@ class FindingWordsTest {
 
     @Test
     void whatWasMissedTellsTheHeightAndTheSettingThatShowsItBest() {
-        ToldFinding missed = told().stream()
+        FindingText missed = told().stream()
                 .filter(one -> one.title().contains("pinch"))
                 .findFirst()
                 .orElseThrow();
@@ -139,7 +139,7 @@ class FindingWordsTest {
     @Test
     void aGhostTellsItsPathItsPlaceAndItsHeight() {
         Flag flag = flag("G", 168.2, EventKind.PINCH, Verdict.BELONGS);
-        ToldFinding told = finding.ghostTakenForEvent(
+        FindingText told = finding.ghostTakenForEvent(
                 new Finding.GhostTakenForEvent(flag, List.of("P1", "port", "P1"), 168.2, -0.0012, List.of()));
         for (String part : List.of("the pinch at", "84.1", "the port", "168.2", "down by 0.12")) {
             assertTrue(told.why().contains(part), told.why());
@@ -156,14 +156,14 @@ class FindingWordsTest {
                         "trainee",
                         List.of(flag("A", 85.6, EventKind.PINCH, Verdict.DAMAGE)),
                         exercise.start().settings()));
-        for (ToldFinding told : feet.tell(sheet)) {
+        for (FindingText told : feet.tell(sheet)) {
             assertFalse((told.title() + told.why()).matches(".*\\d\u00a0m\\b.*"), told.toString());
         }
     }
 
     @Test
     void noSentenceHasAnEmptyPlaceInIt() {
-        for (ToldFinding told : told(flag("A", 31.4, EventKind.SPLICE, Verdict.BELONGS))) {
+        for (FindingText told : told(flag("A", 31.4, EventKind.SPLICE, Verdict.BELONGS))) {
             assertFalse(
                     told.why().contains("{")
                             || told.why().contains("null")

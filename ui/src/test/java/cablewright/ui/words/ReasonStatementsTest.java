@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assertions.fail;
 
+import cablewright.lessons.answerkey.AnswerKey;
+import cablewright.lessons.answerkey.LineEvent;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
@@ -12,22 +14,20 @@ import cablewright.lessons.feedback.Feedback;
 import cablewright.lessons.feedback.FindingReasons;
 import cablewright.lessons.generation.ExerciseGenerator;
 import cablewright.lessons.generation.GenerationRequest;
-import cablewright.lessons.marking.Demand;
 import cablewright.lessons.marking.Finding;
 import cablewright.lessons.marking.KeyedAnswer;
-import cablewright.lessons.marking.LineEvent;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.compile.CableProfile;
 import cablewright.simulator.explanation.EventEcho;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.network.CableProfile;
-import cablewright.simulator.network.SimulatedPort;
+import cablewright.simulator.port.SimulatedPort;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -86,13 +86,13 @@ class ReasonStatementsTest {
     }
 
     private void check(Exercise exercise, SplittableRandom random) {
-        Demand demand = Demand.of(exercise);
+        AnswerKey demand = AnswerKey.of(exercise);
         Attempt attempt = withMistakes(demand, random);
         MarkSheet sheet = new Marker().mark(exercise, attempt);
         List<FindingReasons> all = Feedback.of(exercise, sheet, LineEnd.NEAR, () -> false);
         assertEquals(sheet.findings().size(), all.size());
         Words words = Words.in(LengthUnit.METRES);
-        ReasonWords told = new ReasonWords(words, new SightWords(words, exercise.cable()), false);
+        ReasonWords told = new ReasonWords(words, new VisibilityWords(words, exercise.cable()), false);
         for (FindingReasons reasons : all) {
             List<String> sentences = told.tell(reasons);
             if (sentences.isEmpty() || reasons.echoes().isEmpty()) {
@@ -104,7 +104,7 @@ class ReasonStatementsTest {
     }
 
     /** A trainee who sets what comes to mind, and misses, misreads and mistakes. */
-    private static Attempt withMistakes(Demand demand, SplittableRandom random) {
+    private static Attempt withMistakes(AnswerKey demand, SplittableRandom random) {
         Exercise exercise = demand.exercise();
         var stimuli = exercise.permitted().stimuli();
         var averages = exercise.permitted().averages();

@@ -1,6 +1,8 @@
 package cablewright.ui.desktop.bench;
 
-import cablewright.ui.desktop.practice.Setting;
+import cablewright.ui.desktop.bench.model.BenchViewModel;
+import cablewright.ui.desktop.bench.model.EventsViewModel;
+import cablewright.ui.desktop.practice.model.Setting;
 import cablewright.ui.desktop.track.AxisKeys;
 import cablewright.ui.desktop.track.AxisViewModel.Stride;
 import java.util.Map;

@@ -1,5 +1,7 @@
 package cablewright.ui.desktop.bench;
 
+import cablewright.ui.desktop.bench.inspector.InspectorPane;
+import cablewright.ui.desktop.bench.model.BenchViewModel;
 import cablewright.ui.desktop.bench.tabs.EditorTabs;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Texts;

@@ -1,10 +1,13 @@
 package cablewright.ui.desktop.bench;
 
+import cablewright.ui.desktop.bench.model.BenchTraceViewModel;
+import cablewright.ui.desktop.bench.model.BenchViewModel;
+import cablewright.ui.desktop.bench.model.EventsViewModel;
 import cablewright.ui.desktop.bench.paper.PaperMenu;
 import cablewright.ui.desktop.lattice.LatticeSwitch;
 import cablewright.ui.desktop.practice.SettingsShelf;
 import cablewright.ui.desktop.track.CableTrack;
-import cablewright.ui.desktop.track.PennantActions;
+import cablewright.ui.desktop.track.FlagMarkerActions;
 import cablewright.ui.desktop.track.RecordTrack;
 import cablewright.ui.desktop.track.TraceTrack;
 import cablewright.ui.desktop.track.TrackPointer;
@@ -127,8 +130,8 @@ public final class BenchView extends BorderPane {
     }
 
     /** On the trace nothing can be taken hold of; a double click puts something on the cable there. */
-    private PennantActions onTrace() {
-        return new PennantActions() {
+    private FlagMarkerActions onTrace() {
+        return new FlagMarkerActions() {
             @Override
             public void select(String letter) {
                 // The Bench has no flags.

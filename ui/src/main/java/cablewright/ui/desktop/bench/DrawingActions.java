@@ -1,7 +1,8 @@
 package cablewright.ui.desktop.bench;
 
-import cablewright.lessons.bench.RecordEdits;
+import cablewright.lessons.bench.edit.RecordEdits;
 import cablewright.simulator.cable.LineEnd;
+import cablewright.ui.desktop.bench.model.BenchViewModel;
 import cablewright.ui.desktop.track.MarkActions;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;

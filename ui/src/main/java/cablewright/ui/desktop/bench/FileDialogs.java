@@ -1,5 +1,6 @@
 package cablewright.ui.desktop.bench;
 
+import cablewright.ui.desktop.bench.model.FilesViewModel;
 import cablewright.ui.words.Texts;
 import java.io.File;
 import java.nio.file.Path;

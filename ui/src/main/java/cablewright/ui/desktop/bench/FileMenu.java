@@ -2,6 +2,7 @@ package cablewright.ui.desktop.bench;
 
 import cablewright.lessons.bench.BenchTemplate;
 import cablewright.lessons.exercise.Exercise;
+import cablewright.ui.desktop.bench.model.BenchViewModel;
 import cablewright.ui.words.Texts;
 import java.nio.file.Path;
 import javafx.scene.control.Menu;

@@ -1,8 +1,9 @@
 package cablewright.ui.desktop.bench;
 
-import cablewright.lessons.bench.Insertable;
+import cablewright.lessons.bench.edit.Insertable;
 import cablewright.simulator.cable.Nature;
 import cablewright.simulator.line.CableType;
+import cablewright.ui.desktop.bench.model.BenchViewModel;
 import cablewright.ui.words.Texts;
 import java.util.ArrayList;
 import java.util.List;

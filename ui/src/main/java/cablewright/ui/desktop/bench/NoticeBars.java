@@ -1,5 +1,6 @@
 package cablewright.ui.desktop.bench;
 
+import cablewright.ui.desktop.bench.model.BenchNotice;
 import cablewright.ui.words.Texts;
 import java.util.HashMap;
 import java.util.Map;

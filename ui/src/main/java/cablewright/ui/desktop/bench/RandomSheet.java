@@ -1,6 +1,9 @@
 package cablewright.ui.desktop.bench;
 
 import cablewright.lessons.generation.ExerciseFamily;
+import cablewright.ui.desktop.bench.inspector.ChoiceRow;
+import cablewright.ui.desktop.bench.model.BenchViewModel;
+import cablewright.ui.desktop.bench.model.RandomViewModel;
 import cablewright.ui.words.Texts;
 import java.util.ArrayList;
 import java.util.List;

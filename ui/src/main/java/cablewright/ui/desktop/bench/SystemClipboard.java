@@ -1,5 +1,6 @@
 package cablewright.ui.desktop.bench;
 
+import cablewright.ui.desktop.bench.model.TextClipboard;
 import java.util.Optional;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;

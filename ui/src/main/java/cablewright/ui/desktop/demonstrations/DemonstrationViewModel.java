@@ -1,7 +1,7 @@
 package cablewright.ui.desktop.demonstrations;
 
 import cablewright.ui.demonstrations.Demonstration;
-import cablewright.ui.demonstrations.Hearing;
+import cablewright.ui.demonstrations.ProgressListener;
 import cablewright.ui.demonstrations.Values;
 import cablewright.ui.desktop.task.LatestRun;
 import cablewright.ui.desktop.task.Threads;
@@ -232,8 +232,8 @@ public final class DemonstrationViewModel {
         }
     }
 
-    private Hearing hearing(AtomicBoolean mine) {
-        return new Hearing() {
+    private ProgressListener hearing(AtomicBoolean mine) {
+        return new ProgressListener() {
             @Override
             public void progress(double share) {
                 threads.screen().execute(() -> {

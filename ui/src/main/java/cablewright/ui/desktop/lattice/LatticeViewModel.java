@@ -2,8 +2,8 @@ package cablewright.ui.desktop.lattice;
 
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.LineEnd;
-import cablewright.simulator.explanation.Attribution;
-import cablewright.simulator.explanation.VisibilityRules;
+import cablewright.simulator.explanation.attribution.Attribution;
+import cablewright.simulator.explanation.visibility.VisibilityRules;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Trace;
 import cablewright.ui.chart.Extent;

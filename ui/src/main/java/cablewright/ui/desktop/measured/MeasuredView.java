@@ -2,9 +2,9 @@ package cablewright.ui.desktop.measured;
 
 import cablewright.simulator.reading.CandidateEvent;
 import cablewright.ui.desktop.practice.ReadingBar;
-import cablewright.ui.desktop.practice.Setting;
 import cablewright.ui.desktop.practice.SettingsShelf;
-import cablewright.ui.desktop.practice.SettingsViewModel;
+import cablewright.ui.desktop.practice.model.Setting;
+import cablewright.ui.desktop.practice.model.SettingsViewModel;
 import cablewright.ui.desktop.track.AxisKeys;
 import cablewright.ui.desktop.track.TraceTrack;
 import cablewright.ui.desktop.track.TrackPointer;

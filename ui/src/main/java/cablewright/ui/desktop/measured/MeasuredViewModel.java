@@ -9,7 +9,7 @@ import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.reading.CandidateEvent;
 import cablewright.simulator.reading.CandidateEvents;
-import cablewright.ui.desktop.practice.SettingsViewModel;
+import cablewright.ui.desktop.practice.model.SettingsViewModel;
 import cablewright.ui.desktop.task.LatestRun;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.desktop.track.AxisViewModel;

@@ -2,6 +2,9 @@ package cablewright.ui.desktop.practice;
 
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.ui.desktop.lattice.LatticeSwitch;
+import cablewright.ui.desktop.practice.model.ExerciseViewModel;
+import cablewright.ui.desktop.practice.model.Phase;
+import cablewright.ui.desktop.practice.model.PracticeViewModel;
 import cablewright.ui.desktop.track.CableTrack;
 import cablewright.ui.desktop.track.RecordTrack;
 import cablewright.ui.desktop.track.TraceTrack;

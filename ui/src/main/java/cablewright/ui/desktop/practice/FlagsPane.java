@@ -2,6 +2,11 @@ package cablewright.ui.desktop.practice;
 
 import cablewright.lessons.exercise.Hint;
 import cablewright.simulator.cable.EventKind;
+import cablewright.ui.desktop.practice.model.ExerciseViewModel;
+import cablewright.ui.desktop.practice.model.FlagDraft;
+import cablewright.ui.desktop.practice.model.FlagsViewModel;
+import cablewright.ui.desktop.practice.model.KindChoices;
+import cablewright.ui.desktop.practice.model.Phase;
 import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;

@@ -4,6 +4,7 @@ import cablewright.lessons.exercise.Choice;
 import cablewright.lessons.exercise.Picture;
 import cablewright.lessons.exercise.Prediction;
 import cablewright.lessons.exercise.Reasons;
+import cablewright.ui.desktop.practice.model.PageViewModel;
 import cablewright.ui.words.Texts;
 import java.io.ByteArrayInputStream;
 import java.util.ArrayList;

@@ -1,5 +1,9 @@
 package cablewright.ui.desktop.practice;
 
+import cablewright.ui.desktop.practice.model.ExerciseViewModel;
+import cablewright.ui.desktop.practice.model.FlagsViewModel;
+import cablewright.ui.desktop.practice.model.Phase;
+import cablewright.ui.desktop.practice.model.Setting;
 import cablewright.ui.desktop.track.AxisKeys;
 import java.util.Map;
 import javafx.scene.control.ComboBoxBase;

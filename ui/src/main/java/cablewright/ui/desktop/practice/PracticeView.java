@@ -1,5 +1,7 @@
 package cablewright.ui.desktop.practice;
 
+import cablewright.ui.desktop.practice.model.ExerciseViewModel;
+import cablewright.ui.desktop.practice.model.PracticeViewModel;
 import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.HashMap;

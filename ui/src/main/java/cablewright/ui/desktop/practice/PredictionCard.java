@@ -3,6 +3,7 @@ package cablewright.ui.desktop.practice;
 import cablewright.lessons.exercise.Choice;
 import cablewright.lessons.exercise.Prediction;
 import cablewright.lessons.exercise.Reasons;
+import cablewright.ui.desktop.practice.model.ExerciseViewModel;
 import cablewright.ui.words.Texts;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,7 @@
 package cablewright.ui.desktop.practice;
 
 import cablewright.simulator.reading.VelocityFinding;
+import cablewright.ui.desktop.practice.model.SettingsViewModel;
 import cablewright.ui.desktop.track.AxisViewModel;
 import cablewright.ui.desktop.track.ReadingAids;
 import cablewright.ui.words.Quantities;

@@ -3,10 +3,14 @@ package cablewright.ui.desktop.practice;
 import cablewright.lessons.feedback.FindingReasons;
 import cablewright.lessons.marking.Finding;
 import cablewright.lessons.marking.MarkSheet;
+import cablewright.ui.desktop.practice.model.Claim;
+import cablewright.ui.desktop.practice.model.ExerciseViewModel;
+import cablewright.ui.desktop.practice.model.FlagDraft;
+import cablewright.ui.desktop.practice.model.PracticeViewModel;
+import cablewright.ui.words.FindingText;
 import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.NoticeWords;
 import cablewright.ui.words.Texts;
-import cablewright.ui.words.ToldFinding;
 import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Locale;
@@ -156,7 +160,7 @@ final class ResultPane extends VBox {
                         .toList();
     }
 
-    private VBox row(ToldFinding finding) {
+    private VBox row(FindingText finding) {
         Label title = new Label(finding.title());
         title.getStyleClass().add("finding-title");
         title.setWrapText(true);
@@ -234,7 +238,7 @@ final class ResultPane extends VBox {
         return badge;
     }
 
-    private Label outcome(ToldFinding.Outcome outcome) {
+    private Label outcome(FindingText.Outcome outcome) {
         String word = outcome.name().toLowerCase(Locale.ROOT);
         Label sign = new Label(texts.say("outcome." + word + ".sign"));
         sign.setAccessibleText(texts.say("outcome." + word + ".name"));

@@ -2,6 +2,8 @@ package cablewright.ui.desktop.practice;
 
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.wave.Stimulus;
+import cablewright.ui.desktop.practice.model.Setting;
+import cablewright.ui.desktop.practice.model.SettingsViewModel;
 import cablewright.ui.desktop.track.AxisViewModel;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.Texts;

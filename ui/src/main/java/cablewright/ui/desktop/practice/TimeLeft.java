@@ -1,5 +1,6 @@
 package cablewright.ui.desktop.practice;
 
+import cablewright.ui.desktop.practice.model.PracticeViewModel;
 import javafx.animation.Animation;
 import javafx.animation.KeyFrame;
 import javafx.animation.Timeline;

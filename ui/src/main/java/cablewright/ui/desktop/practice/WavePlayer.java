@@ -1,5 +1,6 @@
 package cablewright.ui.desktop.practice;
 
+import cablewright.ui.desktop.practice.model.ExerciseViewModel;
 import javafx.animation.AnimationTimer;
 
 /** Turns the pages of the wave: all of it in a few seconds, however many frames it has. */

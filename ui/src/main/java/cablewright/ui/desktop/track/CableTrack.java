@@ -1,8 +1,8 @@
 package cablewright.ui.desktop.track;
 
 import cablewright.simulator.cable.Event;
-import cablewright.simulator.explanation.EventSight;
-import cablewright.simulator.explanation.Visibility;
+import cablewright.simulator.explanation.visibility.EventVisibility;
+import cablewright.simulator.explanation.visibility.Visibility;
 import cablewright.ui.chart.CableDrawing;
 import cablewright.ui.chart.LabelRows;
 import cablewright.ui.words.EventWords;
@@ -126,7 +126,7 @@ public final class CableTrack extends Track {
     private Optional<Visibility> visibilityOf(Event event) {
         return model.sightsProperty().get().stream()
                 .filter(sight -> sight.eventId().equals(event.id()))
-                .map(EventSight::visibility)
+                .map(EventVisibility::visibility)
                 .findFirst();
     }
 

@@ -1,7 +1,7 @@
 package cablewright.ui.desktop.track;
 
 import cablewright.simulator.cable.Cable;
-import cablewright.simulator.explanation.EventSight;
+import cablewright.simulator.explanation.visibility.EventVisibility;
 import cablewright.ui.chart.CableDrawing;
 import cablewright.ui.chart.WavePlay;
 import java.util.List;
@@ -20,7 +20,7 @@ public final class CableTrackViewModel {
     private final ObjectProperty<Cable> cable = new SimpleObjectProperty<>();
     private final ObjectProperty<Set<String>> selected = new SimpleObjectProperty<>(Set.of());
     private final ObjectProperty<Optional<CableDrawing>> drawing = new SimpleObjectProperty<>(Optional.empty());
-    private final ObjectProperty<List<EventSight>> sights = new SimpleObjectProperty<>(List.of());
+    private final ObjectProperty<List<EventVisibility>> sights = new SimpleObjectProperty<>(List.of());
     private final ObjectProperty<Optional<WavePlay>> wave = new SimpleObjectProperty<>(Optional.empty());
     private final IntegerProperty frame = new SimpleIntegerProperty(-1);
     private final DoubleProperty clipVolts = new SimpleDoubleProperty(1);
@@ -66,7 +66,7 @@ public final class CableTrackViewModel {
      *
      * @return the sights; empty until they are worked out
      */
-    public ObjectProperty<List<EventSight>> sightsProperty() {
+    public ObjectProperty<List<EventVisibility>> sightsProperty() {
         return sights;
     }
 

@@ -1,6 +1,6 @@
 package cablewright.ui.desktop.track;
 
-import cablewright.simulator.cable.DoneToLine;
+import cablewright.simulator.cable.condition.LineCondition;
 import cablewright.ui.chart.CableDrawing;
 import cablewright.ui.words.EventWords;
 import cablewright.ui.words.Texts;
@@ -87,7 +87,7 @@ final class CutsPainter {
         if (cut.event().isEmpty()) {
             return List.of(texts.say("cut.asMade"), numbers);
         }
-        DoneToLine condition = cut.event().get();
+        LineCondition condition = cut.event().get();
         String detail = new EventWords(track.words()).detail(condition);
         int colon = detail.indexOf(": ");
         return colon < 0

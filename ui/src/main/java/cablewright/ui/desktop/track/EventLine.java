@@ -1,11 +1,11 @@
 package cablewright.ui.desktop.track;
 
 import cablewright.simulator.cable.Cable;
-import cablewright.simulator.explanation.EventSight;
+import cablewright.simulator.explanation.visibility.EventVisibility;
 import cablewright.ui.chart.CableDrawing;
 import cablewright.ui.words.EventWords;
-import cablewright.ui.words.SightWords;
 import cablewright.ui.words.Texts;
+import cablewright.ui.words.VisibilityWords;
 import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Optional;
@@ -38,18 +38,18 @@ final class EventLine {
         return Math.max(0, Math.max(mark.shownFromMetres() - metres, metres - mark.shownToMetres()));
     }
 
-    String tell(CableDrawing.Mark mark, List<EventSight> sights, Words words) {
+    String tell(CableDrawing.Mark mark, List<EventVisibility> sights, Words words) {
         String what = words.kind(mark.event().kind());
         String detail = new EventWords(words).detail(mark.event());
-        Optional<EventSight> sight = sights.stream()
+        Optional<EventVisibility> sight = sights.stream()
                 .filter(it -> it.eventId().equals(mark.event().id()))
                 .findFirst();
         String shows = sight.map(it -> shows(it, words)).orElse("");
         return texts.say("cable.line", what, detail, shows);
     }
 
-    private String shows(EventSight sight, Words words) {
-        SightWords told = new SightWords(words, cable.get());
+    private String shows(EventVisibility sight, Words words) {
+        VisibilityWords told = new VisibilityWords(words, cable.get());
         String height = words.quantities().percent(sight.best().expectedVolts());
         String sendsBack = texts.say(
                 "cable.sendsBack", height, told.looks(sight.kind(), sight.best().expectedVolts()));

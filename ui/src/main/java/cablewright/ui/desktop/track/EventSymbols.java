@@ -1,28 +1,29 @@
 package cablewright.ui.desktop.track;
 
-import cablewright.simulator.cable.BridgedTap;
-import cablewright.simulator.cable.BrokenConductor;
-import cablewright.simulator.cable.BuildOut;
-import cablewright.simulator.cable.Connector;
-import cablewright.simulator.cable.CorrodedJoint;
-import cablewright.simulator.cable.DoneToLine;
-import cablewright.simulator.cable.EventVisitor;
-import cablewright.simulator.cable.GradualDamage;
-import cablewright.simulator.cable.Heat;
-import cablewright.simulator.cable.Housing;
-import cablewright.simulator.cable.Kink;
-import cablewright.simulator.cable.LoadCoil;
-import cablewright.simulator.cable.OneSideOpen;
-import cablewright.simulator.cable.Pinch;
-import cablewright.simulator.cable.SeriesPart;
-import cablewright.simulator.cable.ShuntPart;
-import cablewright.simulator.cable.Splice;
-import cablewright.simulator.cable.Split;
-import cablewright.simulator.cable.Splitter;
-import cablewright.simulator.cable.Tap;
-import cablewright.simulator.cable.TouchingConductors;
-import cablewright.simulator.cable.Unevenness;
-import cablewright.simulator.cable.WaterIngress;
+import cablewright.simulator.cable.condition.GradualDamage;
+import cablewright.simulator.cable.condition.Heat;
+import cablewright.simulator.cable.condition.ImpedanceVariation;
+import cablewright.simulator.cable.condition.Kink;
+import cablewright.simulator.cable.condition.OffCentreCore;
+import cablewright.simulator.cable.condition.Pinch;
+import cablewright.simulator.cable.condition.Split;
+import cablewright.simulator.cable.condition.SpreadPair;
+import cablewright.simulator.cable.condition.WaterIngress;
+import cablewright.simulator.cable.event.EventVisitor;
+import cablewright.simulator.cable.hardware.BridgedTap;
+import cablewright.simulator.cable.hardware.BrokenConductor;
+import cablewright.simulator.cable.hardware.BuildOut;
+import cablewright.simulator.cable.hardware.Connector;
+import cablewright.simulator.cable.hardware.CorrodedJoint;
+import cablewright.simulator.cable.hardware.Housing;
+import cablewright.simulator.cable.hardware.LoadCoil;
+import cablewright.simulator.cable.hardware.OneSideOpen;
+import cablewright.simulator.cable.hardware.SeriesPart;
+import cablewright.simulator.cable.hardware.ShuntPart;
+import cablewright.simulator.cable.hardware.Splice;
+import cablewright.simulator.cable.hardware.Splitter;
+import cablewright.simulator.cable.hardware.Tap;
+import cablewright.simulator.cable.hardware.TouchingConductors;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 
@@ -63,7 +64,7 @@ final class EventSymbols implements EventVisitor<Void> {
         from = Math.min(fromPixels, middle - least / 2);
         to = Math.max(toPixels, middle + least / 2);
         g.setLineWidth(1.5 * track.scale());
-        event.accept(this);
+        visit(event);
     }
 
     private double middle() {
@@ -272,22 +273,56 @@ final class EventSymbols implements EventVisitor<Void> {
     }
 
     @Override
-    public Void condition(DoneToLine event) {
-        if (event instanceof Pinch || event instanceof Kink) {
-            dent();
-        } else if (event instanceof WaterIngress) {
-            waves();
-        } else if (event instanceof Heat) {
-            bracket(track.ink(Ink.DAMAGE), true);
-        } else if (event instanceof Unevenness) {
-            ripple();
-        } else if (event instanceof GradualDamage) {
-            wedges();
-        } else if (event instanceof Split) {
-            crossings(((Split) event).putRight());
-        } else {
-            bracket(track.ink(Ink.DAMAGE), false);
-        }
+    public Void pinch(Pinch event) {
+        dent();
+        return null;
+    }
+
+    @Override
+    public Void kink(Kink event) {
+        dent();
+        return null;
+    }
+
+    @Override
+    public Void waterIngress(WaterIngress event) {
+        waves();
+        return null;
+    }
+
+    @Override
+    public Void offCentreCore(OffCentreCore event) {
+        bracket(track.ink(Ink.DAMAGE), false);
+        return null;
+    }
+
+    @Override
+    public Void gradualDamage(GradualDamage event) {
+        wedges();
+        return null;
+    }
+
+    @Override
+    public Void spreadPair(SpreadPair event) {
+        bracket(track.ink(Ink.DAMAGE), false);
+        return null;
+    }
+
+    @Override
+    public Void split(Split event) {
+        crossings(event.putRight());
+        return null;
+    }
+
+    @Override
+    public Void impedanceVariation(ImpedanceVariation event) {
+        ripple();
+        return null;
+    }
+
+    @Override
+    public Void heat(Heat event) {
+        bracket(track.ink(Ink.DAMAGE), true);
         return null;
     }
 

@@ -2,7 +2,7 @@ package cablewright.ui.desktop.track;
 
 import cablewright.simulator.crosssection.CrossSection;
 import cablewright.simulator.crosssection.SectionDrawing;
-import cablewright.simulator.crosssection.WaterPicture;
+import cablewright.simulator.crosssection.WaterDistribution;
 import java.util.Optional;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
@@ -62,18 +62,18 @@ final class SectionPainter {
 
     private void drawWater(
             GraphicsContext g, SectionDrawing.Coax coax, double x, double y, double inner, double perMetre) {
-        Optional<WaterPicture> picture = coax.waterPicture();
+        Optional<WaterDistribution> picture = coax.waterPicture();
         if (picture.isEmpty() || coax.wetFraction() <= 0) {
             return;
         }
         Color water = track.ink(Ink.WATER);
         double core = coax.coreDiameterMetres() * perMetre / 2;
         double wetArea = coax.wetFraction() * (inner * inner - core * core);
-        if (picture.get() == WaterPicture.FILM_UNDER_SHIELD) {
+        if (picture.get() == WaterDistribution.FILM_UNDER_SHIELD) {
             double dry = Math.sqrt(inner * inner - wetArea);
             fillCircle(g, water, x, y, inner);
             fillCircle(g, track.ink(Ink.DIELECTRIC), x, y, Math.min(dry, inner - 1.5));
-        } else if (picture.get() == WaterPicture.FILM_ON_CORE) {
+        } else if (picture.get() == WaterDistribution.FILM_ON_CORE) {
             double wet = Math.sqrt(core * core + wetArea);
             fillCircle(g, water, x, y - coax.coreOffsetMetres() * perMetre, Math.max(wet, core + 1.5));
         } else {

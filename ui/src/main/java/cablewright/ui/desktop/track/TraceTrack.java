@@ -25,8 +25,8 @@ public final class TraceTrack extends Track {
 
     private final TraceTrackViewModel model;
     private final String caption;
-    private final PennantPainter pennants = new PennantPainter(this);
-    private final HairReadOut readOut = new HairReadOut();
+    private final FlagMarkerPainter pennants = new FlagMarkerPainter(this);
+    private final CursorReadout readOut = new CursorReadout();
 
     /**
      * Makes the track.
@@ -73,7 +73,7 @@ public final class TraceTrack extends Track {
                 .collect(Collectors.joining("\n"));
     }
 
-    PennantPainter pennants() {
+    FlagMarkerPainter pennants() {
         return pennants;
     }
 

@@ -22,7 +22,7 @@ public final class TraceTrackViewModel {
     private final ReadingAids aids;
     private final ObjectProperty<Trace> trace = new SimpleObjectProperty<>();
     private final ObjectProperty<Trace> comparison = new SimpleObjectProperty<>();
-    private final ObjectProperty<List<Pennant>> pennants = new SimpleObjectProperty<>(List.of());
+    private final ObjectProperty<List<FlagMarker>> pennants = new SimpleObjectProperty<>(List.of());
     private final ObjectProperty<List<Extent>> lookHere = new SimpleObjectProperty<>(List.of());
     private final ObjectProperty<OptionalDouble> writtenTo = new SimpleObjectProperty<>(OptionalDouble.empty());
     private final BooleanProperty noiseShown = new SimpleBooleanProperty(false);
@@ -110,7 +110,7 @@ public final class TraceTrackViewModel {
      *
      * @return the flags in the order in which they are drawn
      */
-    public ObjectProperty<List<Pennant>> pennantsProperty() {
+    public ObjectProperty<List<FlagMarker>> pennantsProperty() {
         return pennants;
     }
 

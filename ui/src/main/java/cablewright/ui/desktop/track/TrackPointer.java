@@ -35,8 +35,8 @@ public final class TrackPointer {
      * @param track the track
      * @param actions what becomes of flags
      */
-    public static void on(TraceTrack track, PennantActions actions) {
-        new TrackPointer(track, new PennantGrips(track, actions));
+    public static void on(TraceTrack track, FlagMarkerActions actions) {
+        new TrackPointer(track, new FlagMarkerGrips(track, actions));
     }
 
     /**

@@ -11,7 +11,7 @@ import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.format.Document;
 import cablewright.lessons.format.DocumentWriter;
 import cablewright.lessons.marking.KeyedAnswer;
-import cablewright.ui.desktop.Examples;
+import cablewright.ui.desktop.shell.Examples;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.print.PaperSize;
 import cablewright.ui.words.LengthUnit;
@@ -43,7 +43,7 @@ class ClassBookViewModelTest {
         book = new ClassBookViewModel(
                 new ClassRecords(folder.resolve("store")),
                 Threads.sameThread(),
-                new Texts("cablewright.ui.desktop.desktop"));
+                new Texts("cablewright.ui.desktop.shell.desktop"));
         answers = Files.createDirectory(folder.resolve("answers"));
         Exercise exercise = LESSON.exercises().get(0);
         write("ada.json", KeyedAnswer.of(exercise));

@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.ui.demonstrations.Control;
 import cablewright.ui.demonstrations.Demonstration;
-import cablewright.ui.demonstrations.Hearing;
+import cablewright.ui.demonstrations.ProgressListener;
 import cablewright.ui.demonstrations.Values;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.figure.Figure;
@@ -54,7 +54,7 @@ class DemonstrationViewModelTest {
         }
 
         @Override
-        public Optional<Figure> figure(Values values, LengthUnit lengths, Hearing hearing) {
+        public Optional<Figure> figure(Values values, LengthUnit lengths, ProgressListener hearing) {
             if (hearing.isCancelled()) {
                 stopped++;
                 return Optional.empty();

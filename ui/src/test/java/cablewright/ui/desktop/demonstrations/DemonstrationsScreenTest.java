@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import atlantafx.base.theme.PrimerLight;
 import cablewright.ui.demonstrations.Demonstration;
 import cablewright.ui.demonstrations.Demonstrations;
-import cablewright.ui.desktop.Desktop;
+import cablewright.ui.desktop.shell.Desktop;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.LengthUnit;
 import java.io.IOException;

@@ -1,10 +1,10 @@
 package cablewright.ui.desktop.bench.exercise;
 
-import cablewright.lessons.bench.RecordEdits;
+import cablewright.lessons.answerkey.LineEvent;
+import cablewright.lessons.bench.edit.RecordEdits;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Verdict;
-import cablewright.lessons.marking.LineEvent;
 import cablewright.simulator.cable.Nature;
 import cablewright.ui.desktop.bench.exercise.AskedViewModel.Asked;
 import cablewright.ui.words.LengthUnit;

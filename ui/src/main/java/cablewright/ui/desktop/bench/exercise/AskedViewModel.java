@@ -1,8 +1,8 @@
 package cablewright.ui.desktop.bench.exercise;
 
+import cablewright.lessons.answerkey.AnswerKey;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
-import cablewright.lessons.marking.Demand;
 import cablewright.lessons.marking.KeyedAnswer;
 import cablewright.lessons.practice.DifficultyFeatures;
 import cablewright.ui.desktop.task.LatestRun;
@@ -46,10 +46,10 @@ final class AskedViewModel {
      * @param perfect what a perfect reader hands in
      * @param features what makes it hard
      */
-    record Asked(Demand demand, Attempt perfect, DifficultyFeatures features) {
+    record Asked(AnswerKey demand, Attempt perfect, DifficultyFeatures features) {
 
         static Asked of(Exercise exercise, AtomicBoolean stop) {
-            Demand demand = Demand.of(exercise, stop::get);
+            AnswerKey demand = AnswerKey.of(exercise, stop::get);
             return new Asked(demand, KeyedAnswer.of(demand), DifficultyFeatures.of(demand));
         }
     }

@@ -1,19 +1,19 @@
 package cablewright.ui.desktop.bench.exercise;
 
+import cablewright.lessons.answerkey.LineEvent;
+import cablewright.lessons.answerkey.Requirement;
 import cablewright.lessons.exercise.AsBuiltRecord;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Verdict;
-import cablewright.lessons.marking.LineEvent;
 import cablewright.lessons.marking.MarkingRules;
-import cablewright.lessons.marking.Standing;
 import cablewright.lessons.practice.DifficultyFeatures;
 import cablewright.lessons.practice.Elo;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.Nature;
 import cablewright.ui.words.Quantities;
-import cablewright.ui.words.SightWords;
 import cablewright.ui.words.Texts;
+import cablewright.ui.words.VisibilityWords;
 import cablewright.ui.words.Words;
 
 /** Tells what an exercise asks for, and how hard that is. */
@@ -59,7 +59,7 @@ final class AskedWords {
 
     /** Whether it can be asked for, and why not. */
     String standing(LineEvent event) {
-        if (event.standing() == Standing.DEMANDED) {
+        if (event.standing() == Requirement.DEMANDED) {
             return texts.say(
                     "asked.demanded",
                     words.quantities().percent(event.best().expectedVolts()),
@@ -67,8 +67,9 @@ final class AskedWords {
                     words.end(event.best().end()),
                     Quantities.significant(MarkingRules.EVENT_MARKS));
         }
-        String why = new SightWords(words, exercise.cable()).whyNotClear(event).orElse("");
-        return texts.say(event.standing() == Standing.MARGINAL ? "asked.marginal" : "asked.hidden", why);
+        String why =
+                new VisibilityWords(words, exercise.cable()).whyNotClear(event).orElse("");
+        return texts.say(event.standing() == Requirement.MARGINAL ? "asked.marginal" : "asked.hidden", why);
     }
 
     /** What a perfect reader hands in, such as "A: 31.4 m, splice, belongs". */

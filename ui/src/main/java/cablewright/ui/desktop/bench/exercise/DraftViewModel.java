@@ -1,9 +1,9 @@
 package cablewright.ui.desktop.bench.exercise;
 
-import cablewright.lessons.bench.ExerciseEdits;
 import cablewright.lessons.bench.ExplanationDrafts;
+import cablewright.lessons.bench.edit.ExerciseEdits;
 import cablewright.lessons.exercise.Exercise;
-import cablewright.simulator.network.LineMemory;
+import cablewright.simulator.solve.PropagationCache;
 import cablewright.ui.desktop.task.Threads;
 import java.util.concurrent.atomic.AtomicBoolean;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -46,7 +46,7 @@ final class DraftViewModel {
 
     private Runnable outcome(Exercise exercise, AtomicBoolean stop) {
         try {
-            String draft = ExplanationDrafts.of(exercise, new LineMemory(), stop::get);
+            String draft = ExplanationDrafts.of(exercise, new PropagationCache(), stop::get);
             return () -> take(exercise, draft);
         } catch (RuntimeException e) {
             return () -> problem.set(model.texts().say("draft.failed", String.valueOf(e.getMessage())));

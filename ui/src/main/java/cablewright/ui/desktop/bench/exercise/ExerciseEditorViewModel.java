@@ -2,7 +2,7 @@ package cablewright.ui.desktop.bench.exercise;
 
 import cablewright.lessons.bench.BenchDocument;
 import cablewright.lessons.exercise.Exercise;
-import cablewright.ui.desktop.bench.DocumentViewModel;
+import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.desktop.bench.form.Refusals;
 import cablewright.ui.words.Texts;
 import java.util.Optional;

@@ -1,6 +1,6 @@
 package cablewright.ui.desktop.bench.exercise;
 
-import cablewright.ui.desktop.bench.DocumentViewModel;
+import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.desktop.bench.form.EditorPane;
 import cablewright.ui.desktop.bench.form.EditorTexts;
 import cablewright.ui.desktop.bench.form.Section;

@@ -1,7 +1,7 @@
 package cablewright.ui.desktop.bench.exercise;
 
 import cablewright.lessons.bench.BenchDocument;
-import cablewright.lessons.bench.ExerciseEdits;
+import cablewright.lessons.bench.edit.ExerciseEdits;
 import cablewright.lessons.exercise.Hint;
 import cablewright.ui.desktop.bench.form.FieldViewModel;
 import cablewright.ui.desktop.bench.form.IndexedRows;

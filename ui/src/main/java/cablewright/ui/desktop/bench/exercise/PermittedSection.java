@@ -1,8 +1,8 @@
 package cablewright.ui.desktop.bench.exercise;
 
-import cablewright.lessons.bench.ExerciseEdits;
-import cablewright.lessons.bench.PermittedEdits;
 import cablewright.lessons.bench.UsualView;
+import cablewright.lessons.bench.edit.ExerciseEdits;
+import cablewright.lessons.bench.edit.PermittedEdits;
 import cablewright.lessons.exercise.Permitted;
 import cablewright.lessons.exercise.VelocityRule;
 import cablewright.simulator.cable.LineEnd;
@@ -43,21 +43,23 @@ final class PermittedSection extends VBox {
                 .addAll(
                         list(
                                 "pulses",
-                                Choices::pulses,
-                                it -> Choices.ofShape(it, false),
-                                (it, pulses) -> PermittedEdits.withStimuli(it, pulses, Choices.ofShape(it, true))),
+                                ExerciseChoices::pulses,
+                                it -> ExerciseChoices.ofShape(it, false),
+                                (it, pulses) ->
+                                        PermittedEdits.withStimuli(it, pulses, ExerciseChoices.ofShape(it, true))),
                         list(
                                 "steps",
-                                Choices::steps,
-                                it -> Choices.ofShape(it, true),
-                                (it, steps) -> PermittedEdits.withStimuli(it, Choices.ofShape(it, false), steps)),
+                                ExerciseChoices::steps,
+                                it -> ExerciseChoices.ofShape(it, true),
+                                (it, steps) ->
+                                        PermittedEdits.withStimuli(it, ExerciseChoices.ofShape(it, false), steps)),
                         list(
                                 "ranges",
-                                () -> Choices.ranges(unit.getValue()),
+                                () -> ExerciseChoices.ranges(unit.getValue()),
                                 Permitted::rangesMetres,
                                 PermittedEdits::withRanges),
-                        list("gains", Choices::gains, Permitted::gainsDecibels, PermittedEdits::withGains),
-                        list("averages", Choices::averages, Permitted::averages, PermittedEdits::withAverages),
+                        list("gains", ExerciseChoices::gains, Permitted::gainsDecibels, PermittedEdits::withGains),
+                        list("averages", ExerciseChoices::averages, Permitted::averages, PermittedEdits::withAverages),
                         velocities(),
                         ends(words),
                         usual());

@@ -1,6 +1,6 @@
 package cablewright.ui.desktop.bench.exercise;
 
-import cablewright.lessons.bench.ExerciseEdits;
+import cablewright.lessons.bench.edit.ExerciseEdits;
 import cablewright.lessons.exercise.Prediction;
 import cablewright.ui.desktop.bench.form.QuestionEditor;
 import java.util.Optional;

@@ -1,6 +1,6 @@
 package cablewright.ui.desktop.bench.exercise;
 
-import cablewright.lessons.bench.ExerciseEdits;
+import cablewright.lessons.bench.edit.ExerciseEdits;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Permitted;
 import cablewright.lessons.exercise.Start;

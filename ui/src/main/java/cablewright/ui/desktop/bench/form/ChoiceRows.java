@@ -2,7 +2,7 @@ package cablewright.ui.desktop.bench.form;
 
 import cablewright.lessons.bench.BenchDocument;
 import cablewright.lessons.exercise.Choice;
-import cablewright.ui.desktop.bench.DocumentViewModel;
+import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.words.Texts;
 import java.util.ArrayList;
 import java.util.List;

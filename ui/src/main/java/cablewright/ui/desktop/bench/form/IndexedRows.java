@@ -1,7 +1,7 @@
 package cablewright.ui.desktop.bench.form;
 
 import cablewright.lessons.bench.BenchDocument;
-import cablewright.ui.desktop.bench.DocumentViewModel;
+import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -4,7 +4,7 @@ import cablewright.lessons.bench.BenchDocument;
 import cablewright.lessons.exercise.Choice;
 import cablewright.lessons.exercise.Prediction;
 import cablewright.lessons.exercise.Reasons;
-import cablewright.ui.desktop.bench.DocumentViewModel;
+import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.words.Texts;
 import java.util.List;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 package cablewright.ui.desktop.bench.form;
 
 import cablewright.lessons.bench.BenchDocument;
-import cablewright.ui.desktop.bench.DocumentViewModel;
+import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import javafx.beans.value.ChangeListener;

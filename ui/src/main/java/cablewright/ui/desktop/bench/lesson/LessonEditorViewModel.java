@@ -2,11 +2,11 @@ package cablewright.ui.desktop.bench.lesson;
 
 import cablewright.lessons.bench.BenchDocument;
 import cablewright.lessons.bench.BenchTemplate;
-import cablewright.lessons.bench.ExerciseEdits;
-import cablewright.lessons.bench.LessonEdits;
+import cablewright.lessons.bench.edit.ExerciseEdits;
+import cablewright.lessons.bench.edit.LessonEdits;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.exercise.LessonPage;
-import cablewright.ui.desktop.bench.DocumentViewModel;
+import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.desktop.bench.form.Order;
 import cablewright.ui.desktop.bench.form.Refusals;
 import cablewright.ui.words.Texts;

@@ -1,7 +1,7 @@
 package cablewright.ui.desktop.bench.lesson;
 
 import cablewright.lessons.exercise.Lesson;
-import cablewright.ui.desktop.bench.DocumentViewModel;
+import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.desktop.bench.form.EditorPane;
 import cablewright.ui.desktop.bench.form.EditorTexts;
 import cablewright.ui.desktop.bench.form.FieldViewModel;

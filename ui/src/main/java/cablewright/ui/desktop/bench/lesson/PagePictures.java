@@ -1,7 +1,7 @@
 package cablewright.ui.desktop.bench.lesson;
 
 import cablewright.lessons.bench.BenchDocument;
-import cablewright.lessons.bench.LessonEdits;
+import cablewright.lessons.bench.edit.LessonEdits;
 import cablewright.lessons.exercise.LessonPage;
 import cablewright.lessons.exercise.Picture;
 import cablewright.ui.desktop.bench.form.FieldViewModel;

@@ -1,7 +1,7 @@
 package cablewright.ui.desktop.bench.paper;
 
-import cablewright.ui.desktop.bench.BenchViewModel;
 import cablewright.ui.desktop.bench.form.EditorTexts;
+import cablewright.ui.desktop.bench.model.BenchViewModel;
 import cablewright.ui.desktop.bench.paper.PaperViewModel.Sheets;
 import cablewright.ui.print.PaperSize;
 import cablewright.ui.words.LengthUnit;

@@ -1,6 +1,6 @@
 package cablewright.ui.desktop.bench.record;
 
-import cablewright.lessons.bench.RecordDifference;
+import cablewright.lessons.bench.edit.RecordDifference;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;

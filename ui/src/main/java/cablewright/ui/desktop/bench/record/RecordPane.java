@@ -1,12 +1,12 @@
 package cablewright.ui.desktop.bench.record;
 
-import cablewright.lessons.bench.RecordDifference;
-import cablewright.lessons.bench.RecordDifference.What;
-import cablewright.lessons.bench.RecordSpoiler;
+import cablewright.lessons.bench.edit.RecordDifference;
+import cablewright.lessons.bench.edit.RecordDifference.What;
+import cablewright.lessons.bench.edit.RecordSpoiler;
 import cablewright.lessons.exercise.RecordedEnd;
 import cablewright.lessons.exercise.RecordedItem;
 import cablewright.simulator.cable.EventKind;
-import cablewright.ui.desktop.bench.DocumentViewModel;
+import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.desktop.bench.form.EditorPane;
 import cablewright.ui.desktop.bench.form.EditorTexts;
 import cablewright.ui.desktop.bench.form.FieldViewModel;

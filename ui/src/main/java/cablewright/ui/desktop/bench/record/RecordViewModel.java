@@ -1,15 +1,15 @@
 package cablewright.ui.desktop.bench.record;
 
 import cablewright.lessons.bench.BenchDocument;
-import cablewright.lessons.bench.RecordComparison;
-import cablewright.lessons.bench.RecordDifference;
-import cablewright.lessons.bench.RecordEdits;
-import cablewright.lessons.bench.RecordSpoiler;
+import cablewright.lessons.bench.edit.RecordComparison;
+import cablewright.lessons.bench.edit.RecordDifference;
+import cablewright.lessons.bench.edit.RecordEdits;
+import cablewright.lessons.bench.edit.RecordSpoiler;
 import cablewright.lessons.exercise.AsBuiltRecord;
 import cablewright.lessons.exercise.RecordedEnd;
 import cablewright.lessons.exercise.RecordedItem;
 import cablewright.simulator.cable.EventKind;
-import cablewright.ui.desktop.bench.DocumentViewModel;
+import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.words.Texts;
 import java.util.List;
 import java.util.Optional;

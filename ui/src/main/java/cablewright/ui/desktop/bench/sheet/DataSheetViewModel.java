@@ -1,17 +1,17 @@
 package cablewright.ui.desktop.bench.sheet;
 
 import cablewright.lessons.bench.BenchDocument;
-import cablewright.lessons.bench.CableEdits;
+import cablewright.lessons.bench.edit.CableEdits;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Run;
-import cablewright.simulator.crosssection.AttenuationPoint;
-import cablewright.simulator.crosssection.DataSheet;
-import cablewright.simulator.crosssection.DatasheetSection;
+import cablewright.simulator.crosssection.FittedSection;
+import cablewright.simulator.crosssection.datasheet.AttenuationPoint;
+import cablewright.simulator.crosssection.datasheet.DataSheet;
 import cablewright.simulator.line.CableFamily;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
-import cablewright.ui.desktop.bench.DocumentViewModel;
+import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.desktop.task.LatestRun;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.Texts;
@@ -68,7 +68,7 @@ final class DataSheetViewModel {
      * @param section its section, with sheet and fit
      * @param curve what the fit gives between and around the sheet's frequencies
      */
-    record Fitted(CableType type, DatasheetSection section, List<AttenuationPoint> curve) {}
+    record Fitted(CableType type, FittedSection section, List<AttenuationPoint> curve) {}
 
     Texts texts() {
         return texts;
@@ -191,7 +191,7 @@ final class DataSheetViewModel {
             List<AttenuationPoint> points) {}
 
     private static Fitted fitted(Sheet sheet, String source) {
-        DatasheetSection section = DatasheetSection.fitted(new DataSheet(
+        FittedSection section = FittedSection.fitted(new DataSheet(
                 Families.layout(sheet.family()),
                 sheet.ohms(),
                 sheet.velocity(),

@@ -1,6 +1,6 @@
 package cablewright.ui.desktop.bench.sheet;
 
-import cablewright.simulator.crosssection.ConductorLayout;
+import cablewright.simulator.crosssection.datasheet.ConductorLayout;
 import cablewright.simulator.line.CableFamily;
 import java.util.List;
 import java.util.stream.Stream;

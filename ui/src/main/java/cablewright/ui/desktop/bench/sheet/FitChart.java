@@ -1,7 +1,7 @@
 package cablewright.ui.desktop.bench.sheet;
 
-import cablewright.simulator.crosssection.AttenuationPoint;
-import cablewright.simulator.crosssection.DataSheetFit;
+import cablewright.simulator.crosssection.datasheet.AttenuationPoint;
+import cablewright.simulator.crosssection.datasheet.DataSheetFit;
 import cablewright.ui.desktop.bench.sheet.DataSheetViewModel.Fitted;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.Texts;

@@ -1,6 +1,6 @@
 package cablewright.ui.desktop.bench.sheet;
 
-import cablewright.simulator.crosssection.DataSheetFit;
+import cablewright.simulator.crosssection.datasheet.DataSheetFit;
 import cablewright.ui.desktop.bench.sheet.DataSheetViewModel.Fitted;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.Texts;

@@ -1,6 +1,6 @@
 package cablewright.ui.desktop.bench.tabs;
 
-import cablewright.ui.desktop.bench.DocumentViewModel;
+import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.desktop.bench.exercise.ExercisePane;
 import cablewright.ui.desktop.bench.form.EditorTexts;
 import cablewright.ui.desktop.bench.lesson.LessonPane;

@@ -3,7 +3,7 @@ package cablewright.ui.desktop.bench.trial;
 import cablewright.lessons.bench.BenchDocument;
 import cablewright.ui.desktop.bench.form.EditorTexts;
 import cablewright.ui.desktop.practice.PracticeView;
-import cablewright.ui.desktop.practice.PracticeViewModel;
+import cablewright.ui.desktop.practice.model.PracticeViewModel;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Texts;
@@ -27,7 +27,7 @@ import javafx.scene.layout.Region;
  */
 public final class TrialView extends BorderPane {
 
-    private static final String PRACTICE_TEXTS = "cablewright.ui.desktop.desktop";
+    private static final String PRACTICE_TEXTS = "cablewright.ui.desktop.shell.desktop";
 
     private final PracticeViewModel model;
     private final PracticeView practice;

@@ -1,0 +1,185 @@
+package cablewright.lessons.answerkey;
+
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Verdict;
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.Event;
+import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.cable.Signature;
+import cablewright.simulator.cable.condition.LineCondition;
+import cablewright.simulator.explanation.visibility.Visibility;
+import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
+import java.util.stream.Collectors;
+
+/**
+ * What an exercise asks for: each event of its cable with the best view that its permitted settings give. It depends on the
+ * exercise alone and takes a while to work out, so it is made once and kept.
+ */
+public final class AnswerKey {
+
+    private final Exercise exercise;
+    private final List<LineEvent> events;
+    private final Map<String, EventExtent> extents;
+    private final Map<LineEnd, LineMap> maps;
+
+    private AnswerKey(
+            Exercise exercise, List<LineEvent> events, Map<String, EventExtent> extents, Map<LineEnd, LineMap> maps) {
+        this.exercise = exercise;
+        this.events = List.copyOf(events);
+        this.extents = Map.copyOf(extents);
+        this.maps = Map.copyOf(maps);
+    }
+
+    /**
+     * Works out what an exercise asks for.
+     *
+     * @param exercise the exercise
+     * @return what it asks for
+     */
+    public static AnswerKey of(Exercise exercise) {
+        return of(exercise, () -> false);
+    }
+
+    /**
+     * Works out what an exercise asks for, and can be told to stop.
+     *
+     * @param exercise the exercise
+     * @param cancelled asked now and then; once true the work ends
+     * @return what it asks for
+     * @throws CancellationException if it was cancelled
+     */
+    public static AnswerKey of(Exercise exercise, BooleanSupplier cancelled) {
+        Cable cable = exercise.cable();
+        ViewSearch search = new ViewSearch(exercise, cancelled);
+        List<PermittedSettings.View> views = PermittedSettings.of(exercise, ViewSearch.secondsThereAndBack(cable));
+        Set<String> ids = cable.events().stream().map(Event::id).collect(Collectors.toSet());
+        search.search(cable, ids, views);
+        List<LineEvent> events = new ArrayList<>();
+        Map<String, EventExtent> extents = new HashMap<>();
+        for (Event event : cable.events()) {
+            events.add(judged(event, exercise, search.bestOf(event.id())));
+            extents.put(event.id(), extent(event, search));
+        }
+        askedEnd(exercise, search, views).ifPresent(events::add);
+        extents.put(VisibilityAnalysis.END_OF_LINE, EventExtent.POINT);
+        events.sort(Comparator.comparingDouble(LineEvent::trueStartMetres).thenComparing(LineEvent::eventId));
+        Map<LineEnd, LineMap> maps = new EnumMap<>(LineEnd.class);
+        for (LineEnd end : LineEnd.values()) {
+            maps.put(end, LineMap.of(cable, end));
+        }
+        return new AnswerKey(exercise, events, extents, maps);
+    }
+
+    private static LineEvent judged(Event event, Exercise exercise, BestView best) {
+        return new LineEvent(
+                event.id(),
+                event.kind(),
+                TrueVerdict.of(event, exercise.record()),
+                standing(best.visibility()),
+                event.startMetres(),
+                event.endMetres(),
+                best);
+    }
+
+    private static Requirement standing(Visibility visibility) {
+        if (visibility == Visibility.CLEAR) {
+            return Requirement.DEMANDED;
+        }
+        return visibility == Visibility.MARGINAL ? Requirement.MARGINAL : Requirement.HIDDEN;
+    }
+
+    private static EventExtent extent(Event event, ViewSearch search) {
+        boolean stretch =
+                event instanceof LineCondition && event.kind().signature().extent() == Signature.Extent.LONG;
+        if (!stretch) {
+            return EventExtent.POINT;
+        }
+        return search.hasTwoEdges(event.id()) ? EventExtent.EDGES : EventExtent.WITHIN;
+    }
+
+    private static Optional<LineEvent> askedEnd(
+            Exercise exercise, ViewSearch search, List<PermittedSettings.View> views) {
+        Optional<EndAsEvent> told = exercise.endIsGiven() ? Optional.empty() : EndAsEvent.of(exercise.cable());
+        if (told.isEmpty()) {
+            return Optional.empty();
+        }
+        List<PermittedSettings.View> fromNear =
+                views.stream().filter(view -> view.end() == LineEnd.NEAR).toList();
+        String id = told.get().eventId();
+        search.search(told.get().cable(), Set.of(id), fromNear);
+        BestView best = search.bestOf(id);
+        if (best == null) {
+            return Optional.empty();
+        }
+        double length = exercise.cable().lengthMetres();
+        return Optional.of(new LineEvent(
+                VisibilityAnalysis.END_OF_LINE,
+                EventKind.END,
+                Verdict.BELONGS,
+                standing(best.visibility()),
+                length,
+                length,
+                best));
+    }
+
+    /**
+     * Returns every event with its standing, in the order in which they lie along the cable.
+     *
+     * @return the events; the end of the line is among them where the exercise asks for it
+     */
+    public List<LineEvent> events() {
+        return events;
+    }
+
+    /**
+     * Returns the events that must be found.
+     *
+     * @return those that some permitted setting shows clearly
+     */
+    public List<LineEvent> demanded() {
+        return events.stream()
+                .filter(event -> event.standing() == Requirement.DEMANDED)
+                .toList();
+    }
+
+    /**
+     * Returns the exercise.
+     *
+     * @return the exercise
+     */
+    public Exercise exercise() {
+        return exercise;
+    }
+
+    public EventExtent extentOf(String eventId) {
+        return extents.get(eventId);
+    }
+
+    public LineMap map(LineEnd end) {
+        return maps.get(end);
+    }
+
+    /** Where an event is as seen from an end; empty where it can't be told from there. */
+    public Optional<LineMap.Stretch> stretch(String eventId, LineEnd end) {
+        if (!eventId.equals(VisibilityAnalysis.END_OF_LINE)) {
+            return Optional.ofNullable(map(end).events().get(eventId));
+        }
+        LineMap.Place there = new LineMap.Place(map(end).endSeconds(), map(end).lengthMetres());
+        return end == LineEnd.NEAR ? Optional.of(new LineMap.Stretch(there, there)) : Optional.empty();
+    }
+
+    public boolean endIsAsked() {
+        return events.stream().anyMatch(event -> event.eventId().equals(VisibilityAnalysis.END_OF_LINE));
+    }
+}

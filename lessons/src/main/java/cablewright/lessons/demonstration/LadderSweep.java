@@ -1,0 +1,82 @@
+package cablewright.lessons.demonstration;
+
+import cablewright.simulator.cable.Lumped;
+import cablewright.simulator.circuit.Element;
+import cablewright.simulator.circuit.Load;
+import cablewright.simulator.circuit.Network;
+import cablewright.simulator.circuit.PortResponse;
+import cablewright.simulator.kernel.ComplexArray;
+import cablewright.simulator.line.ContourGrid;
+import cablewright.simulator.line.Frequencies;
+import cablewright.simulator.solve.LineTable;
+import cablewright.simulator.solve.ReflectionSolver;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A chain of equal T sections, each L/2 in series, C across, L/2 in series, as the port sees it.
+ *
+ * <p>It passes up to f_c = 1/(π√(LC)); below, a section turns the wave by 2 asin(f/f_c), and the image impedance is
+ * √(L/C) √(1 − (f/f_c)²) (O. J. Zobel's constant-k section, from memory).
+ *
+ * @param sections how many, 1 to 2000
+ * @param henries L of one section [H]
+ * @param farads C of one section [F]
+ * @param load what closes the chain
+ * @param referenceOhms resistance on which reflections are told [Ω]
+ */
+public record LadderSweep(int sections, double henries, double farads, Load load, double referenceOhms)
+        implements PortResponse {
+
+    private static final int NOTHING_KEPT = 16;
+
+    /** Refuses a chain that can't be. */
+    public LadderSweep {
+        Allow.between("sections", sections, 1, 2000);
+        Allow.between("henries", henries, 1e-15, 1e3);
+        Allow.between("farads", farads, 1e-18, 1);
+        Allow.between("referenceOhms", referenceOhms, 0.1, 1e5);
+    }
+
+    /**
+     * Returns where a chain stops passing.
+     *
+     * @return f_c [Hz]
+     */
+    public double cutoffHertz() {
+        return 1 / (Math.PI * Math.sqrt(henries * farads));
+    }
+
+    @Override
+    public Optional<ContourGrid> nativeGrid() {
+        return Optional.empty();
+    }
+
+    @Override
+    public ComplexArray reflection(ContourGrid grid, int count) {
+        return reflection(grid.points().slice(0, count));
+    }
+
+    /**
+     * Returns the reflection coefficient at a list of frequencies.
+     *
+     * @param frequencies the frequencies
+     * @return Γ
+     */
+    public ComplexArray reflection(Frequencies frequencies) {
+        return ReflectionSolver.reflection(network(), referenceOhms, new LineTable(frequencies, NOTHING_KEPT));
+    }
+
+    private Network network() {
+        List<Element> elements = new ArrayList<>();
+        Set<String> nobody = Set.of();
+        for (int i = 0; i < sections; i++) {
+            elements.add(new Element.Series(Lumped.inductor(i == 0 ? henries / 2 : henries), nobody));
+            elements.add(new Element.Shunt(Lumped.capacitor(farads), nobody));
+        }
+        elements.add(new Element.Series(Lumped.inductor(henries / 2), nobody));
+        return new Network(elements, load);
+    }
+}

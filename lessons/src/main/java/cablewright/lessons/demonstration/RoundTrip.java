@@ -1,0 +1,72 @@
+package cablewright.lessons.demonstration;
+
+import cablewright.simulator.kernel.ComplexArray;
+import cablewright.simulator.line.CableType;
+import cablewright.simulator.line.ContourGrid;
+import cablewright.simulator.line.Frequencies;
+import cablewright.simulator.material.PhysicalConstants;
+import cablewright.simulator.solve.LineTable;
+
+/** What a way there and back through a cable leaves of a wave, with the delay that all of it has taken out. */
+final class RoundTrip {
+
+    private static final int MOST_KEPT = 1 << 20;
+
+    private final CableType type;
+    private final double slownessAhead;
+
+    /** For waves whose spectrum ends at a top frequency. */
+    RoundTrip(CableType type, double topHertz) {
+        this.type = type;
+        this.slownessAhead = slownessOfTheFirst(topHertz);
+    }
+
+    /**
+     * Time per metre that nothing overtakes. Near the top of the band a conductor's inner reactance is as large as its
+     * resistance, so (Im γ − Re γ)/ω lies below the slowness of every part of the wave.
+     */
+    private double slownessOfTheFirst(double topHertz) {
+        double omega = 2 * Math.PI * topHertz;
+        ComplexArray gamma = propagation(Frequencies.ofSweep(topHertz));
+        return Math.min(slowness(), (gamma.im(0) - gamma.re(0)) / omega);
+    }
+
+    private ComplexArray propagation(Frequencies frequencies) {
+        return new LineTable(frequencies, MOST_KEPT).wave(type.section()).propagation();
+    }
+
+    /** Time per metre by which distances are counted [s/m]. */
+    double slowness() {
+        return 1 / (type.section().velocityFraction() * PhysicalConstants.SPEED_OF_LIGHT);
+    }
+
+    /** When the very first of a wave may be back from a distance [s]. */
+    double firstSeconds(double metres) {
+        return 2 * metres * slownessAhead;
+    }
+
+    /** γ at the first frequencies of a grid. */
+    ComplexArray propagation(ContourGrid grid, int count) {
+        return propagation(grid.points().slice(0, count));
+    }
+
+    /** e^(−2(γ − s·slownessAhead)d) at the first frequencies of a grid. */
+    ComplexArray decay(ContourGrid grid, ComplexArray propagation, double metres) {
+        int n = propagation.count();
+        double[] re = new double[n];
+        double[] im = new double[n];
+        for (int k = 0; k < n; k++) {
+            double loss = propagation.re(k) - grid.dampingPerSecond() * slownessAhead;
+            double turn = propagation.im(k) - k * grid.spacingRadiansPerSecond() * slownessAhead;
+            double size = Math.exp(-2 * metres * loss);
+            re[k] = size * Math.cos(2 * metres * turn);
+            im[k] = -size * Math.sin(2 * metres * turn);
+        }
+        return ComplexArray.takingOver(re, im);
+    }
+
+    /** Attenuation [Np/m]. */
+    double attenuation(double hertz) {
+        return propagation(Frequencies.ofSweep(hertz)).re(0);
+    }
+}

@@ -1,0 +1,79 @@
+package cablewright.lessons.format;
+
+import cablewright.simulator.line.CableType;
+import cablewright.simulator.line.Catalogue;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What is known while a file is read: the problems so far, and the cable types that the file brings along. */
+final class ReadingState {
+
+    /** Enough to work with; a file with more is most likely not one of ours. */
+    private static final int MOST_PROBLEMS = 100;
+
+    private final boolean leavesOutWhatIsNew;
+    private final List<FormatProblem> problems = new ArrayList<>();
+    private final Map<String, CableType> ownTypes = new LinkedHashMap<>();
+
+    ReadingState() {
+        this(false);
+    }
+
+    private ReadingState(boolean leavesOutWhatIsNew) {
+        this.leavesOutWhatIsNew = leavesOutWhatIsNew;
+    }
+
+    /** Reads a file of a newer version: fields that are not known are left out instead of refused. */
+    static ReadingState ofNewer() {
+        return new ReadingState(true);
+    }
+
+    boolean leavesOutWhatIsNew() {
+        return leavesOutWhatIsNew;
+    }
+
+    void problem(At at, String fault, String remedy) {
+        if (problems.size() < MOST_PROBLEMS) {
+            problems.add(new FormatProblem(at.path(), fault, remedy));
+        }
+    }
+
+    /** Takes a refusal of a constructor apart: "field is value; what is allowed". */
+    void refusal(At at, String message) {
+        String plain = message.endsWith(".") ? message.substring(0, message.length() - 1) : message;
+        int cut = plain.indexOf("; ");
+        String fault = cut < 0 ? plain : plain.substring(0, cut);
+        String remedy = cut < 0 ? "change it" : plain.substring(cut + 2);
+        int space = fault.indexOf(' ');
+        String first = space < 0 ? fault : fault.substring(0, space);
+        boolean namesField =
+                space > 0 && first.matches("[a-z][A-Za-z]*") && fault.matches("\\w+ (is|has|ends?|nest|reaches) .*");
+        if (namesField) {
+            problem(at.field(first), Shown.text(fault.substring(space + 1)), remedy);
+        } else {
+            problem(at, "can't be: " + fault, remedy);
+        }
+    }
+
+    void addType(CableType type, At at) {
+        if (ownTypes.put(type.id(), type) != null) {
+            problem(at.field("id"), "is \"" + type.id() + "\" for the second time", "give each type an id of its own");
+        }
+    }
+
+    Optional<CableType> type(String id) {
+        return Optional.ofNullable(ownTypes.get(id))
+                .or(() -> Catalogue.standard().find(id));
+    }
+
+    List<FormatProblem> problems() {
+        return problems;
+    }
+
+    boolean isSound() {
+        return problems.isEmpty();
+    }
+}

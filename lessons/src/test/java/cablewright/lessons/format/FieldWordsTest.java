@@ -1,0 +1,56 @@
+package cablewright.lessons.format;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import cablewright.simulator.cable.Event;
+import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.crosssection.FittedSection;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+class FieldWordsTest {
+
+    @Test
+    void everyRecordOfASealedFamilyHasItsWord() {
+        for (Map.Entry<Class<?>, List<Variant>> family : FieldWords.families().entrySet()) {
+            Set<Class<?>> told =
+                    family.getValue().stream().map(FieldWordsTest::valueType).collect(Collectors.toSet());
+            assertEquals(
+                    records(family.getKey()).collect(Collectors.toSet()),
+                    told,
+                    family.getKey().getName());
+        }
+    }
+
+    /** A data sheet is told in place of the section that is fitted to it. */
+    private static Class<?> valueType(Variant variant) {
+        return variant.word().equals("data-sheet") ? FittedSection.class : variant.type();
+    }
+
+    private static Stream<Class<?>> records(Class<?> type) {
+        return type.isSealed()
+                ? Arrays.stream(type.getPermittedSubclasses()).flatMap(FieldWordsTest::records)
+                : Stream.of(type);
+    }
+
+    @Test
+    void noWordIsUsedTwiceAndEventsGoByTheWordOfTheirKind() {
+        for (List<Variant> variants : FieldWords.families().values()) {
+            assertEquals(
+                    variants.size(),
+                    new HashSet<>(variants.stream().map(Variant::word).toList()).size());
+        }
+        Set<String> kinds = Arrays.stream(EventKind.values()).map(EventKind::id).collect(Collectors.toSet());
+        Set<String> words = FieldWords.families().get(Event.class).stream()
+                .map(Variant::word)
+                .collect(Collectors.toSet());
+        words.removeAll(kinds);
+        assertEquals(Set.of("series-element", "shunt-element", "kink"), words);
+    }
+}

@@ -1,0 +1,76 @@
+package cablewright.simulator.cable.condition;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.Profile;
+import cablewright.simulator.check.Require;
+import cablewright.simulator.crosssection.CrossSection;
+
+/**
+ * Damage that grows and fades over metres, such as heat, bending or a lightning current leave: the impedance
+ * drifts away and comes back with no edge.
+ *
+ * <p>{@link CrossSection#scaled} by relativeImpedance^profile, so a linear profile is an exponential taper: to
+ * first order a pulse of length w reflects ½ ln(r) · min(1, w v/(2 L)) (Pozar, Microwave Engineering, 4th ed.,
+ * sec. 5.8, number from memory).
+ *
+ * @param id name within the cable
+ * @param startMetres where the stretch begins, from the near end [m]
+ * @param lengthMetres how long it is [m]
+ * @param relativeImpedance impedance over the sound cable's where it is worst, 0.05 to 20, not 1
+ * @param profile how it varies along the stretch
+ */
+public record GradualDamage(
+        String id, double startMetres, double lengthMetres, double relativeImpedance, Profile profile)
+        implements LineCondition {
+
+    /** Refuses values that can't exist. */
+    public GradualDamage {
+        Require.id(id);
+        Require.between("startMetres", startMetres, 0, Cable.MOST_METRES);
+        Require.above("lengthMetres", lengthMetres, 0, Cable.MOST_METRES);
+        Require.between("relativeImpedance", relativeImpedance, 0.05, 20);
+        Require.present("profile", profile);
+    }
+
+    @Override
+    public EventKind kind() {
+        return EventKind.GRADUAL_DAMAGE;
+    }
+
+    @Override
+    public GradualDamage movedTo(double newStartMetres) {
+        return new GradualDamage(id, newStartMetres, lengthMetres, relativeImpedance, profile);
+    }
+
+    @Override
+    public GradualDamage mirrored(double cableLengthMetres) {
+        double start = mirroredStartMetres(cableLengthMetres);
+        return new GradualDamage(id, start, lengthMetres, relativeImpedance, profile.mirrored());
+    }
+
+    @Override
+    public double depthAt(double along) {
+        return Math.pow(relativeImpedance, profile.at(along));
+    }
+
+    @Override
+    public CrossSection applyTo(CrossSection section, double depth) {
+        return depth == 1 ? section : section.scaled(depth);
+    }
+
+    @Override
+    public double longestStepMetres() {
+        return profile.longestStepMetres(lengthMetres);
+    }
+
+    @Override
+    public int compositionOrder() {
+        return 0;
+    }
+
+    @Override
+    public <T> T accept(ConditionVisitor<T> visitor) {
+        return visitor.gradualDamage(this);
+    }
+}

@@ -1,0 +1,2 @@
+/** Both families of events at once, for whoever treats any event. */
+package cablewright.simulator.cable.event;

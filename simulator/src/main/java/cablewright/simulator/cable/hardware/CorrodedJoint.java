@@ -1,0 +1,46 @@
+package cablewright.simulator.cable.hardware;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.check.Require;
+import java.util.OptionalDouble;
+
+/**
+ * A joint whose contact has corroded: a series resistance, perhaps bridged by the capacitance of its oxide.
+ *
+ * <p>ρ = Z/(Z + 2 Z0) with Z = R or R‖C (Pozar, Microwave Engineering, 4th ed., sec. 4.3, number from memory). A
+ * bridging capacitance lets the fast edge pass, so a short pulse shows less of it than a long one.
+ *
+ * @param id name within the cable
+ * @param positionMetres distance from the near end [m]
+ * @param seriesResistanceOhms resistance of the contact [Ω], above 0 to 1e9
+ * @param oxideCapacitanceFarads capacitance across it [F], above 0 to 1e-3; absent for none
+ */
+public record CorrodedJoint(
+        String id, double positionMetres, double seriesResistanceOhms, OptionalDouble oxideCapacitanceFarads)
+        implements InlineComponent {
+
+    /** Refuses values that can't exist. */
+    public CorrodedJoint {
+        Require.id(id);
+        Require.between("positionMetres", positionMetres, 0, Cable.MOST_METRES);
+        Require.above("seriesResistanceOhms", seriesResistanceOhms, 0, 1e9);
+        Require.present("oxideCapacitanceFarads", oxideCapacitanceFarads);
+        oxideCapacitanceFarads.ifPresent(c -> Require.above("oxideCapacitanceFarads", c, 0, 1e-3));
+    }
+
+    @Override
+    public EventKind kind() {
+        return EventKind.CORRODED_JOINT;
+    }
+
+    @Override
+    public CorrodedJoint movedTo(double newPositionMetres) {
+        return new CorrodedJoint(id, newPositionMetres, seriesResistanceOhms, oxideCapacitanceFarads);
+    }
+
+    @Override
+    public <T> T accept(ComponentVisitor<T> visitor) {
+        return visitor.corrodedJoint(this);
+    }
+}

@@ -1,0 +1,62 @@
+package cablewright.simulator.cable.hardware;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.check.Require;
+
+/**
+ * An amplifier or other housing in the line, as a reflectometer meets it: a band-limited two-port that passes
+ * high frequencies with some loss and stops low ones.
+ *
+ * <p>Circuit: a coupling capacitor on each side, a matched resistive T of the stated loss between them, and a stray
+ * capacitance at its middle. With C = 1/(2π f Z0) the corner frequency is f. A pulse much longer than 1/f meets
+ * an open; an amplifier's gain is not modelled, since it is one-way and adds nothing to what comes back to its
+ * input but through its own isolation (common practice, no source).
+ *
+ * @param id name within the cable
+ * @param positionMetres distance from the near end [m]
+ * @param nominalImpedanceOhms impedance that it is made for [Ω], 1 to 1000
+ * @param throughLossDecibels loss in its band [dB], above 0 to 60
+ * @param strayCapacitanceFarads capacitance that spoils its match [F], 0 to 1e-9
+ * @param lowCornerHertz frequency below which it stops the wave [Hz], above 0 to 1e9
+ */
+public record Housing(
+        String id,
+        double positionMetres,
+        double nominalImpedanceOhms,
+        double throughLossDecibels,
+        double strayCapacitanceFarads,
+        double lowCornerHertz)
+        implements InlineComponent {
+
+    /** Refuses values that can't exist. */
+    public Housing {
+        Require.id(id);
+        Require.between("positionMetres", positionMetres, 0, Cable.MOST_METRES);
+        Require.between("nominalImpedanceOhms", nominalImpedanceOhms, 1, 1000);
+        Require.above("throughLossDecibels", throughLossDecibels, 0, 60);
+        Require.between("strayCapacitanceFarads", strayCapacitanceFarads, 0, 1e-9);
+        Require.above("lowCornerHertz", lowCornerHertz, 0, 1e9);
+    }
+
+    @Override
+    public EventKind kind() {
+        return EventKind.HOUSING;
+    }
+
+    @Override
+    public Housing movedTo(double newPositionMetres) {
+        return new Housing(
+                id,
+                newPositionMetres,
+                nominalImpedanceOhms,
+                throughLossDecibels,
+                strayCapacitanceFarads,
+                lowCornerHertz);
+    }
+
+    @Override
+    public <T> T accept(ComponentVisitor<T> visitor) {
+        return visitor.housing(this);
+    }
+}

@@ -1,0 +1,42 @@
+package cablewright.simulator.cable.hardware;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.check.Require;
+
+/**
+ * One conductor of a pair broken, the other whole.
+ *
+ * <p>Seen by a balanced instrument the break is a series capacitance, that of the gap and of the two wire ends to
+ * whatever surrounds the pair: the fast edge partly passes, the slow part meets an open. The capacitance is
+ * given, since it depends on what lies around the pair (common practice, no source).
+ *
+ * @param id name within the cable
+ * @param positionMetres distance from the near end [m]
+ * @param bridgingCapacitanceFarads capacitance across the break as the pair sees it [F], above 0 to 1e-6
+ */
+public record OneSideOpen(String id, double positionMetres, double bridgingCapacitanceFarads)
+        implements InlineComponent {
+
+    /** Refuses values that can't exist. */
+    public OneSideOpen {
+        Require.id(id);
+        Require.between("positionMetres", positionMetres, 0, Cable.MOST_METRES);
+        Require.above("bridgingCapacitanceFarads", bridgingCapacitanceFarads, 0, 1e-6);
+    }
+
+    @Override
+    public EventKind kind() {
+        return EventKind.ONE_SIDE_OPEN;
+    }
+
+    @Override
+    public OneSideOpen movedTo(double newPositionMetres) {
+        return new OneSideOpen(id, newPositionMetres, bridgingCapacitanceFarads);
+    }
+
+    @Override
+    public <T> T accept(ComponentVisitor<T> visitor) {
+        return visitor.oneSideOpen(this);
+    }
+}

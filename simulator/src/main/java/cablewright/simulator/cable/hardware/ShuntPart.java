@@ -1,0 +1,38 @@
+package cablewright.simulator.cable.hardware;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.Lumped;
+import cablewright.simulator.check.Require;
+
+/**
+ * A lumped element across the line, given by its values: ρ = −Y Z0/(2 + Y Z0).
+ *
+ * @param id name within the cable
+ * @param positionMetres distance from the near end [m]
+ * @param part the element
+ */
+public record ShuntPart(String id, double positionMetres, Lumped part) implements InlineComponent {
+
+    /** Refuses values that can't exist. */
+    public ShuntPart {
+        Require.id(id);
+        Require.between("positionMetres", positionMetres, 0, Cable.MOST_METRES);
+        Require.present("part", part);
+    }
+
+    @Override
+    public EventKind kind() {
+        return EventKind.ELEMENT;
+    }
+
+    @Override
+    public ShuntPart movedTo(double newPositionMetres) {
+        return new ShuntPart(id, newPositionMetres, part);
+    }
+
+    @Override
+    public <T> T accept(ComponentVisitor<T> visitor) {
+        return visitor.shuntPart(this);
+    }
+}

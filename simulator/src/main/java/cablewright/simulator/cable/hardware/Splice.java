@@ -1,0 +1,52 @@
+package cablewright.simulator.cable.hardware;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.check.Require;
+
+/**
+ * Two lengths joined well: the conductors run a little further apart than in the cable, so the joint adds a
+ * little series inductance, and its sleeve a little capacitance.
+ *
+ * <p>Series L, then shunt C, then series R. A good splice of coax has a few nH more than its C/Z0² would balance: a
+ * small rise that recovers (common practice, no source).
+ *
+ * @param id name within the cable
+ * @param positionMetres distance from the near end [m]
+ * @param excessInductanceHenries series inductance beyond the cable's own [H], 0 to 1e-3
+ * @param excessCapacitanceFarads shunt capacitance beyond the cable's own [F], 0 to 1e-6
+ * @param seriesResistanceOhms contact resistance of both conductors [Ω], 0 to 10; more is a corroded joint
+ */
+public record Splice(
+        String id,
+        double positionMetres,
+        double excessInductanceHenries,
+        double excessCapacitanceFarads,
+        double seriesResistanceOhms)
+        implements InlineComponent {
+
+    /** Refuses values that can't exist. */
+    public Splice {
+        Require.id(id);
+        Require.between("positionMetres", positionMetres, 0, Cable.MOST_METRES);
+        Require.between("excessInductanceHenries", excessInductanceHenries, 0, 1e-3);
+        Require.between("excessCapacitanceFarads", excessCapacitanceFarads, 0, 1e-6);
+        Require.between("seriesResistanceOhms", seriesResistanceOhms, 0, 10);
+    }
+
+    @Override
+    public EventKind kind() {
+        return EventKind.SPLICE;
+    }
+
+    @Override
+    public Splice movedTo(double newPositionMetres) {
+        return new Splice(
+                id, newPositionMetres, excessInductanceHenries, excessCapacitanceFarads, seriesResistanceOhms);
+    }
+
+    @Override
+    public <T> T accept(ComponentVisitor<T> visitor) {
+        return visitor.splice(this);
+    }
+}

@@ -1,0 +1,94 @@
+package cablewright.simulator.compile;
+
+import cablewright.simulator.material.PhysicalConstants;
+
+/**
+ * How finely a profile is taken in steps, so that the staircase that takes its place errs by no more than a stated amount.
+ *
+ * <p>Let V be the variation ½∫|d ln Z| along a stretch of length L, a step reflect about V·h/L. In time, steps of length h
+ * under an edge that is 2a long in the cable leave a ripple of about (V h/L)(h/a)²/2 at most, so h³ = 2 ε L a²/V. In a sweep, the
+ * midpoint rule errs by about V (βh)²/6 at most, so h = √(6 ε/V)/β. The constants follow from the spectrum of a raised-cosine
+ * edge at the staircase's own frequency v/(2h) and from the midpoint rule; the tests hold both by halving the steps.
+ */
+public final class ProfileSteps {
+
+    /** Error aimed at in time, over the outgoing wave. */
+    public static final double TIME_ERROR = 1e-5;
+
+    /** Error aimed at in a sweep, of the reflection coefficient. */
+    public static final double SWEEP_ERROR = 1e-4;
+
+    private static final double LARGEST_RATIO = 1;
+    private static final double LARGEST_PHASE = Math.PI / 10;
+
+    private final double edgeSeconds;
+    private final double topHertz;
+
+    private ProfileSteps(double edgeSeconds, double topHertz) {
+        this.edgeSeconds = edgeSeconds;
+        this.topHertz = topHertz;
+    }
+
+    /**
+     * Steps for answers in time.
+     *
+     * @param seconds duration of the shortest edge that is sent [s]
+     * @return the steps
+     */
+    public static ProfileSteps forEdge(double seconds) {
+        return new ProfileSteps(seconds, 0);
+    }
+
+    /**
+     * Steps for a sweep.
+     *
+     * @param hertz its highest frequency [Hz]
+     * @return the steps
+     */
+    public static ProfileSteps forSweepTo(double hertz) {
+        return new ProfileSteps(0, hertz);
+    }
+
+    /**
+     * Steps that serve a drawing and delays: no finer than the profile's own shape asks for.
+     *
+     * @return the steps
+     */
+    public static ProfileSteps forDrawing() {
+        return new ProfileSteps(0, 0);
+    }
+
+    /**
+     * Returns how long a step may be.
+     *
+     * @param lengthMetres length of the stretch [m]
+     * @param variation V, half of the total variation of ln Z along it
+     * @param velocityFraction velocity there, over that of light
+     * @return longest step [m]; infinite where anything will do
+     */
+    double longestMetres(double lengthMetres, double variation, double velocityFraction) {
+        double velocity = velocityFraction * PhysicalConstants.SPEED_OF_LIGHT;
+        if (variation == 0) {
+            return Double.POSITIVE_INFINITY;
+        }
+        if (edgeSeconds > 0) {
+            double a = velocity * edgeSeconds / 2;
+            return Math.min(LARGEST_RATIO * a, Math.cbrt(2 * TIME_ERROR * lengthMetres * a * a / variation));
+        }
+        if (topHertz > 0) {
+            double beta = 2 * Math.PI * topHertz / velocity;
+            return Math.min(LARGEST_PHASE, Math.sqrt(6 * SWEEP_ERROR / variation)) / beta;
+        }
+        return Double.POSITIVE_INFINITY;
+    }
+
+    /**
+     * Halves the steps, to bound what they do.
+     *
+     * @return steps half as long
+     */
+    public ProfileSteps halved() {
+        // Both rules fall at least in proportion to the edge or the wavelength.
+        return new ProfileSteps(edgeSeconds / 2, 2 * topHertz);
+    }
+}

@@ -1,9 +1,0 @@
-package cablewright.simulator.crosssection;
-
-/** How a cable known by its data sheet is built. */
-public enum ConductorLayout {
-    /** A core within a shield. */
-    COAX,
-    /** Two equal wires side by side. */
-    PAIR
-}

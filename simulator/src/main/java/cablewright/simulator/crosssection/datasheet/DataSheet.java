@@ -1,0 +1,54 @@
+package cablewright.simulator.crosssection.datasheet;
+
+import cablewright.simulator.material.Limits;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+import java.util.OptionalDouble;
+
+/**
+ * What a maker's data sheet says of a cable, at 20 degrees Celsius.
+ *
+ * @param layout coax or pair
+ * @param impedanceOhms characteristic impedance, above 0
+ * @param velocityFraction velocity of propagation, share of the speed of light, above 0 and at most 1
+ * @param loopResistanceOhmsPerMetre DC resistance of both conductors together; empty if not given
+ * @param insulationDiameterMetres coax: over the dielectric; pair: over the insulation of one wire, which is also the
+ *     distance of centres; empty if not given
+ * @param attenuation attenuation at two or more different frequencies; kept by rising frequency
+ */
+public record DataSheet(
+        ConductorLayout layout,
+        double impedanceOhms,
+        double velocityFraction,
+        OptionalDouble loopResistanceOhmsPerMetre,
+        OptionalDouble insulationDiameterMetres,
+        List<AttenuationPoint> attenuation) {
+
+    // Rejects a sheet that can't be of a cable and sorts its points.
+    public DataSheet {
+        Objects.requireNonNull(layout, "layout");
+        Limits.positive("impedanceOhms", impedanceOhms);
+        Limits.require(
+                velocityFraction > 0 && velocityFraction <= 1,
+                "velocityFraction",
+                velocityFraction,
+                "above 0 and at most 1");
+        loopResistanceOhmsPerMetre.ifPresent(r -> Limits.notNegative("loopResistanceOhmsPerMetre", r));
+        insulationDiameterMetres.ifPresent(d -> Limits.positive("insulationDiameterMetres", d));
+        attenuation = attenuation.stream()
+                .sorted(Comparator.comparingDouble(AttenuationPoint::frequencyHertz))
+                .toList();
+        long different = attenuation.stream()
+                .map(AttenuationPoint::frequencyHertz)
+                .distinct()
+                .count();
+        if (different < 2 || different < attenuation.size()) {
+            throw new IllegalArgumentException("attenuation has " + attenuation.size() + " points at " + different
+                    + " different frequencies; allowed are two or more points, one at each frequency.");
+        }
+        for (AttenuationPoint point : attenuation) {
+            Limits.positive("attenuation at " + point.frequencyHertz() + " Hz", point.decibelPerMetre());
+        }
+    }
+}

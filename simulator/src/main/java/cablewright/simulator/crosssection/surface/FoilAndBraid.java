@@ -1,0 +1,72 @@
+package cablewright.simulator.crosssection.surface;
+
+import cablewright.simulator.material.Limits;
+import java.util.Objects;
+
+/**
+ * Shield of a drop coax: a thin foil with a braid over it, side by side: {@code 1/Z = 1/Zfoil + 1/(R + s L)}.
+ *
+ * <p>Zfoil is the {@link TubeShield} of the foil, R the braid's resistance at DC, L the inductance of the gap between
+ * foil and braid (plastic film and the braid's waves; some nH/m). At DC both share the current, from about 1 MHz the
+ * braid is left out and the loss is that of the foil, thinner than the skin depth until some tens of MHz: why drop
+ * cable loses more at 5 MHz than a solid tube would.
+ *
+ * <p>Validity: leakage through the shield is not in it. Causal and passive as a parallel circuit of such.
+ *
+ * <p>Source: circuit derived here; foil by S. A. Schelkunoff, Bell System Technical Journal 13 (1934) 532-579.
+ *
+ * @param foil the foil
+ * @param braidResistanceOhmsPerMetre R at 20 degrees Celsius, above 0
+ * @param gapInductanceHenriesPerMetre L, 0 or more
+ */
+public record FoilAndBraid(TubeShield foil, double braidResistanceOhmsPerMetre, double gapInductanceHenriesPerMetre)
+        implements SurfaceImpedance {
+
+    // Rejects a shield that can't exist.
+    public FoilAndBraid {
+        Objects.requireNonNull(foil, "foil");
+        Limits.positive("braidResistanceOhmsPerMetre", braidResistanceOhmsPerMetre);
+        Limits.notNegative("gapInductanceHenriesPerMetre", gapInductanceHenriesPerMetre);
+    }
+
+    @Override
+    public void evaluate(double[] sRe, double[] sIm, double[] outRe, double[] outIm) {
+        foil.evaluate(sRe, sIm, outRe, outIm);
+        for (int i = 0; i < sRe.length; i++) {
+            double braidRe = braidResistanceOhmsPerMetre + gapInductanceHenriesPerMetre * sRe[i];
+            double braidIm = gapInductanceHenriesPerMetre * sIm[i];
+            double productRe = outRe[i] * braidRe - outIm[i] * braidIm;
+            double productIm = outRe[i] * braidIm + outIm[i] * braidRe;
+            double sumRe = outRe[i] + braidRe;
+            double sumIm = outIm[i] + braidIm;
+            double square = sumRe * sumRe + sumIm * sumIm;
+            outRe[i] = (productRe * sumRe + productIm * sumIm) / square;
+            outIm[i] = (productIm * sumRe - productRe * sumIm) / square;
+        }
+    }
+
+    private double braidShare() {
+        double foilResistance = foil.dcResistanceOhmsPerMetre();
+        return foilResistance / (foilResistance + braidResistanceOhmsPerMetre);
+    }
+
+    @Override
+    public double dcResistanceOhmsPerMetre() {
+        return braidShare() * braidResistanceOhmsPerMetre;
+    }
+
+    @Override
+    public double dcInductanceHenriesPerMetre() {
+        double share = braidShare();
+        return share * share * gapInductanceHenriesPerMetre
+                + (1 - share) * (1 - share) * foil.dcInductanceHenriesPerMetre();
+    }
+
+    @Override
+    public FoilAndBraid atTemperature(double celsius) {
+        TubeShield warm = foil.atTemperature(celsius);
+        double growth = foil.conductor().conductivitySiemensPerMetre()
+                / warm.conductor().conductivitySiemensPerMetre();
+        return new FoilAndBraid(warm, braidResistanceOhmsPerMetre * growth, gapInductanceHenriesPerMetre);
+    }
+}

@@ -1,0 +1,31 @@
+package cablewright.simulator.explanation.attribution;
+
+import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
+import java.util.List;
+
+/**
+ * A place where a wave turned round.
+ *
+ * @param name the events that make the place, joined by +, or {@link VisibilityAnalysis#END_OF_LINE}, {@link Attribution#PORT} or
+ *     {@link Attribution#CABLE_CHANGE}
+ * @param branchIds names of the events by which the branch leaves on which the place lies, from the line outwards; empty
+ *     on the line itself
+ * @param cameBy the branch on which the wave came and went, told alike: that of the place, or a branch that leaves there
+ */
+public record Turn(String name, List<String> branchIds, List<String> cameBy) {
+
+    /** Copies the lists. */
+    public Turn {
+        branchIds = List.copyOf(branchIds);
+        cameBy = List.copyOf(cameBy);
+    }
+
+    /**
+     * Tells a turn in a branch from one on the line itself.
+     *
+     * @return whether the wave was in a branch
+     */
+    public boolean inBranch() {
+        return !cameBy.isEmpty();
+    }
+}

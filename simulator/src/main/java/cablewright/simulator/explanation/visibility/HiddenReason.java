@@ -1,0 +1,19 @@
+package cablewright.simulator.explanation.visibility;
+
+/** Why an event is not clear, in the order in which the reasons are told. */
+public enum HiddenReason {
+    /** It lies beyond a full open or short. */
+    BEYOND_FULL_REFLECTION,
+    /** The outgoing pulse, or the receiver's recovery from it, covers it. */
+    BLIND_ZONE,
+    /** Another event is too near, or too large beside it. */
+    MERGED,
+    /** It stands less than three times above the noise. */
+    BELOW_NOISE,
+    /** It is smaller than a step of the converter. */
+    BELOW_CONVERTER_STEP,
+    /** It lies beyond the range that is shown. */
+    BEYOND_RANGE,
+    /** It changes nothing that a reflection could show. */
+    NO_REFLECTION
+}

@@ -1,0 +1,220 @@
+package cablewright.simulator.explanation.visibility;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.Event;
+import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.compile.CableProfile;
+import cablewright.simulator.instrument.Instrument;
+import cablewright.simulator.instrument.Reflectometer;
+import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.solve.PropagationCache;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+
+/**
+ * Says for each event of a cable whether a trace shows it, from the trace with and without the event and not from rules of
+ * thumb.
+ *
+ * <p>With r the noise-free trace, r₀ the same without the event (condition undone, element bridged, break replaced by the
+ * cable that goes on), both as the converter clips them: contrast is max |r − r₀| in the event's window, from its arrival
+ * to its end plus the pulse and plus what loss makes its top late; clutter is how far r₀ swings there.
+ * {@link VisibilityRules} holds the thresholds.
+ */
+public final class VisibilityAnalysis {
+
+    private final Cable tested;
+    private final Cable asLaid;
+    private final LineEnd end;
+    private final Settings settings;
+    private final Reflectometer reflectometer;
+    private final PropagationCache memory;
+    private final CableProfile profile;
+    private final Trace trace;
+    private final BlindZone blindZone;
+    private final EventWindows windows;
+
+    private VisibilityAnalysis(
+            Cable cable, Instrument instrument, Settings settings, LineEnd end, PropagationCache memory) {
+        this.asLaid = cable;
+        this.tested = cable.seenFrom(end);
+        this.end = end;
+        this.settings = settings;
+        this.reflectometer = new Reflectometer(instrument);
+        this.memory = memory;
+        this.profile = CableProfile.of(tested);
+        this.trace = traceOf(tested);
+        this.windows = new EventWindows(profile, instrument, settings);
+        this.blindZone = BlindZone.of(reflectometer, settings);
+    }
+
+    /**
+     * Looks for every event of a cable.
+     *
+     * @param cable the cable as it lies, told from its near end
+     * @param instrument the instrument
+     * @param settings what is set on it
+     * @param end the end that is tested
+     * @return how each event shows, in the order in which the wave meets them
+     */
+    public static List<EventVisibility> of(Cable cable, Instrument instrument, Settings settings, LineEnd end) {
+        return of(cable, instrument, settings, end, new PropagationCache(), () -> false);
+    }
+
+    /**
+     * Looks for every event of a cable, sharing what lines do with other work.
+     *
+     * @param cable the cable as it lies, told from its near end
+     * @param instrument the instrument
+     * @param settings what is set on it
+     * @param end the end that is tested
+     * @param memory what is remembered of lines
+     * @param cancelled asked before each event; once true, the rest is left out
+     * @return how each event shows, in the order in which the wave meets them
+     */
+    public static List<EventVisibility> of(
+            Cable cable,
+            Instrument instrument,
+            Settings settings,
+            LineEnd end,
+            PropagationCache memory,
+            BooleanSupplier cancelled) {
+        return new VisibilityAnalysis(cable, instrument, settings, end, memory).all(cancelled);
+    }
+
+    private Trace traceOf(Cable cable) {
+        return reflectometer.withoutNoise(
+                new SimulatedPort(cable, reflectometer.instrument().sourceOhms(), memory), settings);
+    }
+
+    private List<EventVisibility> all(BooleanSupplier cancelled) {
+        List<Event> ordered = new ArrayList<>(tested.events());
+        ordered.sort((a, b) -> Double.compare(a.startMetres(), b.startMetres()));
+        Map<Event, Change> changes = new LinkedHashMap<>();
+        for (Event event : ordered) {
+            if (cancelled.getAsBoolean()) {
+                break;
+            }
+            changes.put(event, new Change(traceOf(tested.withoutEvent(event.id())), windows.of(event)));
+        }
+        List<EventVisibility> sights = new ArrayList<>();
+        changes.forEach((event, change) -> sights.add(sight(event, change, changes)));
+        return sights;
+    }
+
+    /** What the trace is without an event, and where to look for the difference. */
+    private record Change(Trace without, List<EventWindows.Window> windows) {}
+
+    private EventVisibility sight(Event event, Change change, Map<Event, Change> changes) {
+        List<PlaceVisibility> places = new ArrayList<>();
+        for (EventWindows.Window window : change.windows()) {
+            places.add(place(event, change, window, changes));
+        }
+        return new EventVisibility(event.id(), event.kind(), places, trace.noiseVolts());
+    }
+
+    private PlaceVisibility place(Event event, Change change, EventWindows.Window window, Map<Event, Change> changes) {
+        EventContrast look = new EventContrast(trace, change.without(), window.arrivalSeconds(), window.endSeconds());
+        double shown = settings.metresThereAndBack(window.arrivalSeconds());
+        double position = end == LineEnd.NEAR ? window.metres() : asLaid.lengthMetres() - window.metres();
+        Optional<String> hiding = fullReflectionBefore(event);
+        if (hiding.isPresent()) {
+            return notShown(position, shown, window, look, HiddenReason.BEYOND_FULL_REFLECTION, hiding);
+        }
+        if (look.isEmpty()) {
+            return notShown(position, shown, window, look, HiddenReason.BEYOND_RANGE, Optional.empty());
+        }
+        Neighbour neighbour = nearestNeighbour(event, window, changes);
+        double blindEnd = blindZone.endSeconds(look.contrastVolts());
+        VisibilityRules.Verdict verdict = VisibilityRules.judge(new VisibilityRules.Evidence(
+                look.contrastVolts(),
+                trace.noiseVolts(),
+                reflectometer.instrument().stepVoltsAfter(settings.gainDecibels(), settings.averages()),
+                look.clutterVolts(),
+                blindEnd <= 0 ? Double.POSITIVE_INFINITY : look.peakSeconds() / blindEnd,
+                neighbour.apart()));
+        boolean merged = verdict.reason().filter(r -> r == HiddenReason.MERGED).isPresent();
+        return new PlaceVisibility(
+                position,
+                shown,
+                window.arrivalSeconds(),
+                look.expectedVolts(),
+                look.contrastVolts(),
+                look.clutterVolts(),
+                verdict.visibility(),
+                verdict.reason(),
+                merged ? neighbour.id() : Optional.empty());
+    }
+
+    private static PlaceVisibility notShown(
+            double position,
+            double shown,
+            EventWindows.Window window,
+            EventContrast look,
+            HiddenReason reason,
+            Optional<String> other) {
+        return new PlaceVisibility(
+                position,
+                shown,
+                window.arrivalSeconds(),
+                look.expectedVolts(),
+                look.contrastVolts(),
+                look.clutterVolts(),
+                Visibility.HIDDEN,
+                Optional.of(reason),
+                other);
+    }
+
+    private Optional<String> fullReflectionBefore(Event event) {
+        return tested.events().stream()
+                .filter(other -> other.kind() == EventKind.OPEN || other.kind() == EventKind.SHORT)
+                .filter(other -> other.startMetres() < event.startMetres())
+                .map(Event::id)
+                .findFirst();
+    }
+
+    private record Neighbour(Optional<String> id, double apart) {}
+
+    /** The nearest edge of another event that itself stands above the noise, in pulse widths. */
+    private Neighbour nearestNeighbour(Event event, EventWindows.Window window, Map<Event, Change> changes) {
+        Neighbour nearest = new Neighbour(Optional.empty(), Double.POSITIVE_INFINITY);
+        for (Map.Entry<Event, Change> other : changes.entrySet()) {
+            if (other.getKey().id().equals(event.id())) {
+                continue;
+            }
+            for (EventWindows.Window edge : other.getValue().windows()) {
+                EventContrast look =
+                        new EventContrast(trace, other.getValue().without(), edge.arrivalSeconds(), edge.endSeconds());
+                boolean shows = look.contrastVolts() >= VisibilityRules.MARGINAL_OVER_NOISE * trace.noiseVolts();
+                double apart = Math.abs(edge.arrivalSeconds() - window.arrivalSeconds())
+                        / settings.stimulus().resolutionSeconds();
+                if (shows && apart < nearest.apart()) {
+                    nearest = new Neighbour(Optional.of(other.getKey().id()), apart);
+                }
+            }
+        }
+        return withEndOfLine(window, nearest);
+    }
+
+    /** The end of the line counts as a neighbour where it reflects and can be met. */
+    private Neighbour withEndOfLine(EventWindows.Window window, Neighbour nearest) {
+        boolean met =
+                tested.events().stream().noneMatch(e -> e.kind() == EventKind.OPEN || e.kind() == EventKind.SHORT);
+        double arrival = 2 * profile.secondsTo(tested.lengthMetres());
+        double apart = Math.abs(arrival - window.arrivalSeconds())
+                / settings.stimulus().resolutionSeconds();
+        if (!met || apart >= nearest.apart() || apart >= 1) {
+            return nearest;
+        }
+        return new Neighbour(Optional.of(END_OF_LINE), apart);
+    }
+
+    /** The name that stands for the end of the line; no event can have it. */
+    public static final String END_OF_LINE = "end of line";
+}

@@ -1,0 +1,198 @@
+package cablewright.simulator.multiconductor;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.Event;
+import cablewright.simulator.cable.NeighbourEnd;
+import cablewright.simulator.cable.condition.Split;
+import cablewright.simulator.circuit.Element;
+import cablewright.simulator.circuit.Network;
+import cablewright.simulator.circuit.PortResponse;
+import cablewright.simulator.compile.CableCompiler;
+import cablewright.simulator.compile.ProfileSteps;
+import cablewright.simulator.kernel.ComplexArray;
+import cablewright.simulator.line.ContourGrid;
+import cablewright.simulator.line.Frequencies;
+import cablewright.simulator.solve.LineTable;
+import cablewright.simulator.solve.Probe;
+import cablewright.simulator.solve.ProbeFilter;
+import cablewright.simulator.solve.RunningProduct;
+import cablewright.simulator.solve.SplitWave;
+import cablewright.simulator.solve.TrackedWave;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/**
+ * Near-end crosstalk: what a split makes the neighbour hear while the tested pair is driven. The response is the voltage
+ * across the neighbour's near end over the outgoing wave of the source, and it takes the instrument like any other; nothing
+ * of the outgoing wave itself is in it.
+ */
+public final class NeighbourPort implements PortResponse {
+
+    private static final int CHUNK = 2048;
+    private static final int SAMPLES_PER_EDGE = 12;
+    private static final long NUMBERS_KEPT = 4_000_000;
+
+    private final Cable cable;
+    private final double referenceOhms;
+    private final String splitId;
+
+    /**
+     * Listens to the neighbour of a split.
+     *
+     * @param cable the cable
+     * @param referenceOhms resistance of the source that drives the tested pair [Ω], 0.1 to 1e5
+     * @param splitId name of the split
+     * @throws IllegalArgumentException if there is no split of that name, or the neighbour's near end is shorted
+     */
+    public NeighbourPort(Cable cable, double referenceOhms, String splitId) {
+        if (!(referenceOhms >= 0.1 && referenceOhms <= 1e5)) {
+            throw new IllegalArgumentException("referenceOhms is " + referenceOhms + "; allowed is 0.1 to 1e5");
+        }
+        Event event = cable.event(splitId)
+                .orElseThrow(() -> new IllegalArgumentException("cable \"" + cable.title() + "\" has no event \""
+                        + splitId + "\"; crosstalk is heard of one of its splits"));
+        if (!(event instanceof Split)) {
+            throw new IllegalArgumentException("event \"" + splitId + "\" is no split but a "
+                    + event.kind().id() + "; only a split has a neighbour that hears");
+        }
+        if (((Split) event).neighbourNearEnd() == NeighbourEnd.SHORT) {
+            throw new IllegalArgumentException("neighbourNearEnd of \"" + splitId
+                    + "\" is SHORT; across a short nothing is heard: choose MATCHED or OPEN");
+        }
+        this.cable = cable;
+        this.referenceOhms = referenceOhms;
+        this.splitId = splitId;
+    }
+
+    @Override
+    public double referenceOhms() {
+        return referenceOhms;
+    }
+
+    @Override
+    public Optional<ContourGrid> nativeGrid() {
+        return Optional.empty();
+    }
+
+    @Override
+    public ComplexArray reflection(ContourGrid grid, int count) {
+        return reflection(grid, count, SAMPLES_PER_EDGE * grid.sampleSeconds());
+    }
+
+    @Override
+    public ComplexArray reflection(ContourGrid grid, int count, double edgeSeconds) {
+        Network network = CableCompiler.compile(cable, ProfileSteps.forEdge(edgeSeconds));
+        return heard(network, splitId, referenceOhms, grid.points().slice(0, count));
+    }
+
+    /**
+     * Returns the crosstalk of a sweep.
+     *
+     * @param hertz frequencies [Hz], above 0
+     * @return voltage across the neighbour's near end over the outgoing wave, at s = j2πf
+     */
+    public ComplexArray sweep(double... hertz) {
+        double top = 0;
+        for (double f : hertz) {
+            top = Math.max(top, f);
+        }
+        return heard(CableCompiler.compile(cable, top), splitId, referenceOhms, Frequencies.ofSweep(hertz));
+    }
+
+    /** What is across the neighbour's near end while a circuit is driven from a resistive source, over the outgoing wave. */
+    static ComplexArray heard(Network network, String splitId, double sourceOhms, Frequencies frequencies) {
+        int n = frequencies.count();
+        double[] re = new double[n];
+        double[] im = new double[n];
+        IntStream.range(0, (n + CHUNK - 1) / CHUNK).parallel().forEach(i -> {
+            int from = i * CHUNK;
+            RunningProduct part =
+                    heardAt(network, splitId, sourceOhms, frequencies.slice(from, Math.min(n, from + CHUNK)));
+            for (int k = 0; from + k < Math.min(n, from + CHUNK); k++) {
+                re[from + k] = part.re(k);
+                im[from + k] = part.im(k);
+            }
+        });
+        return ComplexArray.takingOver(re, im);
+    }
+
+    private static RunningProduct heardAt(Network network, String splitId, double sourceOhms, Frequencies frequencies) {
+        LineTable table = new LineTable(frequencies, NUMBERS_KEPT);
+        TrackedWave wave = TrackedWave.through(network, sourceOhms, table, new AtSplit(network, splitId));
+        wave.onto(sourceOhms);
+        RunningProduct forward = new RunningProduct(frequencies.count());
+        for (Probe station : wave.stations()) {
+            multiply(forward, station.arrival());
+            if (station instanceof Probe.AtSplit) {
+                Probe.AtSplit at = (Probe.AtSplit) station;
+                at.field().multiplyHeard(forward);
+                toNearEnd((Element.Split) network.elements().get(at.element()), sourceOhms, table, forward);
+                return forward;
+            }
+        }
+        throw new IllegalStateException("the circuit has no stretch of split \"" + splitId + "\"");
+    }
+
+    /** From the split along the neighbour to what is across its near end. */
+    private static void toNearEnd(Element.Split split, double ohms, LineTable table, RunningProduct forward) {
+        TrackedWave back = TrackedWave.through(split.neighbourNear(), ohms, table, AtEnd.ONLY);
+        back.onto(SplitWave.first(split).section());
+        for (Probe station : back.stations()) {
+            multiply(forward, station.arrival());
+            if (station instanceof Probe.AtEnd) {
+                ComplexArray onward = ((Probe.AtEnd) station).onward();
+                for (int k = 0; k < onward.count(); k++) {
+                    forward.times(k, onward.re(k), onward.im(k));
+                }
+            }
+        }
+    }
+
+    private static void multiply(RunningProduct product, RunningProduct by) {
+        for (int k = 0; k < product.count(); k++) {
+            product.times(k, by.re(k), by.im(k));
+        }
+    }
+
+    /** Wants the stretch of the split and nothing else. */
+    private static final class AtSplit implements ProbeFilter {
+        private final Network network;
+        private final String splitId;
+
+        AtSplit(Network network, String splitId) {
+            this.network = network;
+            this.splitId = splitId;
+        }
+
+        @Override
+        public boolean onLine(int element) {
+            Element one = network.elements().get(element);
+            return one instanceof Element.Split && one.madeBy().contains(splitId);
+        }
+
+        @Override
+        public ProbeFilter onBranch(int element) {
+            return null;
+        }
+    }
+
+    /** Wants the voltage at the end and nothing else. */
+    private enum AtEnd implements ProbeFilter {
+        ONLY;
+
+        @Override
+        public boolean onLine(int element) {
+            return false;
+        }
+
+        @Override
+        public ProbeFilter onBranch(int element) {
+            return this;
+        }
+
+        @Override
+        public boolean atEnd() {
+            return true;
+        }
+    }
+}

@@ -1,0 +1,259 @@
+package cablewright.simulator.paths;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.Event;
+import cablewright.simulator.cable.TestLead;
+import cablewright.simulator.cable.hardware.BridgedTap;
+import cablewright.simulator.cable.hardware.InlineComponent;
+import cablewright.simulator.cable.hardware.Splitter;
+import cablewright.simulator.circuit.Element;
+import cablewright.simulator.circuit.Network;
+import cablewright.simulator.compile.CableCompiler;
+import cablewright.simulator.compile.ProfileSteps;
+import cablewright.simulator.crosssection.CrossSection;
+import cablewright.simulator.line.Frequencies;
+import cablewright.simulator.material.PhysicalConstants;
+import cablewright.simulator.solve.LineTable;
+import cablewright.simulator.solve.SplitWave;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Grows the tree of a cable's scatterers, from the port outwards. */
+final class ScatteringTreeBuilder {
+
+    private static final long NUMBERS_KEPT = 30_000_000;
+
+    private final LineTable table;
+    private final List<Scatterer> scatterers = new ArrayList<>();
+    private final List<LineLeg> legs = new ArrayList<>();
+    private final Deque<Shoot> waiting = new ArrayDeque<>();
+
+    ScatteringTreeBuilder(Frequencies frequencies) {
+        this.table = new LineTable(frequencies, NUMBERS_KEPT);
+    }
+
+    /** A circuit on the way, with what of its cable is put in the line, and which branch it is. */
+    private record Way(Network network, Cable cable, List<String> branchIds, Set<String> things) {
+
+        static Way of(Network network, Cable cable, List<String> branchIds) {
+            Set<String> things = new HashSet<>();
+            cable.events().stream().filter(InlineComponent.class::isInstance).forEach(event -> things.add(event.id()));
+            return new Way(network, cable, branchIds, things);
+        }
+
+        Way branch(String id, Network branch) {
+            Event event = cable.event(id).orElseThrow();
+            List<String> ids = new ArrayList<>(branchIds);
+            ids.add(id);
+            Cable there = event instanceof BridgedTap ? ((BridgedTap) event).branch() : ((Splitter) event).leg();
+            return of(branch, there, List.copyOf(ids));
+        }
+
+        Element.Line line(int index) {
+            return (Element.Line) network.elements().get(index);
+        }
+
+        boolean isInThing(Element element) {
+            return element.madeBy().stream().anyMatch(things::contains);
+        }
+
+        /** A line is a leg unless it is inside a thing, or one of the steps of a profile. */
+        boolean isLeg(int i) {
+            Element element = network.elements().get(i);
+            if (!(element instanceof Element.Line) || isInThing(element)) {
+                return false;
+            }
+            return element.madeBy().isEmpty() || !(isStepOf(element, i - 1) || isStepOf(element, i + 1));
+        }
+
+        private boolean isStepOf(Element line, int other) {
+            return other >= 0
+                    && other < network.elements().size()
+                    && network.elements().get(other) instanceof Element.Line
+                    && network.elements().get(other).madeBy().equals(line.madeBy());
+        }
+    }
+
+    /** Where a leg leaves an open end of a scatterer. */
+    private record Shoot(int near, int nearPort, Way way, int leg, double metres) {}
+
+    ScatteringTree grow(Cable cable, double sourceOhms, ProfileSteps steps) {
+        Way way = Way.of(CableCompiler.compile(cable, steps), cable, List.of());
+        double start = -cable.testLead().map(TestLead::lengthMetres).orElse(0.0);
+        new Growing(ScatteringMatrix.on(sourceOhms, table), null, way, start).finish(0);
+        while (!waiting.isEmpty()) {
+            Shoot shoot = waiting.remove();
+            Element.Line line = shoot.way().line(shoot.leg());
+            double end = shoot.metres() + line.lengthMetres();
+            legs.add(new LineLeg(
+                    shoot.near(),
+                    shoot.nearPort(),
+                    scatterers.size(),
+                    shoot.way().branchIds(),
+                    shoot.metres(),
+                    end,
+                    frontSeconds(line),
+                    LineTable.decay(table.wave(line.section()).propagation(), line.lengthMetres())));
+            new Growing(ScatteringMatrix.on(line.section(), table), line, shoot.way(), end).finish(shoot.leg() + 1);
+        }
+        return new ScatteringTree(scatterers, legs);
+    }
+
+    private static double frontSeconds(Element.Line line) {
+        return line.lengthMetres() / (line.section().velocityFraction() * PhysicalConstants.SPEED_OF_LIGHT);
+    }
+
+    private static double frontSeconds(Element.Split split) {
+        return split.inside().stream()
+                .filter(Element.Line.class::isInstance)
+                .mapToDouble(line -> frontSeconds((Element.Line) line))
+                .sum();
+    }
+
+    /** A scatterer in the making. */
+    private final class Growing {
+        private final ScatteringMatrix ports;
+        private final Element.Line before;
+        private final Way own;
+        private final double startMetres;
+        private final Set<String> events = new TreeSet<>();
+        private final List<Shoot> shoots = new ArrayList<>();
+        private double endMetres;
+        private boolean ended;
+
+        Growing(ScatteringMatrix ports, Element.Line before, Way own, double startMetres) {
+            this.ports = ports;
+            this.before = before;
+            this.own = own;
+            this.startMetres = startMetres;
+            this.endMetres = startMetres;
+        }
+
+        /** Goes on from an element of the way on which it lies, and keeps the scatterer when all open ends are known. */
+        void finish(int from) {
+            goOn(1, own, from, startMetres);
+            Scatterer.Role role = role();
+            events.remove(CableCompiler.TEST_LEAD);
+            int number = scatterers.size();
+            scatterers.add(Scatterer.of(role, events, own.branchIds(), startMetres, endMetres, ports));
+            shoots.stream()
+                    .map(shoot -> new Shoot(number, shoot.nearPort(), shoot.way(), shoot.leg(), shoot.metres()))
+                    .forEach(waiting::add);
+        }
+
+        private Scatterer.Role role() {
+            if (before == null) {
+                return Scatterer.Role.PORT;
+            }
+            if (ended) {
+                return Scatterer.Role.END;
+            }
+            boolean only = events.isEmpty() || events.equals(Set.of(CableCompiler.TEST_LEAD));
+            return only ? Scatterer.Role.CABLE_CHANGE : Scatterer.Role.EVENT;
+        }
+
+        private boolean isOwn(Way way) {
+            return way.branchIds().equals(own.branchIds());
+        }
+
+        /** Joins what comes at a port, up to the next leg or the load. */
+        private void goOn(int port, Way way, int from, double metres) {
+            double here = metres;
+            List<Element> elements = way.network().elements();
+            for (int i = from; i < elements.size(); i++) {
+                Element element = elements.get(i);
+                if (way.isLeg(i)) {
+                    Element.Line leg = way.line(i);
+                    ports.onto(port, leg.section());
+                    shoots.add(new Shoot(-1, port, way, i, here));
+                    end(way, here, leg.madeBy());
+                    return;
+                }
+                if (isOwn(way)) {
+                    events.addAll(element.madeBy());
+                }
+                here += lengthOf(way, element);
+                if (isSplitForGood(element)) {
+                    Network rest = new Network(
+                            elements.subList(i, elements.size()), way.network().load());
+                    CrossSection first =
+                            SplitWave.first((Element.Split) element).section();
+                    close(port, () -> ports.close(port, rest, first));
+                    finishEnd(way, here);
+                    return;
+                }
+                join(port, way, element);
+            }
+            close(port, () -> ports.close(port, way.network().load()));
+            finishEnd(way, here);
+        }
+
+        private double lengthOf(Way way, Element element) {
+            if (element instanceof Element.Split) {
+                return ((Element.Split) element).lengthMetres();
+            }
+            boolean counts = element instanceof Element.Line && !way.isInThing(element);
+            return counts ? ((Element.Line) element).lengthMetres() : 0;
+        }
+
+        private boolean isSplitForGood(Element element) {
+            return element instanceof Element.Split
+                    && ((Element.Split) element).neighbourFar().isEmpty();
+        }
+
+        private void finishEnd(Way way, double here) {
+            ended |= isOwn(way);
+            end(way, here, before == null ? Set.of() : before.madeBy());
+        }
+
+        /** What only one of the two sides has makes the place too. */
+        private void end(Way way, double here, Set<String> after) {
+            if (!isOwn(way)) {
+                return;
+            }
+            endMetres = here;
+            Set<String> left = before == null ? Set.of() : before.madeBy();
+            left.stream().filter(id -> !after.contains(id)).forEach(events::add);
+            after.stream().filter(id -> !left.contains(id)).forEach(events::add);
+        }
+
+        /** Closes a port and counts those after it anew. */
+        private void close(int port, Runnable closing) {
+            closing.run();
+            shoots.replaceAll(shoot -> shoot.nearPort() < port
+                    ? shoot
+                    : new Shoot(-1, shoot.nearPort() - 1, shoot.way(), shoot.leg(), shoot.metres()));
+        }
+
+        private void join(int port, Way way, Element element) {
+            if (element instanceof Element.Line) {
+                ports.line(port, (Element.Line) element, frontSeconds((Element.Line) element));
+            } else if (element instanceof Element.Series) {
+                ports.series(port, ((Element.Series) element).part());
+            } else if (element instanceof Element.Shunt) {
+                ports.shunt(port, ((Element.Shunt) element).part());
+            } else if (element instanceof Element.Break) {
+                ports.wall(port, 1);
+            } else if (element instanceof Element.Contact) {
+                ports.wall(port, -1);
+            } else if (element instanceof Element.Split) {
+                ports.split(port, (Element.Split) element, frontSeconds((Element.Split) element));
+            } else if (element instanceof Element.Branch) {
+                Network branch = ((Element.Branch) element).branch();
+                goOn(ports.branch(port), way.branch(idOf(element), branch), 0, 0);
+            } else if (element instanceof Element.Divider) {
+                Element.Divider divider = (Element.Divider) element;
+                goOn(ports.divider(port, divider), way.branch(idOf(element), divider.leg()), 0, 0);
+            }
+        }
+
+        private String idOf(Element element) {
+            return element.madeBy().iterator().next();
+        }
+    }
+}

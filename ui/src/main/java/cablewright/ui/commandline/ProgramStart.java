@@ -1,0 +1,115 @@
+package cablewright.ui.commandline;
+
+import cablewright.lessons.content.BuiltInLessons;
+import cablewright.lessons.exercise.Exercise;
+import cablewright.ui.commandline.command.TerminalDesk;
+import cablewright.ui.commandline.environment.DesktopOpener;
+import cablewright.ui.commandline.environment.Environment;
+import cablewright.ui.commandline.environment.ExitCode;
+import cablewright.ui.commandline.environment.InputProblem;
+import cablewright.ui.commandline.environment.ReaderGone;
+import cablewright.ui.commandline.output.Output;
+import cablewright.ui.terminal.Playthrough;
+import cablewright.ui.words.LengthUnit;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What happens without a command: the desktop where a window can be opened; practice in the terminal where there is one;
+ * or else the first exercise is played through, so that whoever runs it sees what it is about.
+ */
+public final class ProgramStart {
+
+    private static final int MOST_NUMBERED = 1000;
+
+    private final Environment surroundings;
+    private final DesktopOpener desktop;
+
+    /**
+     * Makes a start.
+     *
+     * @param surroundings where the program runs
+     * @param desktop opens the desktop
+     */
+    public ProgramStart(Environment surroundings, DesktopOpener desktop) {
+        this.surroundings = surroundings;
+        this.desktop = desktop;
+    }
+
+    /**
+     * Starts.
+     *
+     * @return the exit code
+     */
+    public int run() {
+        try {
+            return open();
+        } catch (ReaderGone e) {
+            return ExitCode.DONE;
+        } catch (InputProblem e) {
+            e.problems().forEach(this::say);
+            return ExitCode.INPUT_WRONG;
+        } catch (RuntimeException e) {
+            return Program.tellFault(surroundings, List.of(), e);
+        }
+    }
+
+    private int open() {
+        try {
+            desktop.open(Optional.empty());
+            return ExitCode.DONE;
+        } catch (DesktopOpener.NoWindow e) {
+            say("no window can be opened here: " + e.getMessage() + ".");
+        }
+        if (surroundings.interactive()) {
+            say("so we practise in the terminal.");
+            new TerminalDesk(surroundings, LengthUnit.METRES, "trainee")
+                    .practise(BuiltInLessons.first(), Optional.empty(), sheet -> {});
+        } else {
+            say("and this is no terminal, so the first exercise is played through.");
+            playThrough();
+        }
+        return ExitCode.DONE;
+    }
+
+    private void playThrough() {
+        Exercise exercise = BuiltInLessons.first().exercises().get(0);
+        TerminalDesk desk = new TerminalDesk(surroundings, LengthUnit.METRES, "sample");
+        Playthrough play = new Playthrough(exercise, desk.screen());
+        surroundings.print(play.question());
+        surroundings.print(savePicture("cablewright-" + exercise.id(), play.picture()));
+        surroundings.print(play.answer());
+    }
+
+    /** Saves a picture under a name that is free, in the working folder or else among temporary files. */
+    private String savePicture(String name, byte[] picture) {
+        List<Path> folders = List.of(surroundings.folder(), Path.of(System.getProperty("java.io.tmpdir")));
+        for (Path folder : folders) {
+            try {
+                Path file = free(folder, name);
+                Output.writeFile(file, picture);
+                return "The trace is saved as a picture: " + file + "\n\n";
+            } catch (IOException e) {
+                say(Output.reason(folder.resolve(name + ".png"), e));
+            }
+        }
+        return "The trace could not be saved as a picture.\n\n";
+    }
+
+    private static Path free(Path folder, String name) throws IOException {
+        for (int i = 1; i < MOST_NUMBERED; i++) {
+            Path file = folder.resolve(name + (i == 1 ? "" : "-" + i) + ".png");
+            if (!Files.exists(file)) {
+                return file;
+            }
+        }
+        throw new IOException("there are " + MOST_NUMBERED + " such pictures already; remove some");
+    }
+
+    private void say(String text) {
+        surroundings.err().println(surroundings.style().plain("cablewright: " + text));
+    }
+}

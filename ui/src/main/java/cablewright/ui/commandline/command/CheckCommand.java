@@ -1,0 +1,96 @@
+package cablewright.ui.commandline.command;
+
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.format.Document;
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.compile.CableCompiler;
+import cablewright.ui.commandline.environment.ExitCode;
+import cablewright.ui.commandline.environment.InputProblem;
+import cablewright.ui.commandline.option.InputFiles;
+import cablewright.ui.commandline.output.FitLines;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+
+/** Says whether files are sound. */
+@Command(
+        name = "check",
+        mixinStandardHelpOptions = true,
+        header = {"Says whether files are sound.", ""},
+        description = {
+            "Says of each file of ours (cable, exercise, lesson, attempts) whether it is sound. Each problem has a line on "
+                    + "standard output: file, place, value, what is allowed. Ends with 1 if there is any. Of cable types known by a "
+                    + "data sheet it also says how well they were fitted to it.",
+            ""
+        },
+        footer = {"", "Example:", "  cablewright check quay-camera-3.json lesson.json"})
+final class CheckCommand implements Callable<Integer> {
+
+    private static final double TOP_HERTZ = 1e9;
+
+    @ParentCommand
+    private RootCommand root;
+
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = "The files.")
+    private List<Path> files;
+
+    @Override
+    public Integer call() {
+        int wrong = 0;
+        for (Path file : files) {
+            List<String> problems = problems(root.surroundings().folder().resolve(file));
+            wrong += problems.isEmpty() ? 0 : 1;
+            problems.forEach(problem -> root.surroundings().print(problem + "\n"));
+        }
+        return wrong == 0 ? ExitCode.DONE : ExitCode.INPUT_WRONG;
+    }
+
+    private List<String> problems(Path file) {
+        try {
+            Document document = InputFiles.document(file);
+            List<String> refused = refusals(file, document);
+            if (refused.isEmpty()) {
+                root.remark(file + ": sound, " + document.kind().format());
+                cables(document).forEach(cable -> FitLines.of(cable).forEach(root::remark));
+            }
+            return refused;
+        } catch (InputProblem e) {
+            return e.problems();
+        }
+    }
+
+    /** What only shows when the cables are compiled: conditions that can't be done where they lie. */
+    private static List<String> refusals(Path file, Document document) {
+        List<String> refused = new ArrayList<>();
+        for (Cable cable : cables(document)) {
+            for (Cable tested : List.of(cable, cable.seenFromFarEnd())) {
+                try {
+                    CableCompiler.compile(tested, TOP_HERTZ);
+                } catch (IllegalArgumentException e) {
+                    refused.add(file + ": cable \"" + cable.title() + "\": " + e.getMessage());
+                    break;
+                }
+            }
+        }
+        return refused;
+    }
+
+    private static List<Cable> cables(Document document) {
+        if (document instanceof Document.OfCable) {
+            return List.of(((Document.OfCable) document).cable());
+        }
+        if (document instanceof Document.OfExercise) {
+            return List.of(((Document.OfExercise) document).exercise().cable());
+        }
+        if (document instanceof Document.OfLesson) {
+            Lesson lesson = ((Document.OfLesson) document).lesson();
+            return lesson.exercises().stream().map(Exercise::cable).toList();
+        }
+        return List.of();
+    }
+}

@@ -1,0 +1,28 @@
+package cablewright.ui.commandline.command;
+
+import cablewright.ui.commandline.environment.DesktopOpener;
+import cablewright.ui.commandline.environment.Environment;
+import picocli.CommandLine;
+
+/** The list of commands. */
+public final class Commands {
+
+    private Commands() {}
+
+    public static CommandLine all(Environment surroundings, DesktopOpener desktop) {
+        return new CommandLine(new RootCommand(surroundings))
+                .addSubcommand(new TraceCommand())
+                .addSubcommand(new ReadCommand())
+                .addSubcommand(new ResponseCommand())
+                .addSubcommand(new NetlistCommand())
+                .addSubcommand(new ExplainCommand())
+                .addSubcommand(new CheckCommand())
+                .addSubcommand(new CatalogueCommand())
+                .addSubcommand(new PractiseCommand(desktop))
+                .addSubcommand(new MarkCommand())
+                .addSubcommand(new GenerateCommand())
+                .addSubcommand(new RecordsCommand())
+                .addSubcommand(new StudyCommand())
+                .addSubcommand(new CompletionCommand());
+    }
+}

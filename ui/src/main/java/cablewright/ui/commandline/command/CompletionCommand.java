@@ -1,0 +1,36 @@
+package cablewright.ui.commandline.command;
+
+import cablewright.ui.commandline.environment.ExitCode;
+import java.util.concurrent.Callable;
+import picocli.AutoComplete;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** The script by which a shell completes commands and options. */
+@Command(
+        name = "completion",
+        mixinStandardHelpOptions = true,
+        header = {"Writes the completion script for bash and zsh.", ""},
+        description = {"The script lets bash and zsh complete the commands and options of 'cablewright'.", ""},
+        footer = {
+            "",
+            "Example:",
+            "  alias cablewright='java -jar ui/target/cablewright.jar'",
+            "  source <(cablewright completion)"
+        })
+final class CompletionCommand implements Callable<Integer> {
+
+    @ParentCommand
+    private RootCommand root;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        root.surroundings().print(AutoComplete.bash("cablewright", spec.root().commandLine()));
+        return ExitCode.DONE;
+    }
+}

@@ -1,0 +1,172 @@
+package cablewright.ui.commandline.command;
+
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.format.Document;
+import cablewright.lessons.format.DocumentWriter;
+import cablewright.lessons.generation.ExerciseFamily;
+import cablewright.lessons.generation.ExerciseGenerator;
+import cablewright.lessons.generation.GenerationRequest;
+import cablewright.simulator.cable.EventKind;
+import cablewright.ui.commandline.environment.ExitCode;
+import cablewright.ui.commandline.environment.InputProblem;
+import cablewright.ui.commandline.output.Output;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+
+/** Makes exercises. */
+@Command(
+        name = "generate",
+        mixinStandardHelpOptions = true,
+        header = {"Makes exercises.", ""},
+        description = {
+            "Makes exercises from a seed, each in a file of its own. Every one is checked before it is written: what it asks "
+                    + "for can be seen at some permitted setting, and no look-alike fits as well. The same seed and options "
+                    + "give the same files. The files' names are listed on standard output. A file that is there already "
+                    + "stops the command before anything is written.",
+            ""
+        },
+        footer = {
+            "",
+            "Families: coax-plant, coax-drop, telephone-loop, data-cabling, building-wire, reel-acceptance.",
+            "",
+            "Examples:",
+            "  cablewright generate --out exercises",
+            "  cablewright generate --seed 7 --count 20 --difficulty 0.6 --family coax-drop --kinds pinch,water --out drop"
+        })
+final class GenerateCommand implements Callable<Integer> {
+
+    private static final int MOST = 10_000;
+
+    @ParentCommand
+    private RootCommand root;
+
+    @Option(names = "--seed", paramLabel = "SEED", defaultValue = "1", description = "A whole number; usual is 1.")
+    private long seed = 1;
+
+    @Option(
+            names = "--difficulty",
+            paramLabel = "0-1",
+            defaultValue = "0.3",
+            description = "0 (plain) to 1 (near the limit of what can be told); usual is ${DEFAULT-VALUE}.")
+    private double difficulty = 0.3;
+
+    @Option(
+            names = "--kinds",
+            paramLabel = "KIND",
+            split = ",",
+            description = "Kinds of damage to choose from; usual are all that the family knows.")
+    private List<String> kinds = List.of();
+
+    @Option(
+            names = "--family",
+            paramLabel = "FAMILY",
+            split = ",",
+            description = "Families of line to choose from; usual are all.")
+    private List<String> families = List.of();
+
+    @Option(
+            names = "--count",
+            paramLabel = "N",
+            defaultValue = "1",
+            description = "How many exercises, up to 10000; usual is ${DEFAULT-VALUE}.")
+    private int count = 1;
+
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "DIR",
+            required = true,
+            description = "Folder for the files; it is made where there is none.")
+    private Path out;
+
+    @Override
+    public Integer call() {
+        if (count < 1 || count > MOST) {
+            throw new InputProblem("--count is " + count + "; allowed is 1 to " + MOST);
+        }
+        Path folder = folder();
+        List<GenerationRequest> requests = requests();
+        List<Path> files = requests.stream()
+                .map(request -> folder.resolve(request.exerciseId() + ".json"))
+                .toList();
+        files.stream().filter(Files::exists).findFirst().ifPresent(file -> {
+            throw new InputProblem(file + " is there already; choose another --out or another --seed");
+        });
+        ExerciseGenerator generator = new ExerciseGenerator();
+        StringBuilder names = new StringBuilder();
+        for (int i = 0; i < count; i++) {
+            write(files.get(i), made(generator, requests.get(i)));
+            names.append(files.get(i)).append('\n');
+        }
+        root.surroundings().writeOut(names.toString().getBytes(StandardCharsets.UTF_8));
+        root.remark(count == 1 ? "1 exercise was made." : count + " exercises were made.");
+        return ExitCode.DONE;
+    }
+
+    private static Exercise made(ExerciseGenerator generator, GenerationRequest request) {
+        try {
+            return generator.generate(request);
+        } catch (IllegalStateException e) {
+            throw new InputProblem(e.getMessage());
+        }
+    }
+
+    private static void write(Path file, Exercise exercise) {
+        try {
+            Output.writeFile(file, new DocumentWriter().bytes(new Document.OfExercise(exercise)));
+        } catch (IOException e) {
+            throw new InputProblem(Output.reason(file, e));
+        }
+    }
+
+    private Path folder() {
+        Path folder = root.surroundings().folder().resolve(out);
+        try {
+            return Files.createDirectories(folder);
+        } catch (IOException e) {
+            throw new InputProblem(folder + " can't be made: choose a folder in which this account may write");
+        }
+    }
+
+    private List<GenerationRequest> requests() {
+        List<ExerciseFamily> chosen = families(families);
+        List<GenerationRequest> requests = new ArrayList<>();
+        try {
+            List<EventKind> damage = kinds.stream().map(EventKind::ofId).toList();
+            for (int i = 0; i < count; i++) {
+                requests.add(new GenerationRequest(seed + i, chosen, damage, difficulty));
+            }
+        } catch (IllegalArgumentException e) {
+            throw new InputProblem(e.getMessage());
+        }
+        return requests;
+    }
+
+    /** The families of these names; all of them where none is named. */
+    static List<ExerciseFamily> families(List<String> names) {
+        return names.isEmpty()
+                ? List.of(ExerciseFamily.values())
+                : names.stream().map(GenerateCommand::family).toList();
+    }
+
+    private static ExerciseFamily family(String word) {
+        Function<ExerciseFamily, String> name =
+                family -> family.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Arrays.stream(ExerciseFamily.values())
+                .filter(family -> name.apply(family).equals(word))
+                .findFirst()
+                .orElseThrow(() -> new InputProblem("--family is \"" + word + "\"; allowed are "
+                        + Arrays.stream(ExerciseFamily.values()).map(name).collect(Collectors.joining(", "))));
+    }
+}

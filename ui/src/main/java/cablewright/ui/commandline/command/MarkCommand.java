@@ -1,0 +1,152 @@
+package cablewright.ui.commandline.command;
+
+import cablewright.lessons.exercise.Attempt;
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.marking.MarkSheet;
+import cablewright.lessons.marking.Marker;
+import cablewright.ui.commandline.environment.ExitCode;
+import cablewright.ui.commandline.environment.InputProblem;
+import cablewright.ui.commandline.option.InputFiles;
+import cablewright.ui.commandline.option.ListFormat;
+import cablewright.ui.commandline.output.MarkReport;
+import cablewright.ui.commandline.output.Marked;
+import cablewright.ui.commandline.output.Output;
+import cablewright.ui.words.Words;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+
+/** Marks attempts. */
+@Command(
+        name = "mark",
+        mixinStandardHelpOptions = true,
+        header = {"Marks attempts.", ""},
+        description = {
+            "Marks attempts at the exercises of a lesson: files of attempts, or folders of them (files that end in .json, in "
+                    + "order of their names). A file that can't be read is told on standard error, the others are marked, and "
+                    + "the command ends with 1.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  cablewright mark built-in attempt.json",
+            "  cablewright mark lesson.json answers/ --format csv --out marks.csv"
+        })
+final class MarkCommand implements Callable<Integer> {
+
+    @ParentCommand
+    private RootCommand root;
+
+    @Parameters(
+            index = "0",
+            paramLabel = "LESSON",
+            description = "A lesson or exercise file, or 'built-in' for the lesson that comes with the program.")
+    private String lessonName;
+
+    @Parameters(index = "1..*", paramLabel = "ATTEMPTS", arity = "1..*", description = "Files or folders of attempts.")
+    private List<Path> paths;
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            defaultValue = "text",
+            description = "text (usual), csv or json.")
+    private ListFormat format = ListFormat.TEXT;
+
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE",
+            description = "Write to this file instead of standard output.")
+    private Optional<Path> out = Optional.empty();
+
+    private final Marker marker = new Marker();
+    private int problems;
+
+    @Override
+    public Integer call() {
+        Output output = new Output(root.surroundings(), out).checked();
+        Lesson lesson = InputFiles.lesson(root.surroundings(), lessonName);
+        List<Path> files = files();
+        List<Marked> all = new ArrayList<>();
+        int done = 0;
+        for (Path file : files) {
+            all.addAll(markFile(lesson, file));
+            if (++done % 10 == 0 && done < files.size()) {
+                root.remark("marked " + done + " of " + files.size() + " files");
+            }
+        }
+        output.write(written(new MarkReport(all, Words.in(root.lengthUnit()))));
+        return problems == 0 ? ExitCode.DONE : ExitCode.INPUT_WRONG;
+    }
+
+    private List<Path> files() {
+        List<Path> files = new ArrayList<>();
+        for (Path path : paths) {
+            Path resolved = root.surroundings().folder().resolve(path);
+            files.addAll(Files.isDirectory(resolved) ? within(resolved) : List.of(resolved));
+        }
+        return files;
+    }
+
+    private static List<Path> within(Path folder) {
+        try (Stream<Path> all = Files.list(folder)) {
+            List<Path> files = all.filter(file -> file.getFileName().toString().endsWith(".json"))
+                    .sorted()
+                    .toList();
+            if (files.isEmpty()) {
+                throw new InputProblem(folder + ": this folder has no file that ends in .json; name one with attempts");
+            }
+            return files;
+        } catch (IOException e) {
+            throw new InputProblem(folder + ": this folder can't be read; look at its permissions");
+        }
+    }
+
+    private List<Marked> markFile(Lesson lesson, Path file) {
+        List<Marked> marked = new ArrayList<>();
+        try {
+            for (Attempt attempt : InputFiles.attempts(file).attempts()) {
+                marked.add(markOne(lesson, file, attempt));
+            }
+        } catch (InputProblem e) {
+            problems++;
+            e.problems().forEach(problem -> root.surroundings()
+                    .err()
+                    .println(root.surroundings().style().plain("cablewright: " + problem)));
+        }
+        return marked;
+    }
+
+    private Marked markOne(Lesson lesson, Path file, Attempt attempt) {
+        Exercise exercise = lesson.exercise(attempt.exerciseId())
+                .orElseThrow(() -> new InputProblem(file + ": exerciseId is \"" + attempt.exerciseId()
+                        + "\"; the lesson \"" + lesson.id() + "\" has "
+                        + String.join(
+                                ", ",
+                                lesson.exercises().stream().map(Exercise::id).toList())));
+        MarkSheet sheet = InputFiles.refusalsOf(file, () -> marker.mark(exercise, attempt));
+        return new Marked(file, exercise, sheet);
+    }
+
+    private byte[] written(MarkReport report) {
+        String text =
+                switch (format) {
+                    case CSV -> report.csv();
+                    case JSON -> report.json();
+                    case TEXT -> root.surroundings().style().plain(report.text());
+                };
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+}

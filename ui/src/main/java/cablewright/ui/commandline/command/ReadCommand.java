@@ -1,0 +1,365 @@
+package cablewright.ui.commandline.command;
+
+import cablewright.simulator.exchange.SweepReport;
+import cablewright.simulator.instrument.Instrument;
+import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.reading.CandidateEvent;
+import cablewright.simulator.reading.CandidateEvents;
+import cablewright.simulator.reading.CandidateRules;
+import cablewright.simulator.reading.Measured;
+import cablewright.simulator.reading.MergedReading;
+import cablewright.simulator.reading.TraceDifference;
+import cablewright.simulator.reading.VelocityFinding;
+import cablewright.simulator.wave.Stimulus;
+import cablewright.simulator.wave.Waveform;
+import cablewright.ui.commandline.environment.ExitCode;
+import cablewright.ui.commandline.environment.InputProblem;
+import cablewright.ui.commandline.option.InputFiles;
+import cablewright.ui.commandline.option.QuantityReader;
+import cablewright.ui.commandline.option.ReceiverOptions;
+import cablewright.ui.commandline.option.StimulusOptions;
+import cablewright.ui.commandline.option.TraceFormat;
+import cablewright.ui.commandline.option.UsualPulse;
+import cablewright.ui.commandline.output.CandidateList;
+import cablewright.ui.commandline.output.Output;
+import cablewright.ui.commandline.output.TakenTrace;
+import cablewright.ui.commandline.output.TakenTrace.Column;
+import cablewright.ui.commandline.output.TracePictures;
+import cablewright.ui.measured.MeasuredLine;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** A measured sweep, or a trace from a file, on an axis of distance. */
+@Command(
+        name = "read",
+        mixinStandardHelpOptions = true,
+        header = {"Reads a measured sweep, or a trace from a file, on an axis of distance.", ""},
+        description = {
+            "A Touchstone file (.s1p, .s2p) is shown as a reflectometer would show the line behind one of its ports: the "
+                    + "sweep is carried on to 0 Hz, sent through with the pulse or step that is asked for, and received with "
+                    + "the receiver options. What the sweep can't tell is said: a range or an edge beyond it is refused.",
+            "A CSV file with a column of times or distances and one of voltages is laid at even distances.",
+            "With --events, what stands out of the noise is listed instead: distance, height, sign and shape, each with its "
+                    + "uncertainty. What it is, a trace alone does not say: it may be an event, the end of the line, or a "
+                    + "ghost. Of a CSV file, say with --pulse or --step how it was taken. With --other-end, the same line "
+                    + "from its other end is laid over it. With --against, the difference from another trace is read.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  cablewright read line.s1p --velocity 0.66 --step 0.5ns --noise 0V --format text",
+            "  cablewright read line.s2p --port 2 --velocity 0.66 --pulse 1ns --out line.png",
+            "  cablewright read trace.csv --velocity 0.85 --out even.csv",
+            "  cablewright read trace.csv --velocity 0.85 --pulse 5ns --events",
+            "  cablewright read near.s1p --other-end far.s1p --velocity 0.66 --noise 0V --length 120m",
+            "  cablewright read after.csv --against before.csv --velocity 0.85 --pulse 5ns --events"
+        })
+final class ReadCommand implements Callable<Integer> {
+
+    private static final int SAMPLES = 4096;
+    private static final double UNTOLD_OHMS = 50;
+    private static final double TOLERATED = 0.01;
+
+    @ParentCommand
+    private RootCommand root;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "FILE", description = "A Touchstone file (.s1p, .s2p) or a trace as CSV.")
+    private Path sourceFile;
+
+    @Mixin
+    private StimulusOptions stimulusOptions;
+
+    @Mixin
+    private ReceiverOptions receiver;
+
+    @Option(
+            names = "--velocity",
+            paramLabel = "VOP",
+            required = true,
+            converter = QuantityReader.Velocity.class,
+            description = "Velocity of propagation by which times are told as distances, such as 0.85 or 85%%.")
+    private double velocity;
+
+    @Option(
+            names = "--range",
+            paramLabel = "LENGTH",
+            converter = QuantityReader.Length.class,
+            description = "Distance shown; usual is nearly all that the file can tell.")
+    private Optional<Double> range = Optional.empty();
+
+    @Option(
+            names = "--port",
+            paramLabel = "PORT",
+            defaultValue = "1",
+            description = "Port of a sweep, 1 or 2; usual is 1. The other port is closed by its reference resistance.")
+    private int port;
+
+    @Option(
+            names = "--source",
+            paramLabel = "RESISTANCE",
+            converter = QuantityReader.Resistance.class,
+            description = "Resistance of the source for a sweep, 1ohm to 10kohm; usual is the file's reference.")
+    private Optional<Double> source = Optional.empty();
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            description =
+                    "csv, json, text (a plot in characters), png, svg or pdf; usual is what --out ends in, or csv.")
+    private Optional<TraceFormat> format = Optional.empty();
+
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE",
+            description = "Write to this file instead of standard output.")
+    private Optional<Path> out = Optional.empty();
+
+    @Option(names = "--events", description = "List candidate events instead of the trace, as text, csv or json.")
+    private boolean events;
+
+    @Option(
+            names = "--least",
+            paramLabel = "HEIGHT",
+            converter = QuantityReader.Voltage.class,
+            description = "Smallest height of a candidate, for an outgoing wave of 1 V, such as 1mV or 0.1%%; usual is "
+                    + "0.02%%, and 0.3%% for a sweep.")
+    private Optional<Double> least = Optional.empty();
+
+    @Option(
+            names = "--velocity-doubt",
+            paramLabel = "VOP",
+            converter = QuantityReader.Velocity.class,
+            description = "Standard uncertainty of the velocity, as a fraction of that of light; usual is 0.005.")
+    private Optional<Double> velocityDoubt = Optional.empty();
+
+    @Option(
+            names = "--other-end",
+            paramLabel = "FILE",
+            description =
+                    "The same line from its other end: lists what both show, what one hides, and where they agree.")
+    private Optional<Path> otherEnd = Optional.empty();
+
+    @Option(
+            names = "--length",
+            paramLabel = "LENGTH",
+            converter = QuantityReader.Length.class,
+            description = "Known length of the line, with --other-end: gives the velocity, and places that need none.")
+    private Optional<Double> length = Optional.empty();
+
+    @Option(
+            names = "--length-doubt",
+            paramLabel = "LENGTH",
+            converter = QuantityReader.Length.class,
+            description = "Standard uncertainty of --length; usual is 1%% of it.")
+    private Optional<Double> lengthDoubt = Optional.empty();
+
+    @Option(
+            names = "--against",
+            paramLabel = "FILE",
+            description = "Read the difference from this trace: before and after, or a good pair and a doubtful one.")
+    private Optional<Path> against = Optional.empty();
+
+    @Override
+    public Integer call() {
+        checkOptions();
+        boolean list = events || otherEnd.isPresent();
+        TraceFormat chosen = format.or(() -> list && out.isEmpty() ? Optional.of(TraceFormat.TEXT) : Optional.empty())
+                .orElseGet(() -> TraceFormat.of(Optional.empty(), out));
+        Output output = new Output(root.surroundings(), out);
+        if (list && chosen.isPicture()) {
+            throw refusal("candidate events are written as text, csv or json, not as " + chosen);
+        }
+        if (chosen.isPicture() && !output.isFile() && root.surroundings().interactive()) {
+            throw refusal("a " + chosen + " picture can't be shown here; name a file with --out");
+        }
+        Path file = root.surroundings().folder().resolve(sourceFile);
+        output.notOver(file);
+        Shown shown = shown(file);
+        if (against.isPresent()) {
+            shown = difference(shown, shown(root.surroundings().folder().resolve(against.get())));
+        }
+        output.write(list ? listed(shown, chosen) : drawn(shown, chosen));
+        return ExitCode.DONE;
+    }
+
+    private void checkOptions() {
+        if (!(velocity >= 0.05 && velocity <= 1)) {
+            throw refusal("--velocity is out of range; allowed is 0.05 to 1");
+        }
+        if (otherEnd.isPresent() && against.isPresent()) {
+            throw refusal("--other-end and --against exclude each other; give one");
+        }
+        if (length.isPresent() && otherEnd.isEmpty()) {
+            throw refusal("--length is for --other-end; name the file of the other end too");
+        }
+        if (length.isPresent() && !(length.get() > 0)) {
+            throw refusal("--length is out of range; it must be above 0");
+        }
+        if (velocityDoubt.isPresent() && !(velocityDoubt.get() >= 0 && velocityDoubt.get() <= 0.5)) {
+            throw refusal("--velocity-doubt is out of range; allowed is 0 to 0.5");
+        }
+    }
+
+    private ParameterException refusal(String why) {
+        return new ParameterException(spec.commandLine(), why);
+    }
+
+    /** A trace with the rules by which candidates are sought on it. */
+    private record Shown(String title, Trace trace, CandidateRules rules, String column) {}
+
+    private byte[] drawn(Shown shown, TraceFormat chosen) {
+        Trace trace = shown.trace();
+        double[] seconds = new double[trace.count()];
+        double[] metres = new double[trace.count()];
+        for (int i = 0; i < seconds.length; i++) {
+            seconds[i] = trace.seconds(i);
+            metres[i] = trace.metres(i);
+        }
+        Map<String, Object> told = new LinkedHashMap<>();
+        told.put("velocity_fraction", trace.settings().velocityFraction());
+        told.put("range_m", trace.settings().rangeMetres());
+        TakenTrace taken = new TakenTrace(
+                shown.title(),
+                told,
+                List.of(
+                        new Column("time_s", seconds),
+                        new Column("distance_m", metres),
+                        new Column(shown.column(), trace.copyOfVolts())));
+        return new TracePictures(root.surroundings(), root.lengthUnit()).bytes(taken, trace.settings(), chosen);
+    }
+
+    private byte[] listed(Shown shown, TraceFormat chosen) {
+        CandidateRules rules = least.map(shown.rules()::withLeastVolts).orElse(shown.rules());
+        rules = velocityDoubt.map(rules::withVelocityUncertainty).orElse(rules);
+        List<CandidateEvent> candidates = CandidateEvents.on(shown.trace(), rules);
+        CandidateList list =
+                new CandidateList(root.quantities(), new VelocityFinding(velocity, rules.velocityUncertainty()));
+        String text = otherEnd.isPresent() ? merged(list, candidates, rules, chosen) : alone(list, candidates, chosen);
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+
+    private String alone(CandidateList list, List<CandidateEvent> candidates, TraceFormat chosen) {
+        return switch (chosen) {
+            case CSV -> list.csv(candidates);
+            case JSON -> list.json(candidates);
+            default -> root.surroundings().style().plain(list.text(candidates));
+        };
+    }
+
+    private String merged(
+            CandidateList list, List<CandidateEvent> candidates, CandidateRules rules, TraceFormat chosen) {
+        Shown other = shown(root.surroundings().folder().resolve(otherEnd.orElseThrow()));
+        MergedReading merged = MergedReading.of(candidates, CandidateEvents.on(other.trace(), rules));
+        Optional<Measured> known = length.map(metres -> new Measured(metres, lengthDoubt.orElse(0.01 * metres)));
+        return switch (chosen) {
+            case CSV -> list.csv(merged, known);
+            case JSON -> list.json(merged, known);
+            default -> root.surroundings().style().plain(list.text(merged, known));
+        };
+    }
+
+    /** The first less the second, as a trace of its own. */
+    private Shown difference(Shown shown, Shown before) {
+        TraceDifference difference =
+                InputFiles.refusalsOf(against.orElseThrow(), () -> TraceDifference.of(shown.trace(), before.trace()));
+        if (difference.count() < 2) {
+            throw new InputProblem(against.orElseThrow() + ": it has no time in common with " + sourceFile
+                    + "; take both over the same range");
+        }
+        double parting = 5
+                * Math.max(difference.noiseVolts(), shown.rules().leastVolts() / 5)
+                / Math.max(difference.noiseVolts(), 1e-12);
+        root.remark(difference.firstMetres(parting).stream()
+                .mapToObj(metres -> "the two part first at " + root.quantities().length(metres, 2))
+                .findFirst()
+                .orElse("the two don't part anywhere by more than their noise"));
+        Trace trace = new Trace(
+                before.trace().settings(),
+                new Waveform(before.trace().sampleSeconds(), difference.copyOfVolts()),
+                before.trace().zeroSeconds(),
+                difference.noiseVolts(),
+                Double.POSITIVE_INFINITY,
+                0);
+        return new Shown(shown.title() + " less " + before.title(), trace, shown.rules(), "difference_v");
+    }
+
+    private Shown shown(Path file) {
+        try {
+            if (!Files.exists(file)) {
+                throw new InputProblem(file + ": this file does not exist; look at the name and the folder.");
+            }
+            MeasuredLine line = MeasuredLine.read(file);
+            if (port < 1 || port > line.ports()) {
+                throw refusal("--port is " + port + "; this file has " + line.ports() + " port(s)");
+            }
+            return InputFiles.refusalsOf(file, () -> shown(line));
+        } catch (IOException e) {
+            throw new InputProblem(file + ": " + e.getMessage());
+        }
+    }
+
+    private Shown shown(MeasuredLine line) {
+        double ohms = source.orElse(line.referenceOhms(port).orElse(UNTOLD_OHMS));
+        MeasuredLine.View view = line.view(port, ohms);
+        view.report().ifPresent(this::tell);
+        double metres = range.orElse(view.longestMetres(velocity));
+        Stimulus stimulus = stimulusOptions.stimulus(UsualPulse.seconds(velocity, metres));
+        Settings settings = new Settings(stimulus, velocity, metres, receiver.gainDecibels(), receiver.averages());
+        Trace trace = view.trace(settings, instrument(ohms), receiver.seed());
+        if (!line.isSweep()) {
+            root.remark(trace.count() + " samples, " + trace.sampleSeconds() + " s apart");
+        }
+        return new Shown(line.name(), trace, view.rules(), "trace_v");
+    }
+
+    private Instrument instrument(double ohms) {
+        return receiver.instrument(ohms, SAMPLES);
+    }
+
+    /** What the sweep can be trusted for, in sentences. */
+    private void tell(SweepReport report) {
+        root.remark(String.format(
+                Locale.ROOT,
+                "%d frequencies from %.4g to %.4g Hz; %d points below were estimated, reflection at 0 Hz %.4f ± %.4f",
+                report.frequencies(),
+                report.lowestHertz(),
+                report.highestHertz(),
+                report.addedPoints(),
+                report.dcReflection(),
+                report.dcDoubt()));
+        if (!report.isPassive(TOLERATED)) {
+            root.remark(String.format(
+                    Locale.ROOT,
+                    "note: the reflection is %.4f at %.4g Hz; no passive line can have made that",
+                    report.largestMagnitude(),
+                    report.largestAtHertz()));
+        }
+        if (!report.isCausal(TOLERATED)) {
+            root.remark(String.format(
+                    Locale.ROOT,
+                    "note: %.2g of the energy comes before the wave was sent; the calibration or the record's length is off",
+                    report.shareBeforeZero()));
+        }
+    }
+}

@@ -1,0 +1,197 @@
+package cablewright.ui.commandline.command;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.exchange.ScatteringSweep;
+import cablewright.simulator.exchange.touchstone.TouchstoneWriter;
+import cablewright.ui.commandline.environment.ExitCode;
+import cablewright.ui.commandline.option.InputFiles;
+import cablewright.ui.commandline.option.QuantityReader;
+import cablewright.ui.commandline.output.CableSweep;
+import cablewright.ui.commandline.output.Output;
+import cablewright.ui.words.NoticeWords;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** Scattering parameters against frequency, as a Touchstone file. */
+@Command(
+        name = "response",
+        mixinStandardHelpOptions = true,
+        header = {"Tells a cable's reflection against frequency, as a Touchstone file.", ""},
+        description = {
+            "One port: the reflection coefficient at the end that is tested, with the far end as the cable has it. Two ports: "
+                    + "the far end becomes port 2, and what the cable ends in is taken away. Numbers are real and imaginary "
+                    + "parts with all their digits, frequencies in Hz.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  cablewright response quay-camera-3.json --to 1GHz --points 2001 --out quay.s1p",
+            "  cablewright response quay-camera-3.json --ports 2 --out quay.s2p",
+            "  cablewright response pilot-pair-7.json --crosstalk split-1 --out crosstalk.s2p"
+        })
+final class ResponseCommand implements Callable<Integer> {
+
+    @ParentCommand
+    private RootCommand root;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "CABLE", description = "A cable file, or an exercise file for its cable.")
+    private Path cableFile;
+
+    @Option(
+            names = "--from",
+            paramLabel = "FREQUENCY",
+            defaultValue = "1MHz",
+            converter = QuantityReader.Frequency.class,
+            description = "Lowest frequency, above 0Hz; usual is ${DEFAULT-VALUE}.")
+    private double from = 1e6;
+
+    @Option(
+            names = "--to",
+            paramLabel = "FREQUENCY",
+            defaultValue = "1GHz",
+            converter = QuantityReader.Frequency.class,
+            description = "Highest frequency, up to 100GHz; usual is ${DEFAULT-VALUE}.")
+    private double to = 1e9;
+
+    @Option(
+            names = "--points",
+            paramLabel = "COUNT",
+            defaultValue = "1001",
+            description = "How many frequencies, 2 to 200000, evenly spaced; usual is ${DEFAULT-VALUE}.")
+    private int points = 1001;
+
+    @Option(names = "--log", description = "Space the frequencies evenly on a logarithmic scale.")
+    private boolean logarithmic;
+
+    @Option(
+            names = "--ports",
+            paramLabel = "COUNT",
+            description = "1 or 2; usual is 2 where --out ends in .s2p, or else 1.")
+    private Optional<Integer> ports = Optional.empty();
+
+    @Option(
+            names = "--source",
+            paramLabel = "RESISTANCE",
+            converter = QuantityReader.Resistance.class,
+            description =
+                    "Reference resistance of port 1, 1ohm to 10kohm; usual is the nominal impedance of the first run.")
+    private Optional<Double> source = Optional.empty();
+
+    @Option(
+            names = "--far-source",
+            paramLabel = "RESISTANCE",
+            converter = QuantityReader.Resistance.class,
+            description = "Reference resistance of port 2; usual is the nominal impedance of the last run.")
+    private Optional<Double> farSource = Optional.empty();
+
+    @Option(
+            names = "--crosstalk",
+            paramLabel = "EVENT",
+            description =
+                    "Two ports side by side at the near end: port 1 the tested pair, port 2 the neighbour of this split, which "
+                            + "--far-source ends; S21 is near-end crosstalk.")
+    private Optional<String> crosstalk = Optional.empty();
+
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE",
+            description = "Write to this file instead of standard output.")
+    private Optional<Path> out = Optional.empty();
+
+    @Override
+    public Integer call() {
+        Path file = root.surroundings().folder().resolve(cableFile);
+        double[] hertz = frequencies();
+        int count = ports.orElse(namedTwoPorts() ? 2 : 1);
+        if (count != 1 && count != 2) {
+            throw new ParameterException(spec.commandLine(), "--ports is " + count + "; allowed is 1 or 2");
+        }
+        Output output = new Output(root.surroundings(), out).notOver(file);
+        Cable cable = InputFiles.cable(file);
+        double near = resistance("--source", source, cable.runs().get(0).type().nominalImpedanceOhms());
+        double far = resistance(
+                "--far-source",
+                farSource,
+                cable.runs().get(cable.runs().size() - 1).type().nominalImpedanceOhms());
+        if (count == 2 && cable.testLead().isPresent()) {
+            root.remark("note: the test lead is left out; it belongs to neither port");
+        }
+        new NoticeWords(root.quantities()).withSteps(cable, to).forEach(notice -> root.remark("note: " + notice));
+        CableSweep sweep = new CableSweep(cable, hertz);
+        ScatteringSweep told = InputFiles.refusalsOf(file, () -> {
+            if (crosstalk.isPresent()) {
+                return sweep.besideEachOther(crosstalk.get(), near, far);
+            }
+            return count == 1 ? sweep.onePort(near) : sweep.twoPorts(near, far);
+        });
+        output.write(written(told, cable));
+        return ExitCode.DONE;
+    }
+
+    private boolean namedTwoPorts() {
+        return out.map(Path::toString).orElse("").toLowerCase(Locale.ROOT).endsWith(".s2p");
+    }
+
+    private double[] frequencies() {
+        if (!(from > 0 && to > from && to <= 1e11)) {
+            throw new ParameterException(
+                    spec.commandLine(), "--from must be above 0Hz and below --to, and --to at most 100GHz");
+        }
+        if (points < 2 || points > 200_000) {
+            throw new ParameterException(spec.commandLine(), "--points is out of range; allowed is 2 to 200000");
+        }
+        double[] hertz = new double[points];
+        for (int i = 0; i < points; i++) {
+            double share = (double) i / (points - 1);
+            hertz[i] = logarithmic ? from * Math.pow(to / from, share) : from + share * (to - from);
+        }
+        hertz[points - 1] = to;
+        return hertz;
+    }
+
+    private double resistance(String option, Optional<Double> given, double usual) {
+        double ohms = given.orElse(usual);
+        if (!(ohms >= 1 && ohms <= 10_000)) {
+            throw new ParameterException(spec.commandLine(), option + " is out of range; allowed is 1ohm to 10kohm");
+        }
+        return ohms;
+    }
+
+    private byte[] written(ScatteringSweep sweep, Cable cable) {
+        StringBuilder text = new StringBuilder();
+        List<String> comments = new ArrayList<>(List.of(cable.title()));
+        if (crosstalk.isPresent()) {
+            comments.add(
+                    "port 1: near end of the tested pair, port 2: near end of the neighbour of " + crosstalk.get());
+        } else {
+            comments.add(
+                    sweep.ports().size() == 1
+                            ? "port 1: near end; the far end is as the cable has it"
+                            : "port 1: near end, port 2: far end");
+        }
+        try {
+            TouchstoneWriter.exact().write(sweep, comments, text);
+        } catch (IOException e) {
+            throw new UncheckedIOException("a text can't be written in memory", e);
+        }
+        return text.toString().getBytes(StandardCharsets.UTF_8);
+    }
+}

@@ -1,0 +1,217 @@
+package cablewright.ui.commandline.command;
+
+import cablewright.lessons.format.LessonFormatException;
+import cablewright.lessons.study.Parameter;
+import cablewright.lessons.study.Sampling;
+import cablewright.lessons.study.Shard;
+import cablewright.lessons.study.Study;
+import cablewright.lessons.study.StudyPlan;
+import cablewright.lessons.study.StudyRun;
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.instrument.Settings;
+import cablewright.ui.commandline.environment.Environment;
+import cablewright.ui.commandline.environment.ExitCode;
+import cablewright.ui.commandline.environment.InputProblem;
+import cablewright.ui.commandline.environment.Version;
+import cablewright.ui.commandline.option.InputFiles;
+import cablewright.ui.commandline.option.LineOptions;
+import cablewright.ui.commandline.option.QuantityReader;
+import cablewright.ui.commandline.option.StimulusOptions;
+import cablewright.ui.commandline.option.UsualPulse;
+import cablewright.ui.commandline.option.Variation;
+import cablewright.ui.commandline.output.Output;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** How an event shows over a grid or a random sample of parameters, in shards. */
+@Command(
+        name = "study",
+        mixinStandardHelpOptions = true,
+        subcommands = StudyMergeCommand.class,
+        header = {"Tells how an event shows over a grid or a random sample of parameters.", ""},
+        description = {
+            "Each row sets some numbers of the cable file or of the instrument, and tells whether the event is clear, "
+                    + "marginal or hidden, why, its contrast, height, place and delay. The results file is CSV; lines that "
+                    + "begin with '#' say where its numbers come from and what each column means.",
+            "With --shard K/N only every N-th row is computed, from the K-th on. 'study merge' puts the files of all shards "
+                    + "together; what comes out is the same, byte for byte, whatever N. A run that was stopped goes on where "
+                    + "it was when it is started again with the same --out.",
+            ""
+        },
+        footer = {
+            "",
+            "Names to vary: pulse, step, velocity, range, gain, averages (values with their units); or a path to a number of "
+                    + "the cable file, a JSON Pointer (RFC 6901) that may name an entry of a list by its id, with values in SI "
+                    + "units as in the file.",
+            "",
+            "Examples:",
+            "  cablewright study quay-camera-3.json --event p1 --vary pulse=2ns..100ns:10:log \\",
+            "      --vary /cable/events/p1/depthFraction=0.1..0.8:8 --out study.csv",
+            "  cablewright study quay-camera-3.json --event p1 --random 1000 --seed 7 \\",
+            "      --vary /cable/events/p1/startMetres=5..120 --shard 3/16 --out part-3.csv",
+            "  cablewright study merge part-*.csv --out study.csv"
+        })
+final class StudyCommand implements Callable<Integer> {
+
+    private static final int REMARKS = 10;
+
+    @ParentCommand
+    private RootCommand root;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "CABLE", arity = "0..1", description = "A cable file, or an exercise file for its cable.")
+    private Optional<Path> cableFile = Optional.empty();
+
+    @Option(names = "--event", paramLabel = "ID", description = "The event that is asked for.")
+    private Optional<String> event = Optional.empty();
+
+    @Option(
+            names = "--vary",
+            paramLabel = "NAME=FROM..TO",
+            converter = Variation.class,
+            description =
+                    "What to vary; may be given several times. Behind it :COUNT for how many values a grid takes, and "
+                            + ":log for a logarithmic scale.")
+    private List<Parameter> parameters = new ArrayList<>();
+
+    @Option(
+            names = "--random",
+            paramLabel = "COUNT",
+            description = "Draw so many rows at random instead of taking every combination.")
+    private Optional<Integer> random = Optional.empty();
+
+    @Option(
+            names = "--seed",
+            paramLabel = "NUMBER",
+            defaultValue = "1",
+            description = "Seed of the draw. Usual is ${DEFAULT-VALUE}.")
+    private long seed = 1;
+
+    @Option(names = "--shard", paramLabel = "K/N", description = "Compute only this part, such as 3/16.")
+    private Optional<String> shard = Optional.empty();
+
+    @Option(
+            names = "--averages",
+            paramLabel = "COUNT",
+            defaultValue = "64",
+            description = "How many records are averaged, 1 to 65536; usual is ${DEFAULT-VALUE}.")
+    private int averages = 64;
+
+    @Option(
+            names = "--gain",
+            paramLabel = "GAIN",
+            converter = QuantityReader.Level.class,
+            description = "Gain of the receiver, 0dB to 80dB; usual is 0dB.")
+    private Optional<Double> gain = Optional.empty();
+
+    @Mixin
+    private StimulusOptions stimulusOptions;
+
+    @Mixin
+    private LineOptions line;
+
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE",
+            description = "The results file. What is in it already is kept and not computed again.")
+    private Optional<Path> out = Optional.empty();
+
+    @Override
+    public Integer call() {
+        Path file = root.surroundings().folder().resolve(required(cableFile, "CABLE"));
+        Path results = root.surroundings().folder().resolve(required(out, "--out"));
+        new Output(root.surroundings(), Optional.of(results)).notOver(file);
+        Cable cable = InputFiles.cable(file);
+        Study study = study(file, plan(cable));
+        StudyRun run = new StudyRun(study, usage(() -> Shard.parse(shard.orElse("1/1"))));
+        try {
+            run.into(results, new Progress()::tell, () -> false);
+        } catch (IOException e) {
+            throw new InputProblem(Output.reason(results, e));
+        } catch (IllegalArgumentException e) {
+            throw new InputProblem(e.getMessage());
+        }
+        return ExitCode.DONE;
+    }
+
+    Environment surroundings() {
+        return root.surroundings();
+    }
+
+    private <T> T required(Optional<T> given, String name) {
+        return given.orElseThrow(() -> new ParameterException(spec.commandLine(), name + " is missing"));
+    }
+
+    private <T> T usage(Supplier<T> made) {
+        try {
+            return made.get();
+        } catch (IllegalArgumentException e) {
+            throw new ParameterException(spec.commandLine(), e.getMessage(), e);
+        }
+    }
+
+    private StudyPlan plan(Cable cable) {
+        double velocity = line.velocityFraction(cable);
+        double range = line.rangeMetres(cable);
+        if (random.isEmpty() && parameters.stream().anyMatch(p -> p.count() == 1 && p.from() != p.to())) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "a grid needs to know how many values each --vary has; write " + Variation.FORM);
+        }
+        return usage(() -> new StudyPlan(
+                parameters,
+                new Sampling(random.isPresent() ? OptionalInt.of(random.get()) : OptionalInt.empty(), seed),
+                required(event, "--event"),
+                line.end(),
+                new Settings(
+                        stimulusOptions.stimulus(UsualPulse.seconds(velocity, range)),
+                        velocity,
+                        range,
+                        gain.orElse(0.0),
+                        averages),
+                line.sourceOhms(cable)));
+    }
+
+    private static Study study(Path file, StudyPlan plan) {
+        try {
+            return new Study(plan, file.getFileName().toString(), Files.readAllBytes(file), Version.number());
+        } catch (LessonFormatException e) {
+            throw new InputProblem(InputFiles.sentences(e));
+        } catch (IllegalArgumentException e) {
+            throw new InputProblem(file + ": " + e.getMessage());
+        } catch (IOException e) {
+            throw new InputProblem(file + " can't be read: " + e.getMessage());
+        }
+    }
+
+    /** Says how far the run is, some ten times. */
+    private final class Progress {
+
+        private int said = -1;
+
+        void tell(int done, int of) {
+            int step = (int) ((long) REMARKS * done / Math.max(1, of));
+            if (step > said) {
+                said = step;
+                root.remark(done + " of " + of + " rows");
+            }
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package cablewright.ui.commandline.command;
+
+import cablewright.lessons.study.StudyMerge;
+import cablewright.ui.commandline.environment.Environment;
+import cablewright.ui.commandline.environment.ExitCode;
+import cablewright.ui.commandline.environment.InputProblem;
+import cablewright.ui.commandline.output.Output;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+
+/** Puts the results files of a study's shards together. */
+@Command(
+        name = "merge",
+        mixinStandardHelpOptions = true,
+        header = {"Puts the results files of a study's shards together.", ""},
+        description = {
+            "The files may come in any order. What comes out is, byte for byte, what one run of the whole study would have "
+                    + "written. Missing rows and files of another study are refused.",
+            ""
+        },
+        footer = {"", "Example:", "  cablewright study merge part-*.csv --out study.csv"})
+final class StudyMergeCommand implements Callable<Integer> {
+
+    @ParentCommand
+    private StudyCommand study;
+
+    @Parameters(paramLabel = "FILE", arity = "1..*", description = "Results files.")
+    private List<Path> files;
+
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE",
+            description = "Write to this file instead of standard output.")
+    private Optional<Path> out = Optional.empty();
+
+    @Override
+    public Integer call() {
+        Environment surroundings = study.surroundings();
+        Output output = new Output(surroundings, out).checked();
+        List<Path> found = files.stream().map(surroundings.folder()::resolve).toList();
+        try {
+            output.write(StudyMerge.of(found));
+        } catch (IOException e) {
+            throw new InputProblem("a results file can't be read: " + e.getMessage());
+        } catch (IllegalArgumentException e) {
+            throw new InputProblem(e.getMessage());
+        }
+        return ExitCode.DONE;
+    }
+}

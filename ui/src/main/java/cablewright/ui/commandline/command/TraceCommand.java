@@ -1,0 +1,159 @@
+package cablewright.ui.commandline.command;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.wave.Stimulus;
+import cablewright.ui.commandline.environment.ExitCode;
+import cablewright.ui.commandline.option.InputFiles;
+import cablewright.ui.commandline.option.LineOptions;
+import cablewright.ui.commandline.option.ReceiverOptions;
+import cablewright.ui.commandline.option.Shape;
+import cablewright.ui.commandline.option.StimulusOptions;
+import cablewright.ui.commandline.option.TraceFormat;
+import cablewright.ui.commandline.option.UsualPulse;
+import cablewright.ui.commandline.output.Output;
+import cablewright.ui.commandline.output.TakenTrace;
+import cablewright.ui.commandline.output.TracePictures;
+import cablewright.ui.commandline.output.TraceTaker;
+import cablewright.ui.words.NoticeWords;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** The trace at one end of a cable, as numbers or as a picture. */
+@Command(
+        name = "trace",
+        mixinStandardHelpOptions = true,
+        header = {"Tells what a cable shows at one of its ends.", ""},
+        description = {
+            "Without --bandwidth, --noise, --averages and --gain it is the exact voltage at the port for an outgoing wave "
+                    + "of 1 V, at --points evenly spaced times from 0 to that of the range, as CSV with the columns",
+            "  time_s       time since the start of the outgoing wave [s]",
+            "  distance_m   (time_s - time of the outgoing edge's half height) x velocity x c / 2 [m]",
+            "  port_v       outgoing plus reflected wave [V]",
+            "  reflected_v  the wave that came back [V]",
+            "The last time is that at which distance_m is the range. With one of those four options it is what a receiver "
+                    + "shows: time_s since the outgoing edge's half height, distance_m, and trace_v [V], from which the level "
+                    + "of an outgoing step is taken off.",
+            ""
+        },
+        footerHeading = "%nStimuli:%n",
+        footer = {
+            Shape.FORMULAS,
+            "Examples:",
+            "  cablewright trace quay-camera-3.json --pulse 2ns --range 150m > trace.csv",
+            "  cablewright trace quay-camera-3.json --step 0.5ns --points 20001 --out trace.csv",
+            "  cablewright trace quay-camera-3.json --pulse 5ns --averages 64 --gain 20dB --format text",
+            "  cablewright trace quay-camera-3.json --end far --out trace.pdf",
+            "  cablewright trace pilot-pair-7.json --step 5ns --crosstalk split-1 --out heard.csv"
+        })
+final class TraceCommand implements Callable<Integer> {
+
+    private static final int USUAL_POINTS = 4001;
+    private static final int USUAL_SAMPLES = 4096;
+    private static final int LEAST_SAMPLES = 256;
+    private static final int MOST_SAMPLES = 65_536;
+    private static final int MOST_POINTS = 1_000_000;
+
+    @ParentCommand
+    private RootCommand root;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "CABLE", description = "A cable file, or an exercise file for its cable.")
+    private Path cableFile;
+
+    @Mixin
+    private StimulusOptions stimulusOptions;
+
+    @Mixin
+    private LineOptions line;
+
+    @Mixin
+    private ReceiverOptions receiver;
+
+    @Option(
+            names = "--crosstalk",
+            paramLabel = "EVENT",
+            description =
+                    "Instead of the tested pair, listen to the neighbour of this split at the same end: near-end crosstalk, "
+                            + "in the column neighbour_v or trace_v.")
+    private Optional<String> crosstalk = Optional.empty();
+
+    @Option(
+            names = "--points",
+            paramLabel = "COUNT",
+            description =
+                    "How many times, 2 to 1000000; usual is 4001. A receiver takes a power of two of them from 256 to "
+                            + "65536.")
+    private Optional<Integer> points = Optional.empty();
+
+    @Option(
+            names = "--format",
+            paramLabel = "FORMAT",
+            description =
+                    "csv, json, text (a plot in characters), png, svg or pdf; usual is what --out ends in, or csv.")
+    private Optional<TraceFormat> format = Optional.empty();
+
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE",
+            description = "Write to this file instead of standard output.")
+    private Optional<Path> out = Optional.empty();
+
+    @Override
+    public Integer call() {
+        TraceFormat chosen = TraceFormat.of(format, out);
+        Output output = new Output(root.surroundings(), out);
+        if (chosen.isPicture() && !output.isFile() && root.surroundings().interactive()) {
+            throw new ParameterException(
+                    spec.commandLine(), "a " + chosen + " picture can't be shown here; name a file with --out");
+        }
+        int count = points.orElse(USUAL_POINTS);
+        if (count < 2 || count > MOST_POINTS) {
+            throw new ParameterException(spec.commandLine(), "--points is out of range; allowed is 2 to 1000000");
+        }
+        Path file = root.surroundings().folder().resolve(cableFile);
+        output.notOver(file);
+        Cable cable = InputFiles.cable(file);
+        Settings settings = settings(cable);
+        TraceTaker taker = new TraceTaker(cable, line.end(), line.sourceOhms(cable), crosstalk, settings, root::remark);
+        TakenTrace trace = InputFiles.refusalsOf(
+                file,
+                () -> receiver.given()
+                        ? taker.received(receiver.instrument(line.sourceOhms(cable), samples()), receiver.seed())
+                        : taker.exact(count));
+        root.remark(taker.told(root.quantities()));
+        new NoticeWords(root.quantities())
+                .withSteps(cable, settings.stimulus().topHertz())
+                .forEach(notice -> root.remark("note: " + notice));
+        output.write(new TracePictures(root.surroundings(), root.lengthUnit()).bytes(trace, settings, chosen));
+        return ExitCode.DONE;
+    }
+
+    private Settings settings(Cable cable) {
+        double velocity = line.velocityFraction(cable);
+        double range = line.rangeMetres(cable);
+        Stimulus stimulus = stimulusOptions.stimulus(UsualPulse.seconds(velocity, range));
+        return new Settings(stimulus, velocity, range, receiver.gainDecibels(), receiver.averages());
+    }
+
+    /** A receiver's record has a power of two of samples. */
+    private int samples() {
+        int wanted = points.orElse(USUAL_SAMPLES);
+        int samples = LEAST_SAMPLES;
+        while (samples < wanted && samples < MOST_SAMPLES) {
+            samples *= 2;
+        }
+        return samples;
+    }
+}

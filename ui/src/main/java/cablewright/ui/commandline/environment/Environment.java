@@ -1,0 +1,107 @@
+package cablewright.ui.commandline.environment;
+
+import cablewright.ui.picture.TerminalStyle;
+import java.io.FileDescriptor;
+import java.io.FileInputStream;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * Where the program runs: its three streams, whether people sit at them, the environment and the working folder. Commands
+ * know the outer world through this alone, so that tests can give them another one.
+ *
+ * @param in what people type, or what is piped in
+ * @param out where data go, as bytes
+ * @param err where remarks go
+ * @param interactive whether in and out are both a terminal
+ * @param environment environment variables
+ * @param folder working folder
+ */
+public record Environment(
+        InputStream in,
+        OutputStream out,
+        PrintStream err,
+        boolean interactive,
+        Map<String, String> environment,
+        Path folder) {
+
+    /**
+     * Returns the surroundings of this process.
+     *
+     * @return real streams, real environment
+     */
+    public static Environment ofProcess() {
+        return new Environment(
+                new FileInputStream(FileDescriptor.in),
+                new FileOutputStream(FileDescriptor.out),
+                new PrintStream(new FileOutputStream(FileDescriptor.err), true, StandardCharsets.UTF_8),
+                System.console() != null,
+                System.getenv(),
+                Path.of(""));
+    }
+
+    /**
+     * Tells what may be written for people: Unicode where the locale says so, colours only on a terminal that did not
+     * ask to be spared them (the NO_COLOR convention).
+     *
+     * @return the style
+     */
+    public TerminalStyle style() {
+        return new TerminalStyle(showsUnicode(), showsColour());
+    }
+
+    private boolean showsUnicode() {
+        String locale = Stream.of("LC_ALL", "LC_CTYPE", "LANG")
+                .map(name -> environment.getOrDefault(name, ""))
+                .filter(value -> !value.isBlank())
+                .findFirst()
+                .orElse("");
+        String lower = locale.toLowerCase(Locale.ROOT);
+        return lower.contains("utf-8") || lower.contains("utf8") || environment.containsKey("WT_SESSION");
+    }
+
+    private boolean showsColour() {
+        boolean spared = !environment.getOrDefault("NO_COLOR", "").isEmpty()
+                || environment.getOrDefault("TERM", "").equals("dumb");
+        return interactive && !spared;
+    }
+
+    /**
+     * Writes data to standard output.
+     *
+     * @param bytes the data
+     * @throws InputProblem if they can't be written
+     * @throws ReaderGone if nobody reads any more
+     */
+    public void writeOut(byte[] bytes) {
+        try {
+            out.write(bytes);
+            out.flush();
+        } catch (IOException e) {
+            throw outputLost(e);
+        }
+    }
+
+    static RuntimeException outputLost(IOException e) {
+        String message = String.valueOf(e.getMessage());
+        boolean pipe = message.contains("Broken pipe") || message.contains("pipe is being closed");
+        return pipe ? new ReaderGone() : new InputProblem("standard output can't be written: " + message);
+    }
+
+    /**
+     * Writes text for people to standard output.
+     *
+     * @param text the text; signs that the terminal can't show are spelt out
+     */
+    public void print(String text) {
+        writeOut(style().plain(text).getBytes(StandardCharsets.UTF_8));
+    }
+}

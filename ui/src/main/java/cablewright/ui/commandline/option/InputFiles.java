@@ -1,0 +1,100 @@
+package cablewright.ui.commandline.option;
+
+import cablewright.lessons.content.BuiltInLessons;
+import cablewright.lessons.exercise.AttemptSheet;
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.format.Document;
+import cablewright.lessons.format.DocumentReader;
+import cablewright.lessons.format.LessonFormatException;
+import cablewright.simulator.cable.Cable;
+import cablewright.ui.commandline.environment.Environment;
+import cablewright.ui.commandline.environment.InputProblem;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Supplier;
+
+/** Reads the files that commands name; whatever is wrong with one becomes sentences that begin with the file's name. */
+public final class InputFiles {
+
+    /** The word that stands for the lesson that comes with the program. */
+    public static final String BUILT_IN = "built-in";
+
+    private static final double ALL_MARKS = 1;
+
+    private InputFiles() {}
+
+    /** Reads a file of any kind. */
+    public static Document document(Path file) {
+        try {
+            return new DocumentReader().read(file);
+        } catch (LessonFormatException e) {
+            throw new InputProblem(sentences(e));
+        }
+    }
+
+    /** Every problem of a file, each with the file's name. */
+    public static List<String> sentences(LessonFormatException e) {
+        return e.problems().stream()
+                .map(problem -> e.file() + ": " + problem.sentence())
+                .toList();
+    }
+
+    /** Reads a cable, which may be that of an exercise. */
+    public static Cable cable(Path file) {
+        Document document = document(file);
+        if (document instanceof Document.OfCable) {
+            return ((Document.OfCable) document).cable();
+        }
+        if (document instanceof Document.OfExercise) {
+            return ((Document.OfExercise) document).exercise().cable();
+        }
+        throw new InputProblem(file + ": this file has the format "
+                + document.kind().format() + "; a cable or an exercise is wanted here.");
+    }
+
+    /** Reads a lesson; an exercise is a lesson of one. */
+    public static Lesson lesson(Environment surroundings, String name) {
+        if (name.equals(BUILT_IN)) {
+            return BuiltInLessons.first();
+        }
+        Path file = surroundings.folder().resolve(name);
+        Document document = document(file);
+        if (document instanceof Document.OfLesson) {
+            return ((Document.OfLesson) document).lesson();
+        }
+        if (document instanceof Document.OfExercise) {
+            return lessonOf(((Document.OfExercise) document).exercise());
+        }
+        throw new InputProblem(file + ": this file has the format "
+                + document.kind().format() + "; a lesson or an exercise is wanted here.");
+    }
+
+    private static Lesson lessonOf(Exercise exercise) {
+        return new Lesson(
+                exercise.id(),
+                exercise.title(),
+                "One exercise.",
+                "People and places are invented.",
+                ALL_MARKS,
+                List.of(exercise));
+    }
+
+    /** Reads attempts. */
+    public static AttemptSheet attempts(Path file) {
+        try {
+            return new DocumentReader().readAttempts(file);
+        } catch (LessonFormatException e) {
+            throw new InputProblem(sentences(e));
+        }
+    }
+
+    /** Does work on what a file holds; what the simulator refuses is a problem of that file. */
+    public static <T> T refusalsOf(Path file, Supplier<T> work) {
+        try {
+            return work.get();
+        } catch (IllegalArgumentException e) {
+            throw new InputProblem(file + ": " + e.getMessage());
+        }
+    }
+}

@@ -1,0 +1,89 @@
+package cablewright.ui.commandline.option;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.cable.TestLead;
+import cablewright.simulator.line.CableType;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** How an instrument is joined to a line and how its axis is told, as options. What is left out suits the cable. */
+public final class LineOptions {
+
+    private static final double USUAL_OVER_LENGTH = 1.15;
+
+    @Option(
+            names = "--end",
+            paramLabel = "END",
+            defaultValue = "near",
+            description = "The end that is tested: near or far; the other is left open when it is the near one.")
+    private LineEnd end = LineEnd.NEAR;
+
+    @Option(
+            names = "--source",
+            paramLabel = "RESISTANCE",
+            converter = QuantityReader.Resistance.class,
+            description = "Resistance of the source, 1ohm to 10kohm; usual is the nominal impedance of the first run.")
+    private Optional<Double> source = Optional.empty();
+
+    @Option(
+            names = "--velocity",
+            paramLabel = "VOP",
+            converter = QuantityReader.Velocity.class,
+            description =
+                    "Velocity of propagation by which times are told as distances, such as 0.85 or 85%%; usual is "
+                            + "that of the first run.")
+    private Optional<Double> velocity = Optional.empty();
+
+    @Option(
+            names = "--range",
+            paramLabel = "LENGTH",
+            converter = QuantityReader.Length.class,
+            description = "Distance shown, 0.1m to 200km; usual is a little more than the cable.")
+    private Optional<Double> range = Optional.empty();
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec;
+
+    public LineEnd end() {
+        return end;
+    }
+
+    public double sourceOhms(Cable cable) {
+        double ohms = source.orElse(firstType(cable).nominalImpedanceOhms());
+        return within("--source", ohms, 1, 10_000, "1ohm to 10kohm");
+    }
+
+    public double velocityFraction(Cable cable) {
+        double fraction = velocity.orElse(firstType(cable).nominalVelocityFraction());
+        return within("--velocity", fraction, 0.05, 1, "0.05 to 1");
+    }
+
+    public double rangeMetres(Cable cable) {
+        double length = cable.lengthMetres()
+                + cable.testLead().map(TestLead::lengthMetres).orElse(0.0);
+        double usual = roundedUp(USUAL_OVER_LENGTH * length);
+        return within("--range", range.orElse(Math.max(0.1, usual)), 0.1, 200_000, "0.1m to 200km");
+    }
+
+    /** The run that the wave meets first. */
+    private CableType firstType(Cable cable) {
+        int first = end == LineEnd.NEAR ? 0 : cable.runs().size() - 1;
+        return cable.runs().get(first).type();
+    }
+
+    private static double roundedUp(double value) {
+        double power = Math.pow(10, Math.floor(Math.log10(value)) - 1);
+        return Math.ceil(value / power - 1e-9) * power;
+    }
+
+    private double within(String option, double value, double least, double most, String allowed) {
+        if (!(value >= least && value <= most)) {
+            throw new ParameterException(spec.commandLine(), option + " is out of range; allowed is " + allowed);
+        }
+        return value;
+    }
+}

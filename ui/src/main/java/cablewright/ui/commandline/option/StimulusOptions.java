@@ -1,0 +1,97 @@
+package cablewright.ui.commandline.option;
+
+import cablewright.simulator.wave.Stimulus;
+import java.util.Optional;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The outgoing wave, as options. */
+public final class StimulusOptions {
+
+    private static final double USUAL_EDGE_SHARE = 0.1;
+    private static final double MOST_EDGE_SHARE = 0.59;
+
+    @Option(
+            names = "--pulse",
+            paramLabel = "TIME",
+            converter = QuantityReader.Time.class,
+            description =
+                    "Send a pulse of this width at half height. Without --pulse and --step: a width that suits the "
+                            + "range.")
+    private Optional<Double> pulse = Optional.empty();
+
+    @Option(
+            names = "--step",
+            paramLabel = "TIME",
+            converter = QuantityReader.Time.class,
+            description = "Send a step of this rise from 10 to 90 %%.")
+    private Optional<Double> step = Optional.empty();
+
+    @Option(
+            names = "--shape",
+            paramLabel = "SHAPE",
+            description = "Pulse: half-sine (usual), rectangular, gaussian. Step: raised-cosine (usual), gaussian.")
+    private Optional<Shape> shape = Optional.empty();
+
+    @Option(
+            names = "--edge",
+            paramLabel = "TIME",
+            converter = QuantityReader.Time.class,
+            description = "Rise of a rectangular pulse from 10 to 90 %%; usual is a tenth of its width.")
+    private Optional<Double> edge = Optional.empty();
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec;
+
+    /**
+     * Makes the wave.
+     *
+     * @param usualPulseSeconds width where none is given
+     */
+    public Stimulus stimulus(double usualPulseSeconds) {
+        if (pulse.isPresent() && step.isPresent()) {
+            throw refusal("--pulse and --step exclude each other; give one");
+        }
+        if (edge.isPresent() && shape.orElse(Shape.HALF_SINE) != Shape.RECTANGULAR) {
+            throw refusal("--edge is for --shape rectangular");
+        }
+        return step.isPresent() ? step(step.get()) : pulse(pulse.orElse(usualPulseSeconds));
+    }
+
+    private Stimulus step(double rise) {
+        Shape chosen = shape.orElse(Shape.RAISED_COSINE);
+        if (!chosen.forStep()) {
+            throw refusal("--shape " + chosen + " is for a pulse; a step is raised-cosine or gaussian");
+        }
+        requireWidth("--step", rise);
+        return chosen.step(rise);
+    }
+
+    private Stimulus pulse(double width) {
+        Shape chosen = shape.orElse(Shape.HALF_SINE);
+        if (!chosen.forPulse()) {
+            throw refusal("--shape " + chosen + " is for a step; a pulse is half-sine, rectangular or gaussian");
+        }
+        requireWidth("--pulse", width);
+        double rise = edge.orElse(USUAL_EDGE_SHARE * width);
+        if (chosen == Shape.RECTANGULAR) {
+            requireWidth("--edge", rise);
+            if (rise > MOST_EDGE_SHARE * width) {
+                throw refusal("--edge is longer than 0.59 of the width; the pulse would not reach its height");
+            }
+        }
+        return chosen.pulse(width, rise);
+    }
+
+    private void requireWidth(String option, double seconds) {
+        if (!(seconds >= 1e-12 && seconds <= 1e-2)) {
+            throw refusal(option + " is out of range; allowed is 1ps to 10ms");
+        }
+    }
+
+    private ParameterException refusal(String why) {
+        return new ParameterException(spec.commandLine(), why);
+    }
+}

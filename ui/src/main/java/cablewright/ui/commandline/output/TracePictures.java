@@ -1,0 +1,87 @@
+package cablewright.ui.commandline.output;
+
+import cablewright.simulator.instrument.Settings;
+import cablewright.ui.commandline.environment.Environment;
+import cablewright.ui.commandline.environment.TerminalSize;
+import cablewright.ui.commandline.option.TraceFormat;
+import cablewright.ui.picture.PictureFormat;
+import cablewright.ui.picture.TextPlot;
+import cablewright.ui.picture.TracePlot;
+import cablewright.ui.picture.TracePlot.Window;
+import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Quantities;
+import cablewright.ui.words.Words;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** Writes a trace in the format that was asked for. */
+public final class TracePictures {
+
+    private static final int HEIGHT = 26;
+
+    private final Environment surroundings;
+    private final LengthUnit unit;
+
+    public TracePictures(Environment surroundings, LengthUnit unit) {
+        this.surroundings = surroundings;
+        this.unit = unit;
+    }
+
+    public byte[] bytes(TakenTrace trace, Settings settings, TraceFormat format) {
+        return switch (format) {
+            case CSV -> TraceTables.csv(trace);
+            case JSON -> TraceTables.json(trace);
+            case TEXT -> text(plot(trace, settings));
+            case PNG -> PictureFormat.PNG.draw(plot(trace, settings));
+            case SVG -> PictureFormat.SVG.draw(plot(trace, settings));
+            case PDF -> PictureFormat.PDF.draw(plot(trace, settings));
+        };
+    }
+
+    private byte[] text(TracePlot plot) {
+        TerminalSize size = TerminalSize.of(surroundings);
+        String drawn =
+                new TextPlot(size.columns(), Math.min(HEIGHT, size.lines() - 4), surroundings.style()).draw(plot);
+        String text = plot.title() + "\n" + plot.note() + "\n" + drawn;
+        return surroundings.style().plain(text).getBytes(StandardCharsets.UTF_8);
+    }
+
+    private TracePlot plot(TakenTrace trace, Settings settings) {
+        double[] x = trace.metres();
+        double[] percent = trace.volts();
+        boolean exactStep =
+                settings.stimulus().isStep() && trace.columns().get(2).name().equals("port_v");
+        for (int i = 0; i < x.length; i++) {
+            x[i] = unit.fromMetres(x[i]);
+            percent[i] = 100 * (percent[i] - (exactStep ? 1 : 0));
+        }
+        double right = unit.fromMetres(settings.rangeMetres());
+        return new TracePlot(
+                trace.title(),
+                note(settings, trace),
+                unit.symbol(),
+                x,
+                percent,
+                window(x, percent, right, settings),
+                List.of());
+    }
+
+    /** Heights that show what comes back whole; the outgoing wave runs out of the picture. */
+    private Window window(double[] x, double[] percent, double right, Settings settings) {
+        double settled =
+                settings.stimulus().settledSeconds() - settings.stimulus().halfHeightSeconds();
+        double blind = unit.fromMetres(settings.metresThereAndBack(settled));
+        Window late = TracePlot.windowAround(x, percent, Math.min(1.05 * blind, 0.5 * right), right);
+        return new Window(-0.02 * right, right, late.bottom(), late.top());
+    }
+
+    private String note(Settings settings, TakenTrace trace) {
+        Words words = Words.in(unit);
+        Object end = trace.settings().get("end");
+        return (end == null ? "" : end + " end, ") + words.stimulus(settings.stimulus()) + ", velocity "
+                + Quantities.number(settings.velocityFraction(), 3)
+                + (trace.settings().containsKey("crosstalk_of")
+                        ? ", heard by the neighbour of " + trace.settings().get("crosstalk_of")
+                        : "");
+    }
+}

@@ -1,0 +1,52 @@
+package cablewright.ui.demonstrations;
+
+import cablewright.ui.figure.Figure;
+
+/** Hears of a figure that takes long, and can have it stopped. Called from the thread that works. */
+public interface ProgressListener {
+
+    /**
+     * Tells how far the work is.
+     *
+     * @param share 0 to 1
+     */
+    void progress(double share);
+
+    /**
+     * Hands out a figure that is not yet as good as it will be.
+     *
+     * @param figure the figure
+     */
+    void foretaste(Figure figure);
+
+    /**
+     * Tells whether nobody waits for the figure any more.
+     *
+     * @return whether to stop
+     */
+    boolean isCancelled();
+
+    /**
+     * Hears nothing and never stops.
+     *
+     * @return the hearing
+     */
+    static ProgressListener none() {
+        return new ProgressListener() {
+            @Override
+            public void progress(double share) {
+                // Nobody asked.
+            }
+
+            @Override
+            public void foretaste(Figure figure) {
+                // Nobody asked.
+            }
+
+            @Override
+            public boolean isCancelled() {
+                return false;
+            }
+        };
+    }
+}

@@ -1,0 +1,45 @@
+package cablewright.ui.desktop.bench.model;
+
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.compile.CableProfile;
+
+/**
+ * Where on a cable lies what a trace shows at a distance. The axis tells distances from the tested end at the velocity that
+ * is set; events are told in metres of cable from its near end.
+ */
+final class ShownPlaces {
+
+    private static final double LIGHT_METRES_PER_SECOND = 299_792_458.0;
+
+    private final CableProfile profile;
+    private final double lengthMetres;
+    private final double speed;
+    private final LineEnd end;
+
+    /**
+     * Reads an axis.
+     *
+     * @param cable the cable, told from its near end
+     * @param end the end that is tested
+     * @param velocityFraction velocity that is set, over that of light
+     */
+    ShownPlaces(Cable cable, LineEnd end, double velocityFraction) {
+        this.profile = CableProfile.of(cable.seenFrom(end));
+        this.lengthMetres = cable.lengthMetres();
+        this.speed = velocityFraction * LIGHT_METRES_PER_SECOND;
+        this.end = end;
+    }
+
+    /** The place on the cable, from its near end [m], that the axis shows at a distance [m]. */
+    double onCable(double shownMetres) {
+        double fromTested = profile.metresAt(Math.max(0, shownMetres) / speed);
+        return end == LineEnd.NEAR ? fromTested : Math.max(0, lengthMetres - fromTested);
+    }
+
+    /** The distance [m] at which the axis shows a place on the cable, told from its near end [m]. */
+    double shown(double cableMetres) {
+        double fromTested = end == LineEnd.NEAR ? cableMetres : lengthMetres - cableMetres;
+        return speed * profile.secondsTo(Math.max(0, fromTested));
+    }
+}

@@ -1,2 +1,0 @@
-/** The JavaFX desktop: windows, views and their view models. */
-package cablewright.ui.desktop;

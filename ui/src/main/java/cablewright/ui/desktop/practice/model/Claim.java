@@ -1,0 +1,38 @@
+package cablewright.ui.desktop.practice.model;
+
+import cablewright.lessons.exercise.Flag;
+import cablewright.lessons.marking.Finding;
+import java.util.Optional;
+
+/**
+ * A flag that named something else than what is there: worth seeing what the named thing would have shown.
+ *
+ * @param flag the flag
+ * @param insteadOf the event that is there instead; empty where there is none
+ */
+public record Claim(Flag flag, Optional<String> insteadOf) {
+
+    /**
+     * Finds the claim in a finding.
+     *
+     * @param finding what marking found
+     * @return the claim; empty where the flag was right, or no flag is meant
+     */
+    public static Optional<Claim> in(Finding finding) {
+        if (finding instanceof Finding.Matched) {
+            Finding.Matched matched = (Finding.Matched) finding;
+            boolean right = matched.flag().kind() == matched.event().kind();
+            return right
+                    ? Optional.empty()
+                    : Optional.of(new Claim(
+                            matched.flag(), Optional.of(matched.event().eventId())));
+        }
+        if (finding instanceof Finding.NothingThere) {
+            return Optional.of(new Claim(((Finding.NothingThere) finding).flag(), Optional.empty()));
+        }
+        if (finding instanceof Finding.GhostTakenForEvent) {
+            return Optional.of(new Claim(((Finding.GhostTakenForEvent) finding).flag(), Optional.empty()));
+        }
+        return Optional.empty();
+    }
+}

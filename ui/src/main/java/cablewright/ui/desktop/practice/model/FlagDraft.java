@@ -1,0 +1,85 @@
+package cablewright.ui.desktop.practice.model;
+
+import cablewright.lessons.exercise.Flag;
+import cablewright.lessons.exercise.Verdict;
+import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.cable.Nature;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A flag that is being set: like {@link Flag}, but what it is may not be said yet. It stays at its time on the trace: when
+ * the velocity is changed, its metres change with the axis.
+ *
+ * @param letter its letter
+ * @param end the end from which it was read
+ * @param startMetres its place at {@code velocityFraction} [m]
+ * @param endMetres other place of a stretch [m], on either side of the first; absent for one place
+ * @param kind what is there; absent until said
+ * @param verdict whether it belongs; absent until said
+ * @param velocityFraction velocity at which the places are told, over that of light
+ */
+public record FlagDraft(
+        String letter,
+        LineEnd end,
+        double startMetres,
+        OptionalDouble endMetres,
+        Optional<EventKind> kind,
+        Optional<Verdict> verdict,
+        double velocityFraction) {
+
+    static FlagDraft at(String letter, LineEnd end, double metres, double velocityFraction) {
+        return new FlagDraft(
+                letter, end, metres, OptionalDouble.empty(), Optional.empty(), Optional.empty(), velocityFraction);
+    }
+
+    FlagDraft movedTo(double metres) {
+        return new FlagDraft(letter, end, metres, endMetres, kind, verdict, velocityFraction);
+    }
+
+    FlagDraft endingAt(OptionalDouble metres) {
+        return new FlagDraft(letter, end, startMetres, metres, kind, verdict, velocityFraction);
+    }
+
+    /** Says the kind; the verdict follows the kind's nature where none was said. */
+    FlagDraft of(EventKind said) {
+        Verdict usual = said.nature() == Nature.HARDWARE ? Verdict.BELONGS : Verdict.DAMAGE;
+        boolean followed = verdict.isEmpty()
+                || kind.isPresent()
+                        && verdict.get() == (kind.get().nature() == Nature.HARDWARE ? Verdict.BELONGS : Verdict.DAMAGE);
+        return new FlagDraft(
+                letter,
+                end,
+                startMetres,
+                endMetres,
+                Optional.of(said),
+                followed ? Optional.of(usual) : verdict,
+                velocityFraction);
+    }
+
+    FlagDraft judged(Verdict said) {
+        return new FlagDraft(letter, end, startMetres, endMetres, kind, Optional.of(said), velocityFraction);
+    }
+
+    /** Tells the same times at another velocity. */
+    FlagDraft toldAt(double otherVelocity) {
+        double ratio = otherVelocity / velocityFraction;
+        OptionalDouble stop = endMetres.isPresent() ? OptionalDouble.of(endMetres.getAsDouble() * ratio) : endMetres;
+        return new FlagDraft(letter, end, startMetres * ratio, stop, kind, verdict, otherVelocity);
+    }
+
+    boolean isComplete() {
+        return kind.isPresent() && verdict.isPresent();
+    }
+
+    /** The flag to hand in: a stretch in order, nothing before the port. */
+    Flag toFlag() {
+        double other = endMetres.orElse(startMetres);
+        double near = Math.max(0, Math.min(startMetres, other));
+        OptionalDouble far = endMetres.isPresent()
+                ? OptionalDouble.of(Math.max(near, Math.max(startMetres, other)))
+                : OptionalDouble.empty();
+        return new Flag(letter, end, near, far, kind.orElseThrow(), verdict.orElseThrow(), velocityFraction);
+    }
+}

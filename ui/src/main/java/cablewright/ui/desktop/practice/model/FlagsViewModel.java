@@ -1,0 +1,355 @@
+package cablewright.ui.desktop.practice.model;
+
+import cablewright.lessons.exercise.Attempt;
+import cablewright.lessons.exercise.Flag;
+import cablewright.lessons.exercise.Verdict;
+import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.ui.desktop.track.FlagMarker;
+import cablewright.ui.desktop.track.FlagMarkerActions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+/** The flags of one exercise: setting, moving and changing them, each step undone and redone at will until commit. */
+public final class FlagsViewModel implements FlagMarkerActions {
+
+    private final History<List<FlagDraft>> history = new History<>(List.of());
+    private final SettingsViewModel settings;
+    private final ReadOnlyObjectWrapper<List<FlagDraft>> drafts = new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyObjectWrapper<Optional<String>> selected = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyBooleanWrapper undoable = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyBooleanWrapper redoable = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyBooleanWrapper frozen = new ReadOnlyBooleanWrapper();
+
+    FlagsViewModel(SettingsViewModel settings) {
+        this.settings = settings;
+        settings.velocityProperty().addListener((o, before, now) -> retell(now.doubleValue()));
+    }
+
+    /** A changed velocity is no step of its own: the flags stay where they are on the trace. */
+    private void retell(double velocity) {
+        if (!frozen.get()) {
+            drafts.set(toldAt(history.now(), velocity));
+        }
+    }
+
+    private static List<FlagDraft> toldAt(List<FlagDraft> flags, double velocity) {
+        return flags.stream().map(flag -> flag.toldAt(velocity)).toList();
+    }
+
+    /**
+     * Returns the flags.
+     *
+     * @return the flags by letter, told at the set velocity
+     */
+    public ReadOnlyObjectProperty<List<FlagDraft>> draftsProperty() {
+        return drafts.getReadOnlyProperty();
+    }
+
+    /**
+     * Returns the letter of the flag on which keys act.
+     *
+     * @return the letter, if a flag is selected
+     */
+    public ReadOnlyObjectProperty<Optional<String>> selectedProperty() {
+        return selected.getReadOnlyProperty();
+    }
+
+    /**
+     * Returns whether there is a step to undo.
+     *
+     * @return true after a change
+     */
+    public ReadOnlyBooleanProperty undoableProperty() {
+        return undoable.getReadOnlyProperty();
+    }
+
+    /**
+     * Returns whether there is a step to redo.
+     *
+     * @return true after undoing
+     */
+    public ReadOnlyBooleanProperty redoableProperty() {
+        return redoable.getReadOnlyProperty();
+    }
+
+    /**
+     * Returns whether the flags were handed in.
+     *
+     * @return true after commit; nothing can be changed then
+     */
+    public ReadOnlyBooleanProperty frozenProperty() {
+        return frozen.getReadOnlyProperty();
+    }
+
+    /**
+     * Returns the selected flag.
+     *
+     * @return the flag
+     */
+    public Optional<FlagDraft> selectedDraft() {
+        return selected.get().flatMap(this::find);
+    }
+
+    private Optional<FlagDraft> find(String letter) {
+        return drafts.get().stream()
+                .filter(flag -> flag.letter().equals(letter))
+                .findFirst();
+    }
+
+    @Override
+    public void place(double metres) {
+        if (frozen.get() || drafts.get().size() >= Attempt.MOST_FLAGS) {
+            return;
+        }
+        String letter = nextLetter();
+        List<FlagDraft> next = new ArrayList<>(drafts.get());
+        next.add(FlagDraft.at(
+                letter,
+                settings.endProperty().get(),
+                Math.max(0, metres),
+                settings.velocityProperty().get()));
+        next.sort((a, b) -> Integer.compare(rank(a.letter()), rank(b.letter())));
+        step(next);
+        selected.set(Optional.of(letter));
+    }
+
+    private static int rank(String letter) {
+        int rank = 0;
+        for (char c : letter.toCharArray()) {
+            rank = 26 * rank + (c - 'A' + 1);
+        }
+        return rank;
+    }
+
+    private String nextLetter() {
+        for (int i = 1; ; i++) {
+            String letter = "";
+            for (int rest = i; rest > 0; rest = (rest - 1) / 26) {
+                letter = (char) ('A' + (rest - 1) % 26) + letter;
+            }
+            if (find(letter).isEmpty()) {
+                return letter;
+            }
+        }
+    }
+
+    @Override
+    public void select(String letter) {
+        selected.set(find(letter).map(FlagDraft::letter));
+    }
+
+    /**
+     * Selects the next flag along the axis, or the one before.
+     *
+     * @param direction 1 for the next, −1 for the one before
+     */
+    public void selectNeighbour(int direction) {
+        List<FlagDraft> along = new ArrayList<>(drafts.get());
+        along.sort((a, b) -> Double.compare(a.startMetres(), b.startMetres()));
+        if (along.isEmpty()) {
+            return;
+        }
+        int now = selected.get().flatMap(this::find).map(along::indexOf).orElse(direction > 0 ? -1 : along.size());
+        select(along.get(Math.floorMod(now + direction, along.size())).letter());
+    }
+
+    /**
+     * Moves the selected flag.
+     *
+     * @param metres where to, at the set velocity [m]
+     */
+    public void moveSelected(double metres) {
+        change(flag -> retold(flag).movedTo(Math.max(0, metres)));
+    }
+
+    /**
+     * Gives the selected flag a second place, so that it claims the stretch between the two.
+     *
+     * @param metres the second place, at the set velocity [m]
+     */
+    public void stretchSelected(double metres) {
+        change(flag -> retold(flag).endingAt(OptionalDouble.of(Math.max(0, metres))));
+    }
+
+    /** Takes the selected flag's second place away. */
+    public void unstretchSelected() {
+        change(flag -> flag.endingAt(OptionalDouble.empty()));
+    }
+
+    /**
+     * Says what a flag claims to be there.
+     *
+     * @param letter the flag
+     * @param kind the kind
+     */
+    public void say(String letter, EventKind kind) {
+        change(letter, flag -> flag.of(kind));
+    }
+
+    /**
+     * Says whether what a flag marks belongs.
+     *
+     * @param letter the flag
+     * @param verdict the verdict
+     */
+    public void judge(String letter, Verdict verdict) {
+        change(letter, flag -> flag.judged(verdict));
+    }
+
+    /** Turns the selected flag's verdict over; damage where none was said. */
+    public void turnVerdict() {
+        change(flag -> flag.judged(
+                flag.verdict().filter(said -> said == Verdict.DAMAGE).isPresent() ? Verdict.BELONGS : Verdict.DAMAGE));
+    }
+
+    /** Removes the selected flag and selects its neighbour. */
+    public void removeSelected() {
+        selected.get().ifPresent(this::remove);
+    }
+
+    /**
+     * Removes a flag.
+     *
+     * @param letter its letter
+     */
+    public void remove(String letter) {
+        if (frozen.get()) {
+            return;
+        }
+        List<FlagDraft> next = drafts.get().stream()
+                .filter(flag -> !flag.letter().equals(letter))
+                .toList();
+        step(next);
+        selected.set(
+                next.isEmpty()
+                        ? Optional.empty()
+                        : Optional.of(next.get(next.size() - 1).letter()));
+    }
+
+    @Override
+    public void drag(String letter, boolean secondStaff, double metres) {
+        if (!frozen.get()) {
+            double place = Math.max(0, metres);
+            drafts.set(replaced(
+                    letter,
+                    flag -> secondStaff
+                            ? retold(flag).endingAt(OptionalDouble.of(place))
+                            : retold(flag).movedTo(place)));
+        }
+    }
+
+    @Override
+    public void drop() {
+        if (!frozen.get()) {
+            step(drafts.get());
+        }
+    }
+
+    /** Takes the last step back. */
+    public void undo() {
+        if (!frozen.get()) {
+            history.undo();
+            show();
+        }
+    }
+
+    /** Takes the last undone step again. */
+    public void redo() {
+        if (!frozen.get()) {
+            history.redo();
+            show();
+        }
+    }
+
+    private FlagDraft retold(FlagDraft flag) {
+        return flag.toldAt(settings.velocityProperty().get());
+    }
+
+    private void change(UnaryOperator<FlagDraft> how) {
+        selected.get().ifPresent(letter -> change(letter, how));
+    }
+
+    private void change(String letter, UnaryOperator<FlagDraft> how) {
+        if (!frozen.get()) {
+            step(replaced(letter, how));
+        }
+    }
+
+    private List<FlagDraft> replaced(String letter, UnaryOperator<FlagDraft> how) {
+        return drafts.get().stream()
+                .map(flag -> flag.letter().equals(letter) ? how.apply(flag) : flag)
+                .toList();
+    }
+
+    private void step(List<FlagDraft> next) {
+        history.step(List.copyOf(next));
+        show();
+    }
+
+    private void show() {
+        drafts.set(toldAt(history.now(), settings.velocityProperty().get()));
+        if (selected.get().flatMap(this::find).isEmpty()) {
+            selected.set(Optional.empty());
+        }
+        undoable.set(history.canUndo());
+        redoable.set(history.canRedo());
+    }
+
+    /**
+     * Finds the first flag that does not say all it must.
+     *
+     * @return the flag, if there is one
+     */
+    public Optional<FlagDraft> firstIncomplete() {
+        return drafts.get().stream().filter(flag -> !flag.isComplete()).findFirst();
+    }
+
+    /**
+     * Hands the flags in: from now on they stay as they are.
+     *
+     * @return the flags; each must be complete
+     */
+    List<Flag> freeze() {
+        List<Flag> flags = drafts.get().stream().map(FlagDraft::toFlag).toList();
+        frozen.set(true);
+        undoable.set(false);
+        redoable.set(false);
+        return flags;
+    }
+
+    /** Takes a hand-in back, after it could not be marked. */
+    void thaw() {
+        frozen.set(false);
+        show();
+    }
+
+    /**
+     * Tells the flags as pennants of the end that is tested.
+     *
+     * @return those read from this end
+     */
+    List<FlagMarker> pennants() {
+        LineEnd shown = settings.endProperty().get();
+        double velocity = settings.velocityProperty().get();
+        return drafts.get().stream()
+                .filter(flag -> flag.end() == shown)
+                .map(flag -> pennant(flag.toldAt(velocity)))
+                .toList();
+    }
+
+    private FlagMarker pennant(FlagDraft flag) {
+        FlagMarker.Look look = flag.verdict().isEmpty()
+                ? FlagMarker.Look.UNSAID
+                : flag.verdict().get() == Verdict.BELONGS ? FlagMarker.Look.BELONGS : FlagMarker.Look.DAMAGE;
+        boolean isSelected = selected.get().filter(flag.letter()::equals).isPresent();
+        return new FlagMarker(flag.letter(), flag.startMetres(), flag.endMetres(), look, isSelected);
+    }
+}

@@ -1,0 +1,39 @@
+package cablewright.ui.desktop.practice.model;
+
+import cablewright.lessons.exercise.Exercise;
+import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.line.CableFamily;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+
+/** The kinds that can be claimed on a line: what its family of cable can have at all, so that the list gives nothing away. */
+public final class KindChoices {
+
+    private static final Set<EventKind> ON_PAIRS_ONLY = EnumSet.of(
+            EventKind.LOAD_COIL, EventKind.BUILD_OUT, EventKind.SPREAD_PAIR, EventKind.ONE_SIDE_OPEN, EventKind.SPLIT);
+    private static final Set<EventKind> ON_COAX_ONLY =
+            EnumSet.of(EventKind.TAP, EventKind.SPLITTER, EventKind.HOUSING, EventKind.OFF_CENTRE);
+
+    private static final Set<CableFamily> COAX =
+            EnumSet.of(CableFamily.COAX_PLANT, CableFamily.COAX_DROP, CableFamily.COAX_SOLID);
+    private static final Set<CableFamily> PAIRS =
+            EnumSet.of(CableFamily.TELEPHONE_PAIR, CableFamily.DATA_PAIR, CableFamily.BUILDING_WIRE);
+
+    private KindChoices() {}
+
+    /** Hardware first, then damage, each in the order of the vocabulary. */
+    public static List<EventKind> of(Exercise exercise) {
+        CableFamily family = exercise.cable().runs().get(0).type().family();
+        List<EventKind> kinds = new ArrayList<>(List.of(EventKind.values()));
+        kinds.remove(EventKind.ELEMENT);
+        if (COAX.contains(family)) {
+            kinds.removeAll(ON_PAIRS_ONLY);
+        } else if (PAIRS.contains(family)) {
+            kinds.removeAll(ON_COAX_ONLY);
+        }
+        kinds.sort((a, b) -> a.nature().compareTo(b.nature()));
+        return List.copyOf(kinds);
+    }
+}

@@ -1,0 +1,75 @@
+package cablewright.ui.desktop.practice.model;
+
+import cablewright.lessons.exercise.Choice;
+import cablewright.lessons.exercise.LessonPage;
+import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.exercise.Reasons;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+
+/** A page of a lesson being read: what it asks comes first, then what it shows, then why. */
+public final class PageViewModel {
+
+    private final LessonPage page;
+    private final ReadOnlyBooleanWrapper open;
+    private List<Choice> chosen = List.of();
+
+    /**
+     * Makes the model of a page that nobody read yet.
+     *
+     * @param page the page
+     */
+    public PageViewModel(LessonPage page) {
+        this.page = page;
+        this.open = new ReadOnlyBooleanWrapper(page.prediction().isEmpty());
+    }
+
+    /**
+     * Returns the page.
+     *
+     * @return the page
+     */
+    public LessonPage page() {
+        return page;
+    }
+
+    /**
+     * Answers what the page asks; then it shows what there is to see.
+     *
+     * @param choiceId the answer
+     * @param reasonId the reason, where the page asks for one
+     */
+    public void answer(String choiceId, Optional<String> reasonId) {
+        Prediction asked = page.prediction().orElseThrow();
+        if (asked.isAnswer(choiceId, reasonId)) {
+            List<Choice> both = new ArrayList<>();
+            asked.choice(choiceId).ifPresent(both::add);
+            asked.reasons().map(Reasons::choices).ifPresent(all -> all.stream()
+                    .filter(it -> reasonId.equals(Optional.of(it.id())))
+                    .forEach(both::add));
+            chosen = List.copyOf(both);
+            open.set(true);
+        }
+    }
+
+    /**
+     * Returns what was answered.
+     *
+     * @return the answer, and the reason where the page asks for one; nothing before
+     */
+    public List<Choice> chosen() {
+        return chosen;
+    }
+
+    /**
+     * Returns whether text and pictures may be seen.
+     *
+     * @return false while the question waits
+     */
+    public ReadOnlyBooleanProperty openProperty() {
+        return open.getReadOnlyProperty();
+    }
+}

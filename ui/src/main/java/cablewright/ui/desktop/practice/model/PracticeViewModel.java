@@ -1,0 +1,278 @@
+package cablewright.ui.desktop.practice.model;
+
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.exercise.LessonPage;
+import cablewright.lessons.marking.MarkSheet;
+import cablewright.lessons.marking.Marker;
+import cablewright.lessons.practice.PracticeSession;
+import cablewright.ui.desktop.task.LatestRun;
+import cablewright.ui.desktop.task.Threads;
+import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Quantities;
+import cablewright.ui.words.Texts;
+import java.time.Clock;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+import javafx.beans.property.ObjectProperty;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
+
+/**
+ * A lesson being done: its exercises in a row, one of them open. What was done in one stays while another is open. In a
+ * sitting of practice the row grows: the next exercise is made when it is asked for.
+ */
+public final class PracticeViewModel {
+
+    private final Lesson lesson;
+    private final Optional<PracticeSession> session;
+    private final Consumer<MarkSheet> committed;
+    private final ObjectProperty<LengthUnit> unit;
+    private final Threads threads;
+    private final Texts texts;
+    private final Clock clock;
+    private final Marker marker = new Marker();
+    private final LatestRun making;
+    private final List<ExerciseViewModel> exercises = new ArrayList<>();
+    private final ReadOnlyIntegerWrapper index = new ReadOnlyIntegerWrapper(-1);
+    private final ReadOnlyIntegerWrapper round = new ReadOnlyIntegerWrapper();
+    private final ReadOnlyObjectWrapper<Optional<PageViewModel>> page = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final Map<LessonPage, PageViewModel> pages = new LinkedHashMap<>();
+    private final Set<LessonPage> read = new HashSet<>();
+    private boolean over;
+
+    /**
+     * Opens a lesson at its first exercise.
+     *
+     * @param lesson the lesson
+     * @param unit the unit of lengths
+     * @param threads where to work and where to show
+     * @param texts texts of the desktop
+     * @param clock tells when exercises are opened and committed
+     */
+    public PracticeViewModel(
+            Lesson lesson, ObjectProperty<LengthUnit> unit, Threads threads, Texts texts, Clock clock) {
+        this(lesson, Optional.empty(), sheet -> {}, unit, threads, texts, clock);
+    }
+
+    /**
+     * Opens a lesson, or a sitting of practice, at its first exercise.
+     *
+     * @param lesson the lesson; for a sitting it holds the first exercise
+     * @param session makes the exercises after that; empty for a lesson
+     * @param committed hears of each marked attempt
+     * @param unit the unit of lengths
+     * @param threads where to work and where to show
+     * @param texts texts of the desktop
+     * @param clock tells when exercises are opened and committed
+     */
+    public PracticeViewModel(
+            Lesson lesson,
+            Optional<PracticeSession> session,
+            Consumer<MarkSheet> committed,
+            ObjectProperty<LengthUnit> unit,
+            Threads threads,
+            Texts texts,
+            Clock clock) {
+        this.lesson = lesson;
+        this.session = session;
+        this.committed = committed;
+        this.unit = unit;
+        this.threads = threads;
+        this.texts = texts;
+        this.clock = clock;
+        this.making = new LatestRun(threads);
+        lesson.exercises().forEach(this::add);
+        lesson.pages().forEach(it -> pages.put(it, new PageViewModel(it)));
+        select(0);
+    }
+
+    private void add(Exercise exercise) {
+        ExerciseViewModel model = new ExerciseViewModel(exercise, marker, threads, texts, clock);
+        model.axis().unitProperty().bind(unit);
+        model.sheetProperty().addListener((o, before, now) -> now.ifPresent(committed));
+        exercises.add(model);
+    }
+
+    /**
+     * Returns the lesson.
+     *
+     * @return the lesson
+     */
+    public Lesson lesson() {
+        return lesson;
+    }
+
+    /**
+     * Returns the exercises.
+     *
+     * @return their models, in order
+     */
+    public List<ExerciseViewModel> exercises() {
+        return Collections.unmodifiableList(exercises);
+    }
+
+    /**
+     * Returns which exercise is open.
+     *
+     * @return its number, from 0
+     */
+    public ReadOnlyIntegerProperty indexProperty() {
+        return index.getReadOnlyProperty();
+    }
+
+    /**
+     * Returns the open exercise.
+     *
+     * @return its model
+     */
+    public ExerciseViewModel current() {
+        return exercises.get(index.get());
+    }
+
+    /**
+     * Opens an exercise.
+     *
+     * @param number its number, from 0; numbers beyond the lesson do nothing
+     */
+    public void select(int number) {
+        if (number >= 0 && number < exercises.size() && number != index.get()) {
+            index.set(number);
+            goOn(number);
+        }
+    }
+
+    /** Shows the next unread page before an exercise, or the exercise. */
+    private void goOn(int number) {
+        page.set(lesson.pagesBefore(number).stream()
+                .filter(it -> !read.contains(it))
+                .findFirst()
+                .map(pages::get));
+        if (page.get().isEmpty()) {
+            current().open();
+        }
+    }
+
+    /** Goes on from the page that is shown: to the next page, or to the exercise. */
+    public void turnPage() {
+        page.get().map(PageViewModel::page).ifPresent(shown -> {
+            read.add(shown);
+            goOn(shown.exercisesBefore());
+            round.set(round.get() + 1);
+        });
+    }
+
+    /**
+     * Shows a page again.
+     *
+     * @param again the page
+     */
+    public void showAgain(LessonPage again) {
+        read.remove(again);
+        page.set(Optional.of(pages.get(again)));
+    }
+
+    private boolean hasUnreadEnd() {
+        return lesson.pagesBefore(exercises.size()).stream().anyMatch(it -> !read.contains(it));
+    }
+
+    /**
+     * Returns the page that is shown in place of the exercise.
+     *
+     * @return its model; empty while the exercise is shown
+     */
+    public ReadOnlyObjectProperty<Optional<PageViewModel>> pageProperty() {
+        return page.getReadOnlyProperty();
+    }
+
+    /** Opens the next exercise, if there is one; in a sitting it is made first. */
+    public void next() {
+        if (index.get() + 1 < exercises.size()) {
+            select(index.get() + 1);
+        } else if (hasUnreadEnd()) {
+            goOn(exercises.size());
+        } else if (session.isPresent()) {
+            making.ask(session.get()::next, this::showMade, what -> showMade(Optional.empty()));
+        }
+    }
+
+    private void showMade(Optional<Exercise> made) {
+        if (made.isPresent()) {
+            add(made.get());
+            select(exercises.size() - 1);
+        } else {
+            over = true;
+        }
+        round.set(round.get() + 1);
+    }
+
+    /** Opens the exercise before, if there is one. */
+    public void previous() {
+        select(index.get() - 1);
+    }
+
+    /**
+     * Tells whether there is a next exercise.
+     *
+     * @return false at the last of a lesson, and where the time of a round is up
+     */
+    public boolean hasNext() {
+        boolean more = session.filter(sitting -> !over && !sitting.isOver()).isPresent();
+        return index.get() + 1 < exercises.size() || more || hasUnreadEnd();
+    }
+
+    /**
+     * Counts what happened in a sitting, so that screens know when to look again.
+     *
+     * @return a number that grows
+     */
+    public ReadOnlyIntegerProperty roundProperty() {
+        return round.getReadOnlyProperty();
+    }
+
+    /** Looks whether the time of the round is up. */
+    public void lookAtTheClock() {
+        if (session.isPresent() && session.get().isOver() && !over) {
+            over = true;
+            round.set(round.get() + 1);
+        }
+    }
+
+    /**
+     * Says how much of the time of a round is left.
+     *
+     * @return such as "8:32 left"; nothing where there is no limit
+     */
+    public String leftWords() {
+        Optional<Duration> left = session.flatMap(PracticeSession::left);
+        if (left.isEmpty()) {
+            return "";
+        }
+        if (left.get().isZero()) {
+            return texts.say("practise.timeUp");
+        }
+        String seconds = String.valueOf(left.get().toSecondsPart());
+        return texts.say("practise.left", left.get().toMinutes(), seconds.length() < 2 ? "0" + seconds : seconds);
+    }
+
+    /**
+     * Says that there is no next exercise.
+     *
+     * @return a sentence; for a sitting with what was earned in it
+     */
+    public String overWords() {
+        return session.map(sitting ->
+                        texts.say("result.over", sitting.answered(), Quantities.number(100 * sitting.fraction(), 0)))
+                .orElseGet(() -> texts.say("result.last"));
+    }
+}

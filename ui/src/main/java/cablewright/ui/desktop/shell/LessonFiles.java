@@ -1,0 +1,41 @@
+package cablewright.ui.desktop.shell;
+
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.format.Document;
+import cablewright.lessons.format.DocumentReader;
+import cablewright.lessons.format.FormatProblem;
+import cablewright.lessons.format.LessonFormatException;
+import java.nio.file.Path;
+import java.util.List;
+
+/** Reads what Practice can open: a lesson, or one exercise, which then is a lesson of one. */
+final class LessonFiles {
+
+    private static final double USUAL_PASS_MARK = 0.7;
+
+    private LessonFiles() {}
+
+    static Lesson read(Path file) throws LessonFormatException {
+        Document document = new DocumentReader().read(file);
+        if (document instanceof Document.OfLesson) {
+            return ((Document.OfLesson) document).lesson();
+        }
+        if (document instanceof Document.OfExercise) {
+            return lessonOf(((Document.OfExercise) document).exercise());
+        }
+        FormatProblem problem = new FormatProblem(
+                "", "is a file of format " + document.kind().format(), "Practice opens a lesson or an exercise");
+        throw new LessonFormatException(file.toString(), List.of(problem));
+    }
+
+    private static Lesson lessonOf(Exercise exercise) {
+        return new Lesson(
+                exercise.id(),
+                exercise.title(),
+                exercise.brief(),
+                exercise.title(),
+                USUAL_PASS_MARK,
+                List.of(exercise));
+    }
+}

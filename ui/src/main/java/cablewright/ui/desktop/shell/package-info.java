@@ -1,0 +1,2 @@
+/** The JavaFX desktop: windows, views and their view models. */
+package cablewright.ui.desktop.shell;

@@ -1,0 +1,116 @@
+package cablewright.ui.desktop.track;
+
+import cablewright.ui.chart.PercentScale;
+import cablewright.ui.chart.TraceLine;
+import javafx.css.PseudoClass;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+
+/**
+ * The small box beside the hair line. It stands where it covers neither trace nor pennants, and stays there if it can; in a
+ * low plot it is a line of text above it.
+ */
+final class CursorReadout extends StackPane {
+
+    private static final PseudoClass FLAT = PseudoClass.getPseudoClass("flat");
+    private static final double GAP = 14;
+    private static final double CLOTH_WEIGHT = 60;
+
+    private final Label place = new Label();
+    private final Label height = new Label();
+    private final Label impedance = new Label();
+    private final Label more = new Label();
+    private final Pane tall = new VBox();
+    private final Pane flat = new HBox();
+    private int corner;
+
+    CursorReadout() {
+        getStyleClass().add("hair-read-out");
+        place.getStyleClass().add("hair-place");
+        flat.getStyleClass().add("hair-flat");
+        setManaged(false);
+        setMouseTransparent(true);
+        setId("hair-read-out");
+    }
+
+    /** Shows a reading in three lines and what else there is to say, or all in one line where the plot is low. */
+    void show(TraceTrackViewModel.Reading reading, String further, boolean low) {
+        Pane wanted = low ? flat : tall;
+        if (!getChildren().contains(wanted)) {
+            wanted.getChildren().setAll(place, height, impedance, more);
+            getChildren().setAll(wanted);
+            pseudoClassStateChanged(FLAT, low);
+        }
+        place.setText(reading.place());
+        height.setText(reading.height());
+        impedance.setText(reading.impedance());
+        more.setText(further);
+        more.setManaged(!further.isEmpty());
+        more.setVisible(!further.isEmpty());
+        setVisible(true);
+    }
+
+    void place(TraceTrack track, TraceLine line, PercentScale vertical, double top, double bottom) {
+        double hair = track.view().pixel(track.axis().hairMetresProperty().get());
+        applyCss();
+        double w = Math.ceil(prefWidth(-1));
+        double h = Math.ceil(prefHeight(w));
+        if (isFlat()) {
+            resizeRelocate(track.gutter(), 0, w, top);
+            return;
+        }
+        int best = corner;
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < 4; i++) {
+            int candidate = (corner + i) % 4;
+            double x = x(candidate, hair, w, track);
+            double y = y(candidate, h, top, bottom, track);
+            double covered = covered(line, vertical, x, y, w, h)
+                    + (fits(x, w, track) ? 0 : 1e6)
+                    + track.pennants().clothsUnder(x, y, w, h) * CLOTH_WEIGHT;
+            if (covered < least - 1e-9) {
+                least = covered;
+                best = candidate;
+            }
+        }
+        corner = best;
+        resizeRelocate(Math.round(x(best, hair, w, track)), Math.round(y(best, h, top, bottom, track)), w, h);
+    }
+
+    boolean isFlat() {
+        return getChildren().contains(flat);
+    }
+
+    private static boolean fits(double x, double w, TraceTrack track) {
+        return x >= track.gutter() && x + w <= track.getWidth() - track.rightMargin();
+    }
+
+    /** Corners: right below, right above, left below, left above. */
+    private static double x(int corner, double hair, double w, TraceTrack track) {
+        double gap = GAP * track.scale();
+        return corner < 2 ? hair + gap : hair - gap - w;
+    }
+
+    private static double y(int corner, double h, double top, double bottom, TraceTrack track) {
+        double margin = 6 * track.scale();
+        return corner % 2 == 0 ? bottom - h - margin : top + margin;
+    }
+
+    /** How much of the trace, in pixels across, would lie under the box. */
+    private static double covered(TraceLine line, PercentScale vertical, double x, double y, double w, double h) {
+        double covered = 0;
+        for (int i = 1; i < line.count(); i++) {
+            if (line.x(i) >= x && line.x(i) <= x + w) {
+                double a = vertical.pixel(line.share(i - 1));
+                double b = vertical.pixel(line.share(i));
+                if (Math.max(a, b) >= y && Math.min(a, b) <= y + h) {
+                    covered += Math.max(1, line.x(i) - line.x(i - 1));
+                }
+            }
+        }
+        return covered;
+    }
+}

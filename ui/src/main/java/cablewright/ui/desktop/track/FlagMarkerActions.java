@@ -1,0 +1,31 @@
+package cablewright.ui.desktop.track;
+
+/** What a person can do to flags with the pointer on the trace track. */
+public interface FlagMarkerActions {
+
+    /**
+     * Selects a flag.
+     *
+     * @param letter its letter
+     */
+    void select(String letter);
+
+    /**
+     * Moves one staff of a flag while the pointer drags it.
+     *
+     * @param letter its letter
+     * @param secondStaff whether the staff at the end of its stretch is meant
+     * @param metres where to, at the set velocity [m]
+     */
+    void drag(String letter, boolean secondStaff, double metres);
+
+    /** Ends a drag: what was moved becomes one step that can be undone. */
+    void drop();
+
+    /**
+     * Places a new flag.
+     *
+     * @param metres where, at the set velocity [m]
+     */
+    void place(double metres);
+}

@@ -1,0 +1,40 @@
+package cablewright.ui.desktop.track;
+
+import java.util.Optional;
+
+/** Flags as the pointer takes hold of them on the trace track. */
+final class FlagMarkerGrips implements Grips {
+
+    private final TraceTrack track;
+    private final FlagMarkerActions actions;
+
+    FlagMarkerGrips(TraceTrack track, FlagMarkerActions actions) {
+        this.track = track;
+        this.actions = actions;
+    }
+
+    @Override
+    public Optional<Grip> at(double x, double y) {
+        return track.pennants().at(x, y).map(staff -> new Grip() {
+            @Override
+            public void pressed(boolean beside) {
+                actions.select(staff.pennant().letter());
+            }
+
+            @Override
+            public void dragged(double metres) {
+                actions.drag(staff.pennant().letter(), staff.second(), metres);
+            }
+
+            @Override
+            public void dropped() {
+                actions.drop();
+            }
+        });
+    }
+
+    @Override
+    public void placed(double metres) {
+        actions.place(metres);
+    }
+}

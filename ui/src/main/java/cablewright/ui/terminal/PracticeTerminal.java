@@ -1,0 +1,412 @@
+package cablewright.ui.terminal;
+
+import cablewright.lessons.exercise.Attempt;
+import cablewright.lessons.exercise.Choice;
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Flag;
+import cablewright.lessons.exercise.Hint;
+import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.exercise.Reasons;
+import cablewright.lessons.marking.MarkSheet;
+import cablewright.lessons.marking.Marker;
+import cablewright.lessons.practice.PracticeSession;
+import cablewright.ui.picture.TerminalStyle;
+import cablewright.ui.terminal.Instruction.Plain;
+import cablewright.ui.words.FindingWords;
+import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Quantities;
+import java.time.Clock;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+
+/**
+ * A lesson practised line by line: a line comes in, text goes out. Knows no stream; whoever owns the terminal passes lines
+ * on and prints what comes back.
+ */
+public final class PracticeTerminal {
+
+    private final Lesson lesson;
+    private final List<Exercise> exercises;
+    private final Optional<PracticeSession> session;
+    private final Consumer<MarkSheet> committed;
+    private final Marker marker = new Marker();
+    private final Clock clock;
+    private final String trainee;
+    private final AttemptKeeper keeper;
+    private final RoundView view;
+    private final ExercisePage page;
+    private int number;
+    private Round round;
+    private boolean finished;
+    private boolean warnedOfNoFlags;
+
+    /** Writes an attempt to a file. */
+    @FunctionalInterface
+    public interface AttemptKeeper {
+        /**
+         * Writes an attempt, whole or not at all.
+         *
+         * @param attempt the attempt
+         * @param file the file's name as it was typed
+         * @return the name of the file that was written
+         * @throws IllegalArgumentException if it can't be written; the message says why
+         */
+        String keep(Attempt attempt, String file);
+    }
+
+    /**
+     * How things are shown.
+     *
+     * @param style what the terminal can show
+     * @param columns characters across
+     * @param lines lines
+     * @param unit unit of lengths
+     */
+    public record Screen(TerminalStyle style, int columns, int lines, LengthUnit unit) {}
+
+    /**
+     * Opens a lesson at its first exercise.
+     *
+     * @param lesson the lesson
+     * @param trainee who practises
+     * @param screen how things are shown
+     * @param clock tells when attempts begin and end
+     * @param keeper writes attempts to files
+     */
+    public PracticeTerminal(Lesson lesson, String trainee, Screen screen, Clock clock, AttemptKeeper keeper) {
+        this(lesson, Optional.empty(), sheet -> {}, trainee, screen, clock, keeper);
+    }
+
+    /**
+     * Opens a lesson, or a sitting of practice, at its first exercise.
+     *
+     * @param lesson the lesson; for a sitting it holds the first exercise
+     * @param session makes the exercises after that; empty for a lesson
+     * @param committed hears of each marked attempt
+     * @param trainee who practises
+     * @param screen how things are shown
+     * @param clock tells when attempts begin and end
+     * @param keeper writes attempts to files
+     */
+    public PracticeTerminal(
+            Lesson lesson,
+            Optional<PracticeSession> session,
+            Consumer<MarkSheet> committed,
+            String trainee,
+            Screen screen,
+            Clock clock,
+            AttemptKeeper keeper) {
+        this.lesson = lesson;
+        this.exercises = new ArrayList<>(lesson.exercises());
+        this.session = session;
+        this.committed = committed;
+        this.clock = clock;
+        this.trainee = trainee;
+        this.keeper = keeper;
+        this.view = new RoundView(screen);
+        this.page = new ExercisePage(view);
+        open(1);
+    }
+
+    private void open(int wanted) {
+        number = wanted;
+        round = new Round(exercises.get(wanted - 1), clock.instant());
+        view.reset();
+        warnedOfNoFlags = false;
+    }
+
+    /**
+     * Tells whether the trainee has asked to leave.
+     *
+     * @return whether no more lines are wanted
+     */
+    public boolean finished() {
+        return finished;
+    }
+
+    /**
+     * Tells whether the exercise at hand was handed in.
+     *
+     * @return whether its result is known
+     */
+    public boolean committed() {
+        return round.sheet().isPresent();
+    }
+
+    /**
+     * Returns what stands before the trainee's line.
+     *
+     * @return a short prompt
+     */
+    public String prompt() {
+        return session.isPresent() ? number + "> " : number + "/" + exercises.size() + "> ";
+    }
+
+    /**
+     * Welcomes a trainee and shows the first exercise.
+     *
+     * @return text to print
+     */
+    public String opening() {
+        return page.lesson(lesson) + exercise();
+    }
+
+    /**
+     * Does what a line asks for.
+     *
+     * @param line what was typed
+     * @return text to print; a sentence where the line can't be done
+     */
+    public String answer(String line) {
+        if (line.isBlank()) {
+            return "";
+        }
+        try {
+            return done(new InstructionParser(view.words().quantities().unit()).parse(line));
+        } catch (Refused | IllegalArgumentException e) {
+            return view.prose().wrapped(e.getMessage(), "");
+        }
+    }
+
+    private String done(Instruction instruction) {
+        if (instruction instanceof Plain) {
+            return plain((Plain) instruction);
+        }
+        if (instruction instanceof Instruction.Answer) {
+            return predict((Instruction.Answer) instruction);
+        }
+        if (instruction instanceof Instruction.Open) {
+            return openNumber(((Instruction.Open) instruction).number());
+        }
+        requireTrace();
+        if (instruction instanceof Instruction.Save) {
+            return save(((Instruction.Save) instruction).file());
+        }
+        if (instruction instanceof Instruction.SetFlag) {
+            requireOpen();
+            Flag flag = round.add((Instruction.SetFlag) instruction);
+            return "  " + view.screen(round).flagged(flag) + "\n";
+        }
+        if (instruction instanceof Instruction.Remove) {
+            requireOpen();
+            round.remove(((Instruction.Remove) instruction).letter());
+            return view.screen(round).flagList();
+        }
+        return look(instruction);
+    }
+
+    private String look(Instruction instruction) {
+        if (instruction instanceof Instruction.At) {
+            return view.screen(round).reading(((Instruction.At) instruction).metres());
+        }
+        if (instruction instanceof Instruction.Zoom) {
+            view.zoomTo(round, (Instruction.Zoom) instruction);
+        } else if (instruction instanceof Instruction.Scale) {
+            view.scaleTo(OptionalDouble.of(((Instruction.Scale) instruction).share()));
+        } else {
+            set(instruction);
+        }
+        return view.tracks(round);
+    }
+
+    private void set(Instruction instruction) {
+        SettingsDesk desk = new SettingsDesk(round.exercise().permitted(), view.words());
+        if (instruction instanceof Instruction.Width) {
+            round.set(desk.width(round.settings(), (Instruction.Width) instruction));
+        } else if (instruction instanceof Instruction.Velocity) {
+            round.set(desk.velocity(round.settings(), ((Instruction.Velocity) instruction).fraction()));
+            view.zoomOut();
+        } else if (instruction instanceof Instruction.Range) {
+            round.set(desk.range(round.settings(), ((Instruction.Range) instruction).metres()));
+            view.zoomOut();
+        } else if (instruction instanceof Instruction.Gain) {
+            round.set(desk.gain(round.settings(), ((Instruction.Gain) instruction).decibels()));
+        } else if (instruction instanceof Instruction.Averages) {
+            round.set(desk.averages(round.settings(), ((Instruction.Averages) instruction).count()));
+        } else {
+            round.joinTo(desk.end(((Instruction.TestedEnd) instruction).end()));
+        }
+    }
+
+    private String plain(Plain instruction) {
+        return switch (instruction) {
+            case TRACE -> tracks(() -> {});
+            case ZOOM_OUT -> tracks(view::zoomOut);
+            case SCALE_AUTO -> tracks(() -> view.scaleTo(OptionalDouble.empty()));
+            case FEET -> inUnit(LengthUnit.FEET);
+            case METRES -> inUnit(LengthUnit.METRES);
+            case BRIEF -> exercise();
+            case SETTINGS ->
+                new SettingsDesk(round.exercise().permitted(), view.words()).table(round.settings(), round.end());
+            case KINDS -> page.kinds();
+            case LIST -> view.screen(round).flagList();
+            case HINT -> hintOffer();
+            case HINT_YES -> hint();
+            case COMMIT -> commit();
+            case NEXT -> next();
+            case EXERCISES -> page.titles(exercises, number);
+            case HELP -> HelpText.all();
+            case QUIT -> quit();
+        };
+    }
+
+    private String tracks(Runnable first) {
+        requireTrace();
+        first.run();
+        return view.tracks(round);
+    }
+
+    private void requireTrace() {
+        if (round.asksFirst()) {
+            throw new Refused(
+                    "First the question, since the trace would give the answer away: type 'answer 1', 'answer 2' …");
+        }
+    }
+
+    private void requireOpen() {
+        if (committed()) {
+            throw new Refused("This exercise is handed in. Type 'next' for the next one, or 'exercise " + number
+                    + "' to try this one anew.");
+        }
+    }
+
+    private String exercise() {
+        String place = "Exercise " + number + (session.isPresent() ? ": " : " of " + exercises.size() + ": ");
+        String brief = page.pages(lesson.pagesBefore(number - 1)) + page.brief(round.exercise(), place);
+        return round.asksFirst()
+                ? brief + page.question(round.question().orElseThrow())
+                : brief + view.tracks(round) + "Type 'help' for what you can do, 'commit' when your flags are set.\n";
+    }
+
+    private String predict(Instruction.Answer typed) {
+        Prediction question =
+                round.question().orElseThrow(() -> new Refused("This exercise asks no question before its trace."));
+        if (!round.asksFirst()) {
+            throw new Refused("The question is answered already.");
+        }
+        String id = byOrder(typed.choice(), '1', question.choices());
+        if (question.choice(id).isEmpty()) {
+            throw new Refused("Answers are 1 to " + question.choices().size() + "; I read \"" + typed.choice() + "\".");
+        }
+        Optional<String> reason = reason(question, typed.reason());
+        round.predict(id, reason);
+        return view.tracks(round);
+    }
+
+    private static Optional<String> reason(Prediction question, Optional<String> typed) {
+        if (question.reasons().isEmpty()) {
+            typed.ifPresent(some -> {
+                throw new Refused("This question asks for no reason; type the number alone.");
+            });
+            return Optional.empty();
+        }
+        Reasons reasons = question.reasons().orElseThrow();
+        String last = String.valueOf((char) ('a' + reasons.choices().size() - 1));
+        String given = typed.orElseThrow(
+                () -> new Refused("A reason belongs to the answer, a to " + last + ": type it like 'answer 1 a'."));
+        String id = byOrder(given.toLowerCase(Locale.ROOT), 'a', reasons.choices());
+        if (reasons.choice(id).isEmpty()) {
+            throw new Refused("Reasons are a to " + last + "; I read \"" + given + "\".");
+        }
+        return Optional.of(id);
+    }
+
+    /** The id of the choice that one character stands for; what was typed, where it stands for none. */
+    private static String byOrder(String typed, char first, List<Choice> choices) {
+        int index = typed.length() == 1 ? typed.charAt(0) - first : -1;
+        return index >= 0 && index < choices.size() ? choices.get(index).id() : typed;
+    }
+
+    private String inUnit(LengthUnit unit) {
+        view.show(unit);
+        return round.asksFirst() ? "" : view.tracks(round);
+    }
+
+    private String hintOffer() {
+        requireOpen();
+        Hint hint = nextHint();
+        return "Hint " + (round.hintsTaken() + 1) + " of "
+                + round.exercise().hints().size() + " costs " + FindingWords.marks(hint.costMarks())
+                + " marks; type 'hint yes' to take it.\n";
+    }
+
+    private String hint() {
+        requireOpen();
+        Hint hint = nextHint();
+        round.takeHint();
+        return view.prose().ofMarkdown(hint.text());
+    }
+
+    private Hint nextHint() {
+        if (round.hintsTaken() >= round.exercise().hints().size()) {
+            throw new Refused(
+                    round.exercise().hints().isEmpty() ? "This exercise has no hints." : "There are no more hints.");
+        }
+        return round.exercise().hints().get(round.hintsTaken());
+    }
+
+    private String commit() {
+        requireTrace();
+        requireOpen();
+        if (round.flags().isEmpty() && !warnedOfNoFlags) {
+            warnedOfNoFlags = true;
+            return "No flags are set. If there is nothing to flag, type 'commit' once more.\n";
+        }
+        committed.accept(round.commit(marker, trainee, clock.instant()));
+        String behind = number == exercises.size() ? page.pages(lesson.pagesBefore(number)) : "";
+        return view.result(round) + "\n" + behind + onward() + "\n";
+    }
+
+    private String onward() {
+        boolean more = session.filter(sitting -> !sitting.isOver()).isPresent();
+        if (more || number < exercises.size()) {
+            return "Type 'next' for the next exercise." + left();
+        }
+        return session.isEmpty()
+                ? "That was the last exercise of the lesson. Type 'quit' to leave."
+                : "The round is over: " + session.get().answered() + " handed in, "
+                        + Quantities.number(100 * session.get().fraction(), 0)
+                        + " % of the marks. Type 'quit' to leave.";
+    }
+
+    private String left() {
+        return session.flatMap(PracticeSession::left)
+                .map(time -> " Time left: " + time.toMinutes() + " min " + time.toSecondsPart() + " s.")
+                .orElse("");
+    }
+
+    private String next() {
+        if (number == exercises.size()) {
+            session.flatMap(PracticeSession::next).ifPresent(exercises::add);
+        }
+        if (number == exercises.size()) {
+            throw new Refused("This is the last exercise. 'exercise 1' opens the first, 'quit' leaves.");
+        }
+        open(number + 1);
+        return exercise();
+    }
+
+    private String openNumber(int wanted) {
+        if (wanted < 1 || wanted > exercises.size()) {
+            throw new Refused("Exercises are numbered 1 to " + exercises.size() + ".");
+        }
+        open(wanted);
+        return exercise();
+    }
+
+    private String save(String file) {
+        Attempt attempt =
+                round.attempt().orElseThrow(() -> new Refused("Hand the flags in first: type 'commit', then save."));
+        return "Saved in " + keeper.keep(attempt, file) + "\n";
+    }
+
+    private String quit() {
+        finished = true;
+        return "";
+    }
+}

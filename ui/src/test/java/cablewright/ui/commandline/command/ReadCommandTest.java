@@ -1,0 +1,221 @@
+package cablewright.ui.commandline.command;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cablewright.ui.commandline.Desk;
+import cablewright.ui.commandline.Samples;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Files read back against the closed forms of a lossless line of 75 Ω, 100 m at 0.85, ended by 150 Ω: ρ = 1/3. */
+class ReadCommandTest {
+
+    @TempDir
+    private Path folder;
+
+    private Desk desk;
+
+    @BeforeEach
+    void writeCables() throws IOException {
+        desk = new Desk(folder);
+        desk.write("reference.json", Samples.reference(150));
+    }
+
+    private static List<double[]> rows(String csv) {
+        return csv.lines()
+                .skip(1)
+                .map(line -> Arrays.stream(line.split(","))
+                        .mapToDouble(Double::parseDouble)
+                        .toArray())
+                .toList();
+    }
+
+    @Test
+    void sweepIsShownAsAReflectometerWouldShowTheLine() {
+        desk.run(
+                "response",
+                "reference.json",
+                "--from",
+                "200kHz",
+                "--to",
+                "400MHz",
+                "--points",
+                "2000",
+                "--out",
+                "line.s1p");
+        Desk.Ran ran = desk.run(
+                "read", "line.s1p", "--velocity", "0.85", "--step", "20ns", "--noise", "0V", "--range", "150m");
+        assertEquals(0, ran.exit(), ran.err());
+        assertTrue(ran.out().startsWith("time_s,distance_m,trace_v\n"), ran.out());
+        assertTrue(ran.err().contains("estimated"), ran.err());
+        for (double[] row : rows(ran.out())) {
+            if (row[1] > 10 && row[1] < 95) {
+                assertEquals(0, row[2], 0.01);
+            } else if (row[1] > 106 && row[1] < 140) {
+                assertEquals(1.0 / 3, row[2], 0.01);
+            }
+        }
+    }
+
+    @Test
+    void exportedTraceKeepsItsValuesAndGetsTheAxisAsked() {
+        desk.run("trace", "reference.json", "--step", "5ns", "--points", "501", "--out", "trace.csv");
+        List<double[]> first = rows(read("trace.csv"));
+        Desk.Ran ran = desk.run("read", "trace.csv", "--velocity", "0.425");
+        assertEquals(0, ran.exit(), ran.err());
+        List<double[]> again = rows(ran.out());
+        assertEquals(first.size(), again.size());
+        for (int i = 0; i < first.size(); i++) {
+            assertEquals(first.get(i)[3], again.get(i)[2], 1e-9, "the wave that came back");
+            assertEquals(first.get(i)[0] * 0.425 * 299_792_458.0 / 2, again.get(i)[1], 1e-6);
+        }
+    }
+
+    private String read(String name) {
+        try {
+            return Files.readString(folder.resolve(name));
+        } catch (IOException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    @Test
+    void whatTheSweepCannotTellIsRefusedInWords() {
+        desk.run(
+                "response",
+                "reference.json",
+                "--from",
+                "200kHz",
+                "--to",
+                "40MHz",
+                "--points",
+                "200",
+                "--out",
+                "slow.s1p");
+        Desk.Ran ran = desk.run("read", "slow.s1p", "--velocity", "0.85", "--pulse", "1ns");
+        assertEquals(1, ran.exit());
+        assertTrue(ran.err().contains("wider pulse"), ran.err());
+    }
+
+    private void sweep(String cable, String out, String... more) {
+        List<String> words = new java.util.ArrayList<>(
+                List.of("response", cable, "--from", "200kHz", "--to", "400MHz", "--points", "2000", "--out", out));
+        words.addAll(List.of(more));
+        desk.run(words.toArray(String[]::new));
+    }
+
+    /** ρ = 1/3 at 100 m, and nothing else. */
+    @Test
+    void candidatesOfASweepAreListedWithTheirDoubt() {
+        sweep("reference.json", "line.s1p");
+        Desk.Ran ran = desk.run(
+                "read",
+                "line.s1p",
+                "--velocity",
+                "0.85",
+                "--pulse",
+                "20ns",
+                "--noise",
+                "0V",
+                "--range",
+                "150m",
+                "--events",
+                "--format",
+                "csv");
+        assertEquals(0, ran.exit(), ran.err());
+        assertTrue(ran.out().startsWith("distance_m,distance_uncertainty_m,time_s,"), ran.out());
+        List<String[]> lines =
+                ran.out().lines().skip(1).map(line -> line.split(",")).toList();
+        assertEquals(1, lines.size(), ran.out());
+        assertEquals(100, Double.parseDouble(lines.get(0)[0]), 0.3);
+        assertEquals(1.0 / 3, Double.parseDouble(lines.get(0)[4]), 0.02);
+        assertEquals("1", lines.get(0)[6]);
+        assertEquals("up", lines.get(0)[7]);
+        Desk.Ran text = desk.run(
+                "read",
+                "line.s1p",
+                "--velocity",
+                "0.85",
+                "--pulse",
+                "20ns",
+                "--noise",
+                "0V",
+                "--range",
+                "150m",
+                "--events");
+        assertTrue(text.out().contains("100"), text.out());
+        assertTrue(text.out().contains("up"), text.out());
+        Desk.Ran json = desk.run(
+                "read",
+                "line.s1p",
+                "--velocity",
+                "0.85",
+                "--pulse",
+                "20ns",
+                "--noise",
+                "0V",
+                "--range",
+                "150m",
+                "--events",
+                "--format",
+                "json");
+        assertTrue(json.out().contains("\"distance_uncertainty_m\""), json.out());
+    }
+
+    /** The line is alike from both ends but for its load, so each end shows the other at 100 m. */
+    @Test
+    void twoEndsAgreeOnTheLengthAndGiveTheVelocity() {
+        sweep("reference.json", "near.s1p");
+        Desk.Ran ran = desk.run(
+                "read",
+                "near.s1p",
+                "--other-end",
+                "near.s1p",
+                "--velocity",
+                "0.8",
+                "--pulse",
+                "20ns",
+                "--noise",
+                "0V",
+                "--range",
+                "140m",
+                "--length",
+                "100m",
+                "--length-doubt",
+                "0.1m");
+        assertEquals(0, ran.exit(), ran.err());
+        assertTrue(ran.out().contains("velocity is 0.8"), ran.out());
+        assertTrue(ran.out().contains("2 things agree"), ran.out());
+    }
+
+    @Test
+    void differenceOfALineWithItselfIsNothing() {
+        desk.run("trace", "reference.json", "--pulse", "5ns", "--points", "2001", "--out", "trace.csv");
+        Desk.Ran ran = desk.run(
+                "read", "trace.csv", "--against", "trace.csv", "--velocity", "0.85", "--pulse", "5ns", "--events");
+        assertEquals(0, ran.exit(), ran.err());
+        assertTrue(ran.err().contains("don't part"), ran.err());
+        assertTrue(ran.out().contains("Nothing stands out"), ran.out());
+        assertEquals(
+                2,
+                desk.run("read", "trace.csv", "--velocity", "0.85", "--length", "5m")
+                        .exit());
+    }
+
+    @Test
+    void badInputIsSaidInASentence() throws IOException {
+        assertEquals(1, desk.run("read", "nowhere.s1p", "--velocity", "0.85").exit());
+        assertEquals(2, desk.run("read", "nowhere.s1p").exit());
+        Files.writeString(folder.resolve("broken.s1p"), "# GHz S RI R 50\n1.0 0.5\n");
+        Desk.Ran broken = desk.run("read", "broken.s1p", "--velocity", "0.85");
+        assertEquals(1, broken.exit());
+        assertTrue(broken.err().contains("broken.s1p"), broken.err());
+    }
+}

@@ -1,0 +1,25 @@
+package cablewright.ui.desktop.bench.model;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import cablewright.lessons.bench.edit.Insertable;
+import cablewright.ui.desktop.bench.BenchView;
+import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Texts;
+import cablewright.ui.words.Words;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class InsertWordsTest {
+
+    private final InsertWords words = new InsertWords(Words.in(LengthUnit.METRES), new Texts(BenchView.BUNDLE));
+
+    @Test
+    void everyThingHasANameAndALetterOfItsOwn() {
+        List<Insertable> all = Arrays.asList(Insertable.values());
+        assertEquals(all.size(), new HashSet<>(all.stream().map(words::letter).toList()).size());
+        assertEquals(all.size(), new HashSet<>(all.stream().map(words::name).toList()).size());
+    }
+}

@@ -1,0 +1,108 @@
+package cablewright.ui.desktop.shell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import cablewright.simulator.reading.CandidateEvent;
+import cablewright.ui.desktop.measured.MeasuredViewModel;
+import cablewright.ui.desktop.task.Threads;
+import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Texts;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import javafx.beans.property.SimpleObjectProperty;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A sweep of a matched line of 40 m that ends in an open: Γ = e^(−j 2ω l/v), as in any textbook on lines. */
+class MeasuredScreenTest {
+
+    private static final double LIGHT = 299_792_458.0;
+
+    @TempDir
+    private Path folder;
+
+    private final MeasuredViewModel model = new MeasuredViewModel(
+            new SimpleObjectProperty<>(LengthUnit.METRES),
+            Threads.sameThread(),
+            new Texts("cablewright.ui.desktop.shell.desktop"));
+
+    private Path sweep() throws IOException {
+        StringBuilder text = new StringBuilder("# MHz S RI R 50\n");
+        double delay = 2 * 40 / (0.66 * LIGHT);
+        for (int k = 1; k <= 1500; k++) {
+            double phase = -2 * Math.PI * k * 0.2e6 * delay;
+            text.append(String.format(Locale.ROOT, "%.1f %.9f %.9f%n", 0.2 * k, Math.cos(phase), Math.sin(phase)));
+        }
+        return Files.writeString(folder.resolve("line.s1p"), text);
+    }
+
+    @Test
+    void sweepOffersWhatItTellsAndItsEndIsACandidate() throws IOException {
+        model.open(sweep());
+        assertEquals("", model.problemProperty().get());
+        assertTrue(model.settingsProperty().get().isPresent());
+        assertTrue(
+                model.settingsProperty().get().get().permitted().stimuli().stream()
+                        .allMatch(stimulus -> stimulus.shortestEdgeSeconds() > 8e-9),
+                "a band of 300 MHz tells no edge below 8 samples of 1/600 MHz");
+        List<CandidateEvent> candidates = model.candidatesProperty().get();
+        assertEquals(1, candidates.size(), candidates.toString());
+        assertEquals(40, candidates.get(0).metres().value(), 0.4);
+        assertEquals(1, candidates.get(0).heightVolts().value(), 0.05);
+    }
+
+    @Test
+    void velocityFollowsFromALengthBetweenTheCursors() throws IOException {
+        model.open(sweep());
+        model.axis().moveHairTo(40);
+        model.traceTrack().aids().secondMetresProperty().set(OptionalDouble.of(0));
+        assertTrue(model.traceTrack().aids().between().orElseThrow().contains("40"));
+        assertEquals(0.33, model.traceTrack().aids().velocity(20).orElseThrow().fraction(), 0.001);
+    }
+
+    @Test
+    void keptTraceAndTheSameTraceDontDiffer() throws IOException {
+        model.open(sweep());
+        model.traceTrack().aids().toggleKept();
+        assertTrue(model.traceTrack().aids().differenceTrace().isEmpty());
+        assertTrue(model.traceTrack().aids().difference().isPresent());
+        model.settingsProperty().get().get().setVelocity(0.7);
+        assertEquals(
+                0, model.traceTrack().aids().differenceTrace().orElseThrow().voltsAt(20), 1e-6);
+        model.traceTrack().aids().toggleKept();
+        assertTrue(model.traceTrack().aids().otherProperty().get().isEmpty());
+    }
+
+    /** A place 15 m from the other end of 40 m is 25 m from this one. */
+    @Test
+    void otherEndIsMirrored() throws IOException {
+        model.open(sweep());
+        model.traceTrack()
+                .aids()
+                .showOtherEnd(model.traceTrack().traceProperty().get(), 60);
+        assertEquals(
+                model.traceTrack().traceProperty().get().voltsAt(40.5),
+                model.traceTrack()
+                        .aids()
+                        .otherProperty()
+                        .get()
+                        .orElseThrow()
+                        .trace()
+                        .voltsAt(19.5),
+                0.02);
+    }
+
+    @Test
+    void whatIsNoMeasurementIsSaidAndChangesNothing() throws IOException {
+        model.open(Files.writeString(folder.resolve("bad.s1p"), "# GHz S RI R 50\n1.0 0.5\n"));
+        assertTrue(
+                model.problemProperty().get().contains("bad.s1p"),
+                model.problemProperty().get());
+        assertTrue(model.settingsProperty().get().isEmpty());
+    }
+}
