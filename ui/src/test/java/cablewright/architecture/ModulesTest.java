@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.architecture;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
@@ -63,7 +64,7 @@ class ModulesTest {
 
     @ArchTest
     static final ArchRule noCircleBetweenPackagesAtFullDepth =
-            slices().matching("(cablewright.**)").should().beFreeOfCycles();
+            slices().matching("cablewright.(**)").should().beFreeOfCycles();
 
     /** A rule that looks at nothing holds always, so first: is what we look at all there is in the sources? */
     @ArchTest

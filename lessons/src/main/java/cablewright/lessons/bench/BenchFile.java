@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.bench;
 
 import cablewright.lessons.exercise.Exercise;
@@ -41,16 +42,16 @@ public record BenchFile(BenchDocument document, Form form, boolean isNewer) {
     public static BenchFile open(Path file) throws LessonFormatException {
         DocumentReader.Opened opened = new DocumentReader().open(file);
         Document document = opened.document();
-        if (document instanceof Document.OfLesson) {
-            Lesson lesson = ((Document.OfLesson) document).lesson();
+        if (document instanceof Document.OfLesson ofLesson) {
+            Lesson lesson = ofLesson.lesson();
             return new BenchFile(new BenchDocument(lesson, 0), Form.LESSON, opened.isNewer());
         }
-        if (document instanceof Document.OfExercise) {
-            Exercise exercise = ((Document.OfExercise) document).exercise();
+        if (document instanceof Document.OfExercise ofExercise) {
+            Exercise exercise = ofExercise.exercise();
             return new BenchFile(BenchDocument.of(exercise), Form.EXERCISE, opened.isNewer());
         }
-        if (document instanceof Document.OfCable) {
-            Exercise exercise = BenchTemplate.around(((Document.OfCable) document).cable());
+        if (document instanceof Document.OfCable cable) {
+            Exercise exercise = BenchTemplate.around(cable.cable());
             return new BenchFile(BenchDocument.of(exercise), Form.CABLE, opened.isNewer());
         }
         FormatProblem problem = new FormatProblem(

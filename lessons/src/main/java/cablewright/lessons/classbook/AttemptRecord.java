@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.classbook;
 
 import cablewright.lessons.answerkey.Requirement;
@@ -73,14 +74,14 @@ public record AttemptRecord(
         List<Outcome> outcomes = new ArrayList<>();
         List<EventKind> strays = new ArrayList<>();
         for (Finding finding : sheet.findings()) {
-            if (finding instanceof Finding.Matched) {
-                matched((Finding.Matched) finding).ifPresent(outcomes::add);
-            } else if (finding instanceof Finding.Missed) {
-                missed((Finding.Missed) finding).ifPresent(outcomes::add);
-            } else if (finding instanceof Finding.NothingThere) {
-                strays.add(((Finding.NothingThere) finding).flag().kind());
-            } else if (finding instanceof Finding.GhostTakenForEvent) {
-                strays.add(((Finding.GhostTakenForEvent) finding).flag().kind());
+            if (finding instanceof Finding.Matched matched) {
+                matched(matched).ifPresent(outcomes::add);
+            } else if (finding instanceof Finding.Missed missed) {
+                missed(missed).ifPresent(outcomes::add);
+            } else if (finding instanceof Finding.NothingThere there) {
+                strays.add(there.flag().kind());
+            } else if (finding instanceof Finding.GhostTakenForEvent event) {
+                strays.add(event.flag().kind());
             }
         }
         return new AttemptRecord(

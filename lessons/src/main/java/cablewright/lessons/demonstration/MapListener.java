@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.demonstration;
 
 /** Hears how a map comes along. Called from the threads that compute it. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exercise;
 
 /** What can hurt someone at such work. The words that are shown come from the screen; each defers to local rules. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.feedback;
 
 import cablewright.lessons.answerkey.LineEvent;
@@ -69,21 +70,20 @@ public final class Feedback {
     }
 
     private FindingReasons reasons(Finding finding) {
-        if (finding instanceof Finding.Matched) {
-            return matched((Finding.Matched) finding);
+        if (finding instanceof Finding.Matched matched) {
+            return matched(matched);
         }
-        if (finding instanceof Finding.Missed) {
-            return event(finding, ((Finding.Missed) finding).event());
+        if (finding instanceof Finding.Missed missed) {
+            return event(finding, missed.event());
         }
-        if (finding instanceof Finding.HiddenEvent) {
-            return event(finding, ((Finding.HiddenEvent) finding).event());
+        if (finding instanceof Finding.HiddenEvent event) {
+            return event(finding, event.event());
         }
-        if (finding instanceof Finding.GhostTakenForEvent) {
-            Finding.GhostTakenForEvent ghost = (Finding.GhostTakenForEvent) finding;
+        if (finding instanceof Finding.GhostTakenForEvent ghost) {
             return nowhere(finding, ghost.flag(), ghost.shownMetres());
         }
-        if (finding instanceof Finding.NothingThere) {
-            Flag flag = ((Finding.NothingThere) finding).flag();
+        if (finding instanceof Finding.NothingThere there) {
+            Flag flag = there.flag();
             return nowhere(finding, flag, flag.startMetres());
         }
         double velocity = sheet.attempt().settings().velocityFraction();
@@ -116,10 +116,10 @@ public final class Feedback {
     private static List<PlaceReason> places(Finding.Matched finding, Flag flag, List<EchoFacts> echoes) {
         List<PlaceReason> places = new ArrayList<>();
         for (Finding child : finding.children()) {
-            if (child instanceof Finding.WrongPlace) {
-                places.add(place(((Finding.WrongPlace) child).place(), flag, echoes));
-            } else if (child instanceof Finding.WrongPlaceByVelocity) {
-                PlaceMark place = ((Finding.WrongPlaceByVelocity) child).place();
+            if (child instanceof Finding.WrongPlace place1) {
+                places.add(place(place1.place(), flag, echoes));
+            } else if (child instanceof Finding.WrongPlaceByVelocity velocity) {
+                PlaceMark place = velocity.place();
                 places.add(reason(place, flag, PlaceReason.Cause.VELOCITY, topNear(place, echoes)));
             }
         }

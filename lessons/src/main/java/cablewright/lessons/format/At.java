@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.format;
 
 /** A place in a file, told as people write it: {@code cable.runs[0].lengthMetres}. */

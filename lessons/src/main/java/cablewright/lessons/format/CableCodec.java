@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.format;
 
 import cablewright.simulator.cable.Cable;
@@ -41,9 +42,8 @@ final class CableCodec implements Codec {
         if (reading.problems().size() == before) {
             for (int i = 0; i < cable.events().size(); i++) {
                 Event event = cable.events().get(i);
-                if (event instanceof LineCondition) {
-                    tryCondition(
-                            cable, (LineCondition) event, at.field("events").entry(i), reading);
+                if (event instanceof LineCondition condition) {
+                    tryCondition(cable, condition, at.field("events").entry(i), reading);
                 }
             }
         }

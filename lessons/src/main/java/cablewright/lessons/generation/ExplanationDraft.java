@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.generation;
 
 import cablewright.simulator.cable.Cable;
@@ -80,8 +81,7 @@ public final class ExplanationDraft {
 
     private static String why(Event event) {
         String nature = event.kind().nature() == Nature.HARDWARE ? "It is hardware of the trade." : "It is damage.";
-        if (event instanceof WaterIngress) {
-            WaterIngress water = (WaterIngress) event;
+        if (event instanceof WaterIngress water) {
             return nature
                     + String.format(
                             Locale.ROOT,

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.study;
 
 import cablewright.lessons.format.Document;
@@ -59,11 +60,11 @@ final class CablePatch {
     }
 
     private Cable cableOf(Document document) {
-        if (document instanceof Document.OfCable) {
-            return ((Document.OfCable) document).cable();
+        if (document instanceof Document.OfCable cable) {
+            return cable.cable();
         }
-        if (document instanceof Document.OfExercise) {
-            return ((Document.OfExercise) document).exercise().cable();
+        if (document instanceof Document.OfExercise exercise) {
+            return exercise.exercise().cable();
         }
         throw new IllegalArgumentException(fileName + " holds no single cable; give a cable file or an exercise file");
     }
@@ -81,8 +82,8 @@ final class CablePatch {
         }
         boolean whole = old.isIntegralNumber() && value == Math.rint(value) && Math.abs(value) < Long.MAX_VALUE;
         JsonNode number = whole ? LongNode.valueOf((long) value) : DoubleNode.valueOf(value);
-        if (node instanceof ObjectNode) {
-            ((ObjectNode) node).set(last, number);
+        if (node instanceof ObjectNode objectNode) {
+            objectNode.set(last, number);
         } else {
             ((ArrayNode) node).set(Integer.parseInt(last), number);
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.study;
 
 import cablewright.lessons.format.LessonFormatException;
@@ -112,7 +113,7 @@ public final class Study {
                         .orElseThrow();
         Event event = cable.event(plan.eventId()).orElseThrow();
         CrossSection sound = cable.runAt(event.startMetres()).type().section();
-        double worst = event instanceof LineCondition ? worstOhms((LineCondition) event, sound) : Double.NaN;
+        double worst = event instanceof LineCondition lc ? worstOhms(lc, sound) : Double.NaN;
         return new StudyRow(
                 row,
                 values,

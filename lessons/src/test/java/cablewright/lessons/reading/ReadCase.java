@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.reading;
 
 import cablewright.lessons.exercise.Exercise;
@@ -104,8 +105,8 @@ record ReadCase(Trace trace, List<Place> places, List<Echo> others, List<Echo> g
         List<Echo> others = new ArrayList<>();
         others.add(new Echo(2 * profile.secondsTo(tested.lengthMetres())));
         for (Event event : tested.events()) {
-            if (event instanceof BridgedTap) {
-                Cable branch = ((BridgedTap) event).branch();
+            if (event instanceof BridgedTap tap) {
+                Cable branch = tap.branch();
                 double beyond = CableProfile.of(branch).secondsTo(branch.lengthMetres());
                 others.add(new Echo(2 * (profile.secondsTo(event.startMetres()) + beyond)));
             }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable;
 
 /** Whether a kind of event is something that may belong in a line or something that went wrong with it. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable;
 
 /** How an end of the neighbouring pair is left while its neighbour is tested. */

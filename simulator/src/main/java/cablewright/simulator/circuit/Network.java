@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.circuit;
 
 import java.util.List;
@@ -24,12 +25,12 @@ public record Network(List<Element> elements, Load load) {
         int size = 0;
         for (Element element : elements) {
             size++;
-            if (element instanceof Element.Branch) {
-                size += ((Element.Branch) element).branch().size();
-            } else if (element instanceof Element.Divider) {
-                size += ((Element.Divider) element).leg().size();
-            } else if (element instanceof Element.Split) {
-                size += ((Element.Split) element).inside().size();
+            if (element instanceof Element.Branch branch) {
+                size += branch.branch().size();
+            } else if (element instanceof Element.Divider divider) {
+                size += divider.leg().size();
+            } else if (element instanceof Element.Split split) {
+                size += split.inside().size();
             }
         }
         return size;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.compile;
 
 import cablewright.simulator.cable.Cable;
@@ -97,8 +98,8 @@ public final class CableCompiler {
                     && conditions.get(nextCondition).startMetres() <= from + SAME_PLACE_METRES) {
                 LineCondition condition = conditions.get(nextCondition++);
                 active.add(condition);
-                if (condition instanceof Split) {
-                    openSplit((Split) condition);
+                if (condition instanceof Split split) {
+                    openSplit(split);
                 }
             }
             active.removeIf(condition -> condition.endMetres() <= from + SAME_PLACE_METRES);
@@ -258,8 +259,8 @@ public final class CableCompiler {
         if (end instanceof FarEnd.Short) {
             return new Load.Short();
         }
-        if (end instanceof FarEnd.Endless) {
-            return new Load.Endless(at(((FarEnd.Endless) end).type().section()));
+        if (end instanceof FarEnd.Endless endless) {
+            return new Load.Endless(at(endless.type().section()));
         }
         return new Load.Part(((FarEnd.Terminated) end).load());
     }

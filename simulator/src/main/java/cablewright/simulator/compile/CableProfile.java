@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.compile;
 
 import cablewright.simulator.cable.Cable;
@@ -72,8 +73,7 @@ public final class CableProfile {
         double metres = 0;
         double seconds = 0;
         for (Element element : flat(CableCompiler.compile(cable, steps).elements())) {
-            if (element instanceof Element.Line) {
-                Element.Line line = (Element.Line) element;
+            if (element instanceof Element.Line line) {
                 boolean ofNoLength = line.madeBy().stream().anyMatch(things::contains);
                 double end = ofNoLength ? metres : metres + line.lengthMetres();
                 double later = seconds
@@ -98,8 +98,7 @@ public final class CableProfile {
     private static List<Element> flat(List<Element> elements) {
         List<Element> flat = new ArrayList<>();
         for (Element element : elements) {
-            if (element instanceof Element.Split) {
-                Element.Split split = (Element.Split) element;
+            if (element instanceof Element.Split split) {
                 split.inside().forEach(inside -> flat.add(shown(split, inside)));
             } else {
                 flat.add(element);

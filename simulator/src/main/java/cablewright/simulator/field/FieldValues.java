@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.field;
 
 import cablewright.simulator.kernel.ComplexArray;
@@ -64,17 +65,14 @@ public final class FieldValues {
     void walk(TrackedWave wave, PlaceMap map, RunningProduct forward) {
         for (Probe station : wave.stations()) {
             multiply(forward, station.arrival());
-            if (station instanceof Probe.OnLine) {
-                Probe.OnLine on = (Probe.OnLine) station;
+            if (station instanceof Probe.OnLine on) {
                 alongLine(on, map.places(on.element()), forward);
-            } else if (station instanceof Probe.AtBranch) {
-                Probe.AtBranch at = (Probe.AtBranch) station;
+            } else if (station instanceof Probe.AtBranch at) {
                 RunningProduct into = new RunningProduct(count);
                 multiply(into, forward);
                 multiply(into, at.side());
                 walk(at.branch(), map.onBranch(at.element()), into);
-            } else if (station instanceof Probe.AtSplit) {
-                Probe.AtSplit at = (Probe.AtSplit) station;
+            } else if (station instanceof Probe.AtSplit at) {
                 alongSplit(at.field(), map.places(at.element()), forward);
                 at.field().multiplyOnward(forward);
             }

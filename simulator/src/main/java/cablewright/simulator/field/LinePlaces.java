@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.field;
 
 import cablewright.simulator.cable.Cable;
@@ -71,10 +72,10 @@ public record LinePlaces(List<String> branchIds, List<Double> metres) {
         for (Event event : events) {
             List<String> further = new ArrayList<>(ids);
             further.add(event.id());
-            if (event instanceof BridgedTap) {
-                addEvenly(tracks, further, ((BridgedTap) event).branch(), 0, spacing);
-            } else if (event instanceof Splitter) {
-                addEvenly(tracks, further, ((Splitter) event).leg(), 0, spacing);
+            if (event instanceof BridgedTap tap) {
+                addEvenly(tracks, further, tap.branch(), 0, spacing);
+            } else if (event instanceof Splitter splitter) {
+                addEvenly(tracks, further, splitter.leg(), 0, spacing);
             }
         }
     }

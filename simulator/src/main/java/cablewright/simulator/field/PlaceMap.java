@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.field;
 
 import cablewright.simulator.cable.Cable;
@@ -96,17 +97,17 @@ final class PlaceMap implements ProbeFilter {
     }
 
     private static Network branchOf(Element element) {
-        if (element instanceof Element.Branch) {
-            return ((Element.Branch) element).branch();
+        if (element instanceof Element.Branch branch) {
+            return branch.branch();
         }
-        return element instanceof Element.Divider ? ((Element.Divider) element).leg() : null;
+        return element instanceof Element.Divider d ? d.leg() : null;
     }
 
     private static Optional<Cable> branchOf(Event event) {
-        if (event instanceof BridgedTap) {
-            return Optional.of(((BridgedTap) event).branch());
+        if (event instanceof BridgedTap tap) {
+            return Optional.of(tap.branch());
         }
-        return event instanceof Splitter ? Optional.of(((Splitter) event).leg()) : Optional.empty();
+        return event instanceof Splitter s ? Optional.of(s.leg()) : Optional.empty();
     }
 
     private void addHere(Cable cable, Network network, double metres, int number) {
@@ -152,9 +153,9 @@ final class PlaceMap implements ProbeFilter {
     }
 
     private static double lengthMetres(Element element) {
-        if (element instanceof Element.Split) {
-            return ((Element.Split) element).lengthMetres();
+        if (element instanceof Element.Split split) {
+            return split.lengthMetres();
         }
-        return element instanceof Element.Line ? ((Element.Line) element).lengthMetres() : 0;
+        return element instanceof Element.Line l ? l.lengthMetres() : 0;
     }
 }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.instrument;
 
 /** Refusals of values that can't be set, naming field, value and what is allowed. */

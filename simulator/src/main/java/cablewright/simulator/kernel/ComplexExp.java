@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.kernel;
 
 /** e^(a + jb) into an array of two; and a few products of such pairs. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.ladder;
 
 import cablewright.simulator.cable.Lumped;
@@ -52,11 +53,9 @@ public final class LadderCells {
     public static Network replace(Network network, ToIntFunction<Element.Line> cells) {
         List<Element> elements = new ArrayList<>();
         for (Element element : network.elements()) {
-            if (element instanceof Element.Line) {
-                Element.Line line = (Element.Line) element;
+            if (element instanceof Element.Line line) {
                 elements.addAll(ladder(line, cells.applyAsInt(line)));
-            } else if (element instanceof Element.Branch) {
-                Element.Branch branch = (Element.Branch) element;
+            } else if (element instanceof Element.Branch branch) {
                 elements.add(new Element.Branch(replace(branch.branch(), cells), branch.madeBy()));
             } else if (element instanceof Element.Divider) {
                 throw new IllegalArgumentException(

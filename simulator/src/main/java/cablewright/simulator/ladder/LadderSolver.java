@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.ladder;
 
 import cablewright.simulator.circuit.Element;

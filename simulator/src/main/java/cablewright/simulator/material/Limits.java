@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.material;
 
 /** Checks of single numbers; each says which field is wrong, its value, and what is allowed. */

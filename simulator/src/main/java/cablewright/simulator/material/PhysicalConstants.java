@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.material;
 
 /** The constants of nature that the models use, in SI units. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.multiconductor;
 
 import cablewright.simulator.cable.Lumped;
@@ -163,7 +164,7 @@ public sealed interface CoupledElement {
 
         @Override
         public boolean equals(Object other) {
-            return other instanceof Joint && Arrays.equals(goesOnAs, ((Joint) other).goesOnAs);
+            return other instanceof Joint j && Arrays.equals(goesOnAs, j.goesOnAs);
         }
 
         @Override

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.multiconductor;
 
 import cablewright.simulator.kernel.ComplexArray;
@@ -68,8 +69,8 @@ public final class CoupledSolver {
         double[] sRe = frequencies.real();
         double[] sIm = frequencies.imaginary();
         for (CoupledElement element : network.elements()) {
-            if (element instanceof CoupledElement.Length) {
-                CoupledLine line = ((CoupledElement.Length) element).line();
+            if (element instanceof CoupledElement.Length length) {
+                CoupledLine line = length.line();
                 if (line.mixing().isPresent()) {
                     mixed.computeIfAbsent(
                             line, key -> new MixedWave(key, key.mixing().get(), frequencies));
@@ -83,17 +84,16 @@ public final class CoupledSolver {
             state.startAtFarEnd();
             for (int i = network.elements().size() - 1; i >= 0; i--) {
                 CoupledElement element = network.elements().get(i);
-                if (element instanceof CoupledElement.Length) {
-                    CoupledElement.Length length = (CoupledElement.Length) element;
+                if (element instanceof CoupledElement.Length length) {
                     if (length.line().mixing().isPresent()) {
                         state.through(mixed.get(length.line()), k, length.metres());
                     } else {
                         state.through(waves.get(length.line()), k, length.metres());
                     }
-                } else if (element instanceof CoupledElement.Joint) {
-                    state.through((CoupledElement.Joint) element);
-                } else if (element instanceof CoupledElement.InConductor) {
-                    state.through((CoupledElement.InConductor) element, sRe[k], sIm[k]);
+                } else if (element instanceof CoupledElement.Joint joint) {
+                    state.through(joint);
+                } else if (element instanceof CoupledElement.InConductor conductor) {
+                    state.through(conductor, sRe[k], sIm[k]);
                 } else {
                     state.through((CoupledElement.Between) element, sRe[k], sIm[k]);
                 }

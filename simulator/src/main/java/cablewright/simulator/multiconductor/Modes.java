@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.multiconductor;
 
 import org.ejml.data.DMatrixRMaj;

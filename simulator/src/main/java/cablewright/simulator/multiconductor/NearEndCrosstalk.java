@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.multiconductor;
 
 import cablewright.simulator.cable.Cable;
@@ -116,7 +117,7 @@ public final class NearEndCrosstalk {
                 throw new IllegalArgumentException(
                         "a splitter stands before split \"" + splitId + "\"; two ports take a line without one");
             }
-            back.add(element instanceof Element.Split ? ((Element.Split) element).turned() : element);
+            back.add(element instanceof Element.Split s ? s.turned() : element);
         }
         Collections.reverse(back);
         Network near = new Network(back, new Load.Part(Lumped.resistor(testedOhms)));

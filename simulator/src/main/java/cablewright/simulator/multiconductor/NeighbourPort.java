@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.multiconductor;
 
 import cablewright.simulator.cable.Cable;
@@ -123,8 +124,7 @@ public final class NeighbourPort implements PortResponse {
         RunningProduct forward = new RunningProduct(frequencies.count());
         for (Probe station : wave.stations()) {
             multiply(forward, station.arrival());
-            if (station instanceof Probe.AtSplit) {
-                Probe.AtSplit at = (Probe.AtSplit) station;
+            if (station instanceof Probe.AtSplit at) {
                 at.field().multiplyHeard(forward);
                 toNearEnd((Element.Split) network.elements().get(at.element()), sourceOhms, table, forward);
                 return forward;
@@ -139,8 +139,8 @@ public final class NeighbourPort implements PortResponse {
         back.onto(SplitWave.first(split).section());
         for (Probe station : back.stations()) {
             multiply(forward, station.arrival());
-            if (station instanceof Probe.AtEnd) {
-                ComplexArray onward = ((Probe.AtEnd) station).onward();
+            if (station instanceof Probe.AtEnd end) {
+                ComplexArray onward = end.onward();
                 for (int k = 0; k < onward.count(); k++) {
                     forward.times(k, onward.re(k), onward.im(k));
                 }

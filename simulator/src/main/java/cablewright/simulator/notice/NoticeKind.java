@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.notice;
 
 /** The kinds of remark, each with the meaning and unit of its two numbers. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.paths;
 
 import cablewright.simulator.cable.Cable;
@@ -50,7 +51,7 @@ final class ScatteringTreeBuilder {
             Event event = cable.event(id).orElseThrow();
             List<String> ids = new ArrayList<>(branchIds);
             ids.add(id);
-            Cable there = event instanceof BridgedTap ? ((BridgedTap) event).branch() : ((Splitter) event).leg();
+            Cable there = event instanceof BridgedTap bt ? bt.branch() : ((Splitter) event).leg();
             return of(branch, there, List.copyOf(ids));
         }
 
@@ -194,16 +195,15 @@ final class ScatteringTreeBuilder {
         }
 
         private double lengthOf(Way way, Element element) {
-            if (element instanceof Element.Split) {
-                return ((Element.Split) element).lengthMetres();
+            if (element instanceof Element.Split split) {
+                return split.lengthMetres();
             }
             boolean counts = element instanceof Element.Line && !way.isInThing(element);
             return counts ? ((Element.Line) element).lengthMetres() : 0;
         }
 
         private boolean isSplitForGood(Element element) {
-            return element instanceof Element.Split
-                    && ((Element.Split) element).neighbourFar().isEmpty();
+            return element instanceof Element.Split s && s.neighbourFar().isEmpty();
         }
 
         private void finishEnd(Way way, double here) {
@@ -231,23 +231,22 @@ final class ScatteringTreeBuilder {
         }
 
         private void join(int port, Way way, Element element) {
-            if (element instanceof Element.Line) {
-                ports.line(port, (Element.Line) element, frontSeconds((Element.Line) element));
-            } else if (element instanceof Element.Series) {
-                ports.series(port, ((Element.Series) element).part());
-            } else if (element instanceof Element.Shunt) {
-                ports.shunt(port, ((Element.Shunt) element).part());
+            if (element instanceof Element.Line line) {
+                ports.line(port, line, frontSeconds(line));
+            } else if (element instanceof Element.Series series) {
+                ports.series(port, series.part());
+            } else if (element instanceof Element.Shunt shunt) {
+                ports.shunt(port, shunt.part());
             } else if (element instanceof Element.Break) {
                 ports.wall(port, 1);
             } else if (element instanceof Element.Contact) {
                 ports.wall(port, -1);
-            } else if (element instanceof Element.Split) {
-                ports.split(port, (Element.Split) element, frontSeconds((Element.Split) element));
-            } else if (element instanceof Element.Branch) {
-                Network branch = ((Element.Branch) element).branch();
+            } else if (element instanceof Element.Split split) {
+                ports.split(port, split, frontSeconds(split));
+            } else if (element instanceof Element.Branch branch1) {
+                Network branch = branch1.branch();
                 goOn(ports.branch(port), way.branch(idOf(element), branch), 0, 0);
-            } else if (element instanceof Element.Divider) {
-                Element.Divider divider = (Element.Divider) element;
+            } else if (element instanceof Element.Divider divider) {
                 goOn(ports.divider(port, divider), way.branch(idOf(element), divider.leg()), 0, 0);
             }
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.reading;
 
 /** Refusals of values that can't be, naming field, value and what is allowed. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.solve;
 
 import cablewright.simulator.cable.Lumped;
@@ -133,11 +134,11 @@ public class ReflectionRecursion implements ElementVisitor<Void> {
             fill(1);
         } else if (load instanceof Load.Short) {
             fill(-1);
-        } else if (load instanceof Load.Part) {
+        } else if (load instanceof Load.Part part) {
             fill(1);
-            shunt(((Load.Part) load).part());
-        } else if (load instanceof Load.Endless) {
-            endless(((Load.Endless) load).section());
+            shunt(part.part());
+        } else if (load instanceof Load.Endless endless) {
+            endless(endless.section());
         }
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.solve;
 
 import cablewright.simulator.circuit.Element;
@@ -84,8 +85,8 @@ public final class SplitWave implements ElementVisitor<Void> {
     private static List<Element.Line> lines(Element.Split split) {
         List<Element.Line> lines = new ArrayList<>();
         for (Element element : split.inside()) {
-            if (element instanceof Element.Line) {
-                lines.add((Element.Line) element);
+            if (element instanceof Element.Line line) {
+                lines.add(line);
             }
         }
         return lines;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.wave;
 
 /** Evenly spaced samples of a function of time, the first at t = 0. */

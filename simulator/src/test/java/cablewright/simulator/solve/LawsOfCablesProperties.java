@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.solve;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -119,15 +120,14 @@ class LawsOfCablesProperties {
 
     private static Element dual(Element element) {
         double squared = OHMS * OHMS;
-        if (element instanceof Element.Line) {
-            Element.Line line = (Element.Line) element;
+        if (element instanceof Element.Line line) {
             CrossSection section = line.section();
             double ohms = squared / section.impedanceOhms();
             return new Element.Line(
                     ConstantsSection.lossless(ohms, section.velocityFraction()), line.lengthMetres(), Set.of());
         }
-        if (element instanceof Element.Series) {
-            return new Element.Shunt(dual(((Element.Series) element).part(), squared), Set.of());
+        if (element instanceof Element.Series series) {
+            return new Element.Shunt(dual(series.part(), squared), Set.of());
         }
         return new Element.Series(dual(((Element.Shunt) element).part(), squared), Set.of());
     }

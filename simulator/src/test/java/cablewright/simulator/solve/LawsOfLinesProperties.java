@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.solve;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -61,8 +62,7 @@ class LawsOfLinesProperties {
     void cuttingEveryLineInTwoChangesNothing(@ForAll("circuits") Network network) {
         List<Element> cut = new ArrayList<>();
         for (Element element : network.elements()) {
-            if (element instanceof Element.Line) {
-                Element.Line line = (Element.Line) element;
+            if (element instanceof Element.Line line) {
                 cut.add(new Element.Line(line.section(), line.lengthMetres() * 0.375, line.madeBy()));
                 cut.add(new Element.Line(line.section(), line.lengthMetres() * 0.625, line.madeBy()));
             } else {
@@ -99,12 +99,11 @@ class LawsOfLinesProperties {
     }
 
     private static Element stretched(Element element, double factor) {
-        if (element instanceof Element.Line) {
-            Element.Line line = (Element.Line) element;
+        if (element instanceof Element.Line line) {
             return new Element.Line(line.section(), line.lengthMetres() * factor, line.madeBy());
         }
-        if (element instanceof Element.Series) {
-            return new Element.Series(slower(((Element.Series) element).part(), factor), Set.of());
+        if (element instanceof Element.Series series) {
+            return new Element.Series(slower(series.part(), factor), Set.of());
         }
         return new Element.Shunt(slower(((Element.Shunt) element).part(), factor), Set.of());
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline;
 
 import cablewright.ui.commandline.command.Commands;
@@ -84,8 +85,8 @@ public final class Program {
         if (e instanceof ReaderGone) {
             return ExitCode.DONE;
         }
-        if (e instanceof InputProblem) {
-            ((InputProblem) e).problems().forEach(this::say);
+        if (e instanceof InputProblem problem) {
+            problem.problems().forEach(this::say);
             return ExitCode.INPUT_WRONG;
         }
         return tellFault(surroundings, parsed.originalArgs(), e);

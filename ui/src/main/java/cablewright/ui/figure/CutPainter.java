@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.figure;
 
 import cablewright.simulator.crosssection.SectionDrawing;
@@ -40,10 +41,10 @@ final class CutPainter {
     }
 
     private void draw(SectionDrawing drawing, double x, double y, double radius) {
-        if (drawing instanceof SectionDrawing.Coax) {
-            drawCoax((SectionDrawing.Coax) drawing, x, y, radius);
-        } else if (drawing instanceof SectionDrawing.Pair) {
-            drawPair((SectionDrawing.Pair) drawing, x, y, radius);
+        if (drawing instanceof SectionDrawing.Coax coax) {
+            drawCoax(coax, x, y, radius);
+        } else if (drawing instanceof SectionDrawing.Pair pair) {
+            drawPair(pair, x, y, radius);
         }
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.figure;
 
 import cablewright.lessons.demonstration.Curve;
@@ -52,20 +53,17 @@ public final class FigureData {
     }
 
     private static String axes(Panel panel) {
-        if (panel instanceof Panel.Plot) {
-            Panel.Plot plot = (Panel.Plot) panel;
+        if (panel instanceof Panel.Plot plot) {
             return "; x: " + plot.x().label() + "; y: " + plot.y().label();
         }
-        if (panel instanceof Panel.Map) {
-            Panel.Map map = (Panel.Map) panel;
+        if (panel instanceof Panel.Map map) {
             return "; x: " + map.x().label() + "; y: " + map.y().label() + "; value: contrast over noise";
         }
         return "";
     }
 
     private void write(int number, Panel panel) {
-        if (panel instanceof Panel.Plot) {
-            Panel.Plot plot = (Panel.Plot) panel;
+        if (panel instanceof Panel.Plot plot) {
             for (Panel.Line line : plot.lines()) {
                 write(number, line.name().isEmpty() ? plot.title() : line.name(), line.curve());
             }
@@ -73,8 +71,8 @@ public final class FigureData {
                 row(number, "stroke", stroke.fromX(), stroke.fromY(), Double.toString(stroke.weight()));
                 row(number, "stroke", stroke.toX(), stroke.toY(), Double.toString(stroke.weight()));
             }
-        } else if (panel instanceof Panel.Map) {
-            write(number, (Panel.Map) panel);
+        } else if (panel instanceof Panel.Map map) {
+            write(number, map);
         }
     }
 

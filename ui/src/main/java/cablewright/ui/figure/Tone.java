@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.figure;
 
 /** What a line or an area stands for; a {@link Palette} gives it its colour. */

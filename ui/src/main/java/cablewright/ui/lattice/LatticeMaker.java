@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.lattice;
 
 import cablewright.simulator.cable.Cable;
@@ -150,10 +151,10 @@ public final class LatticeMaker {
     }
 
     private static Cable branchOf(Event event) {
-        if (event instanceof BridgedTap) {
-            return ((BridgedTap) event).branch();
+        if (event instanceof BridgedTap tap) {
+            return tap.branch();
         }
-        boolean leg = event instanceof Splitter && !((Splitter) event).inputAtFarSide();
+        boolean leg = event instanceof Splitter s && !s.inputAtFarSide();
         return leg ? ((Splitter) event).leg() : null;
     }
 

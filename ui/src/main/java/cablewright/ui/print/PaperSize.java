@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.print;
 
 /** The sizes of paper that people have, upright, in points of 1/72 inch. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.terminal;
 
 import cablewright.lessons.exercise.Attempt;
@@ -174,40 +175,40 @@ public final class PracticeTerminal {
     }
 
     private String done(Instruction instruction) {
-        if (instruction instanceof Plain) {
-            return plain((Plain) instruction);
+        if (instruction instanceof Plain plain) {
+            return plain(plain);
         }
-        if (instruction instanceof Instruction.Answer) {
-            return predict((Instruction.Answer) instruction);
+        if (instruction instanceof Instruction.Answer answer) {
+            return predict(answer);
         }
-        if (instruction instanceof Instruction.Open) {
-            return openNumber(((Instruction.Open) instruction).number());
+        if (instruction instanceof Instruction.Open open) {
+            return openNumber(open.number());
         }
         requireTrace();
-        if (instruction instanceof Instruction.Save) {
-            return save(((Instruction.Save) instruction).file());
+        if (instruction instanceof Instruction.Save save) {
+            return save(save.file());
         }
-        if (instruction instanceof Instruction.SetFlag) {
+        if (instruction instanceof Instruction.SetFlag setFlag) {
             requireOpen();
-            Flag flag = round.add((Instruction.SetFlag) instruction);
+            Flag flag = round.add(setFlag);
             return "  " + view.screen(round).flagged(flag) + "\n";
         }
-        if (instruction instanceof Instruction.Remove) {
+        if (instruction instanceof Instruction.Remove remove) {
             requireOpen();
-            round.remove(((Instruction.Remove) instruction).letter());
+            round.remove(remove.letter());
             return view.screen(round).flagList();
         }
         return look(instruction);
     }
 
     private String look(Instruction instruction) {
-        if (instruction instanceof Instruction.At) {
-            return view.screen(round).reading(((Instruction.At) instruction).metres());
+        if (instruction instanceof Instruction.At at) {
+            return view.screen(round).reading(at.metres());
         }
-        if (instruction instanceof Instruction.Zoom) {
-            view.zoomTo(round, (Instruction.Zoom) instruction);
-        } else if (instruction instanceof Instruction.Scale) {
-            view.scaleTo(OptionalDouble.of(((Instruction.Scale) instruction).share()));
+        if (instruction instanceof Instruction.Zoom zoom) {
+            view.zoomTo(round, zoom);
+        } else if (instruction instanceof Instruction.Scale scale) {
+            view.scaleTo(OptionalDouble.of(scale.share()));
         } else {
             set(instruction);
         }
@@ -216,18 +217,18 @@ public final class PracticeTerminal {
 
     private void set(Instruction instruction) {
         SettingsDesk desk = new SettingsDesk(round.exercise().permitted(), view.words());
-        if (instruction instanceof Instruction.Width) {
-            round.set(desk.width(round.settings(), (Instruction.Width) instruction));
-        } else if (instruction instanceof Instruction.Velocity) {
-            round.set(desk.velocity(round.settings(), ((Instruction.Velocity) instruction).fraction()));
+        if (instruction instanceof Instruction.Width width) {
+            round.set(desk.width(round.settings(), width));
+        } else if (instruction instanceof Instruction.Velocity velocity) {
+            round.set(desk.velocity(round.settings(), velocity.fraction()));
             view.zoomOut();
-        } else if (instruction instanceof Instruction.Range) {
-            round.set(desk.range(round.settings(), ((Instruction.Range) instruction).metres()));
+        } else if (instruction instanceof Instruction.Range range) {
+            round.set(desk.range(round.settings(), range.metres()));
             view.zoomOut();
-        } else if (instruction instanceof Instruction.Gain) {
-            round.set(desk.gain(round.settings(), ((Instruction.Gain) instruction).decibels()));
-        } else if (instruction instanceof Instruction.Averages) {
-            round.set(desk.averages(round.settings(), ((Instruction.Averages) instruction).count()));
+        } else if (instruction instanceof Instruction.Gain gain) {
+            round.set(desk.gain(round.settings(), gain.decibels()));
+        } else if (instruction instanceof Instruction.Averages averages) {
+            round.set(desk.averages(round.settings(), averages.count()));
         } else {
             round.joinTo(desk.end(((Instruction.TestedEnd) instruction).end()));
         }

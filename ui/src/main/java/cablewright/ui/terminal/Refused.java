@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.terminal;
 
 /** What was typed can't be done; the message is a sentence that says why and what can. */

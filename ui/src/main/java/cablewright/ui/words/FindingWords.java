@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.words;
 
 import cablewright.lessons.answerkey.LineEvent;
@@ -153,12 +154,10 @@ public final class FindingWords implements FindingVisitor<FindingText> {
     /** A remark on a place says all about it. */
     private static boolean isTold(PlaceMark place, Finding.Matched finding) {
         return finding.children().stream()
-                .anyMatch(child -> child instanceof Finding.WrongPlace
-                                && ((Finding.WrongPlace) child).place().equals(place)
-                        || child instanceof Finding.WrongPlaceByVelocity
-                                && ((Finding.WrongPlaceByVelocity) child)
-                                        .place()
-                                        .equals(place));
+                .anyMatch(child ->
+                        child instanceof Finding.WrongPlace wp && wp.place().equals(place)
+                                || child instanceof Finding.WrongPlaceByVelocity wpbv
+                                        && wpbv.place().equals(place));
     }
 
     private String place(PlaceMark place) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.words;
 
 /** The unit in which people read lengths. Values are metres everywhere inside; this is asked only where text is made. */

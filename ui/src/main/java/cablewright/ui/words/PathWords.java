@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.words;
 
 import cablewright.simulator.cable.Cable;
@@ -134,9 +135,9 @@ public final class PathWords {
 
     private static Optional<Cable> branch(Cable here, String id) {
         Event event = here.event(id).orElse(null);
-        if (event instanceof BridgedTap) {
-            return Optional.of(((BridgedTap) event).branch());
+        if (event instanceof BridgedTap tap) {
+            return Optional.of(tap.branch());
         }
-        return event instanceof Splitter ? Optional.of(((Splitter) event).leg()) : Optional.empty();
+        return event instanceof Splitter s ? Optional.of(s.leg()) : Optional.empty();
     }
 }

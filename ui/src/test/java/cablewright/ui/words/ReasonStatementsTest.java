@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.words;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -192,12 +193,10 @@ class ReasonStatementsTest {
         }
 
         private LineEvent event(Finding finding) {
-            if (finding instanceof Finding.Matched) {
-                return ((Finding.Matched) finding).event();
+            if (finding instanceof Finding.Matched matched) {
+                return matched.event();
             }
-            return finding instanceof Finding.Missed
-                    ? ((Finding.Missed) finding).event()
-                    : ((Finding.HiddenEvent) finding).event();
+            return finding instanceof Finding.Missed m ? m.event() : ((Finding.HiddenEvent) finding).event();
         }
 
         private Trace trace(Cable cable) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.bench.edit;
 
 import cablewright.simulator.cable.Cable;
@@ -128,8 +129,7 @@ public final class CableEdits {
      * @param event the event
      */
     static void requireFit(Cable cable, Event event) {
-        if (event instanceof LineCondition) {
-            LineCondition condition = (LineCondition) event;
+        if (event instanceof LineCondition condition) {
             double from = 0;
             for (Run run : cable.runs()) {
                 double to = from + run.lengthMetres();

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.bench.edit;
 
 import cablewright.lessons.format.Document;
@@ -51,8 +52,8 @@ public record EventClip(Cable cable) {
     public static Optional<EventClip> ofText(String text) {
         try {
             Document document = new DocumentReader().parse("clipboard", text.getBytes(StandardCharsets.UTF_8));
-            return document instanceof Document.OfCable
-                    ? Optional.of(new EventClip(((Document.OfCable) document).cable()))
+            return document instanceof Document.OfCable oc
+                    ? Optional.of(new EventClip(oc.cable()))
                             .filter(clip -> !clip.cable().events().isEmpty())
                     : Optional.empty();
         } catch (LessonFormatException e) {

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.bench.edit;
 
 import cablewright.lessons.exercise.Exercise;

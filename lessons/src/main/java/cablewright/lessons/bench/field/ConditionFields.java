@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.bench.field;
 
 import static cablewright.lessons.bench.field.EventFields.above;
@@ -137,8 +138,7 @@ final class ConditionFields implements ConditionVisitor<List<EventField>> {
 
     /** A shorter soaked length keeps its entry point and its drying edges within. */
     private static LineCondition lengthened(LineCondition event, double metres) {
-        if (event instanceof WaterIngress && metres > 0) {
-            WaterIngress wet = (WaterIngress) event;
+        if (event instanceof WaterIngress wet && metres > 0) {
             return new WaterIngress(
                     wet.id(),
                     wet.startMetres(),

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.bench.field;
 
 import cablewright.lessons.bench.edit.BenchChoices;
@@ -61,7 +62,7 @@ public final class EventFields implements ComponentVisitor<List<EventField>> {
     private static NumberField place(Cable cable, Event event) {
         double fixed = event.endMetres() - event.startMetres();
         // A split that is never put right reaches the end wherever it begins.
-        boolean toTheEnd = event instanceof Split && !((Split) event).putRight();
+        boolean toTheEnd = event instanceof Split s && !s.putRight();
         double room = cable.lengthMetres() - (toTheEnd ? Math.min(fixed, LEAST_STRETCH_METRES) : fixed);
         String key = event instanceof LineCondition ? "startMetres" : "positionMetres";
         return new NumberField(

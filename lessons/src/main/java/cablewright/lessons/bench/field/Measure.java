@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.bench.field;
 
 /** What a number of a field measures. Values are in SI units; the screen chooses the unit in which people read them. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.crosssection.split;
 
 /** How the four wires of two pairs lie while each circuit uses one wire of each pair. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.crosssection.split;
 
 import cablewright.simulator.crosssection.ConstantsSection;
@@ -115,11 +116,12 @@ public record SplitShape(SplitLayout layout, OptionalDouble pitchOverSpacing) {
     }
 
     private static double shape(CrossSection section) {
-        if (section instanceof PairSection) {
-            return ((PairSection) section).geometry().bareShape();
+        if (section instanceof PairSection pairSection) {
+            return pairSection.geometry().bareShape();
         }
-        if (section instanceof FittedSection && ((FittedSection) section).equivalent() instanceof PairSection) {
-            return shape(((FittedSection) section).equivalent());
+        if (section instanceof FittedSection fittedSection
+                && ((FittedSection) section).equivalent() instanceof PairSection) {
+            return shape(fittedSection.equivalent());
         }
         if (section instanceof ConstantsSection) {
             return Math.PI * section.impedanceOhms() / (PhysicalConstants.ETA_0 * section.velocityFraction());

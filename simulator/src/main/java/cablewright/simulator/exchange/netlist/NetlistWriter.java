@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.exchange.netlist;
 
 import cablewright.simulator.cable.Lumped;
@@ -73,10 +74,10 @@ final class NetlistWriter implements ElementVisitor<Void> {
             open();
         } else if (load instanceof Load.Short) {
             contact();
-        } else if (load instanceof Load.Part) {
-            lumped(((Load.Part) load).part(), node, "0");
-        } else if (load instanceof Load.Endless) {
-            endless(((Load.Endless) load).section());
+        } else if (load instanceof Load.Part part) {
+            lumped(part.part(), node, "0");
+        } else if (load instanceof Load.Endless endless) {
+            endless(endless.section());
         }
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.exchange.touchstone;
 
 /** Ways in which a Touchstone file tells a complex number. Angles are in degrees. */

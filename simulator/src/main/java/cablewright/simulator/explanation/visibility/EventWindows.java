@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.explanation.visibility;
 
 import cablewright.simulator.cable.Event;
@@ -42,8 +43,8 @@ public final class EventWindows {
         double stop = profile.secondsTo(event.endMetres()) * 2;
         double tail = settings.stimulus().settledSeconds() + RISE_TIMES * receiverSeconds();
         double late = blunting.secondsThereAndBack(event.endMetres());
-        boolean twoPlaces = event instanceof LineCondition
-                && ((LineCondition) event).longestStepMetres() == Double.POSITIVE_INFINITY
+        boolean twoPlaces = event instanceof LineCondition lc
+                && lc.longestStepMetres() == Double.POSITIVE_INFINITY
                 && stop - start > settings.stimulus().resolutionSeconds();
         if (twoPlaces) {
             return List.of(

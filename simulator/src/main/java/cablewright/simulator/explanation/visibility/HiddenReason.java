@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.explanation.visibility;
 
 /** Why an event is not clear, in the order in which the reasons are told. */

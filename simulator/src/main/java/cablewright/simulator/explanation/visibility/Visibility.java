@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.explanation.visibility;
 
 /** Whether an event can be seen on a trace. */

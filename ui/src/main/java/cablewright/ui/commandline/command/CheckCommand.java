@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline.command;
 
 import cablewright.lessons.exercise.Exercise;
@@ -81,14 +82,14 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private static List<Cable> cables(Document document) {
-        if (document instanceof Document.OfCable) {
-            return List.of(((Document.OfCable) document).cable());
+        if (document instanceof Document.OfCable cable) {
+            return List.of(cable.cable());
         }
-        if (document instanceof Document.OfExercise) {
-            return List.of(((Document.OfExercise) document).exercise().cable());
+        if (document instanceof Document.OfExercise exercise) {
+            return List.of(exercise.exercise().cable());
         }
-        if (document instanceof Document.OfLesson) {
-            Lesson lesson = ((Document.OfLesson) document).lesson();
+        if (document instanceof Document.OfLesson ofLesson) {
+            Lesson lesson = ofLesson.lesson();
             return lesson.exercises().stream().map(Exercise::cable).toList();
         }
         return List.of();

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline.option;
 
 import cablewright.lessons.content.BuiltInLessons;
@@ -43,11 +44,11 @@ public final class InputFiles {
     /** Reads a cable, which may be that of an exercise. */
     public static Cable cable(Path file) {
         Document document = document(file);
-        if (document instanceof Document.OfCable) {
-            return ((Document.OfCable) document).cable();
+        if (document instanceof Document.OfCable cable) {
+            return cable.cable();
         }
-        if (document instanceof Document.OfExercise) {
-            return ((Document.OfExercise) document).exercise().cable();
+        if (document instanceof Document.OfExercise exercise) {
+            return exercise.exercise().cable();
         }
         throw new InputProblem(file + ": this file has the format "
                 + document.kind().format() + "; a cable or an exercise is wanted here.");
@@ -60,11 +61,11 @@ public final class InputFiles {
         }
         Path file = surroundings.folder().resolve(name);
         Document document = document(file);
-        if (document instanceof Document.OfLesson) {
-            return ((Document.OfLesson) document).lesson();
+        if (document instanceof Document.OfLesson lesson) {
+            return lesson.lesson();
         }
-        if (document instanceof Document.OfExercise) {
-            return lessonOf(((Document.OfExercise) document).exercise());
+        if (document instanceof Document.OfExercise exercise) {
+            return lessonOf(exercise.exercise());
         }
         throw new InputProblem(file + ": this file has the format "
                 + document.kind().format() + "; a lesson or an exercise is wanted here.");

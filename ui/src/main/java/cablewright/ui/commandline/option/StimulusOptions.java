@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline.option;
 
 import cablewright.simulator.wave.Stimulus;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline.option;
 
 /** The width of pulse that suits a range: about a two-hundredth of the time there and back, 1, 2 or 5 times a power of ten. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline.output;
 
 import cablewright.ui.commandline.environment.Environment;
@@ -111,7 +112,7 @@ public final class Output {
         if (e instanceof NoSuchFileException) {
             return target + " can't be written: there is no folder " + folderOf(target);
         }
-        String why = e instanceof FileSystemException ? ((FileSystemException) e).getReason() : e.getMessage();
+        String why = e instanceof FileSystemException fse ? fse.getReason() : e.getMessage();
         return target + " can't be written: " + (why == null ? e.getClass().getSimpleName() : why);
     }
 }

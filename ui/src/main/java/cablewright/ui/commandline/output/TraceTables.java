@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline.output;
 
 import cablewright.ui.commandline.output.TakenTrace.Column;
@@ -56,8 +57,8 @@ final class TraceTables {
     private static void write(JsonGenerator json, String name, Object value) throws IOException {
         if (value instanceof Integer || value instanceof Long) {
             json.writeNumberField(name, ((Number) value).longValue());
-        } else if (value instanceof Double) {
-            json.writeNumberField(name, (Double) value);
+        } else if (value instanceof Double double1) {
+            json.writeNumberField(name, double1);
         } else {
             json.writeStringField(name, value.toString());
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench;
 
 import cablewright.ui.desktop.bench.model.BenchViewModel;
@@ -53,7 +54,7 @@ final class BenchKeys {
 
     private static boolean isForTheControl(KeyEvent event) {
         Object target = event.getTarget();
-        boolean listIsOpen = target instanceof ComboBoxBase && ((ComboBoxBase<?>) target).isShowing();
+        boolean listIsOpen = target instanceof ComboBoxBase<?> cbb && cbb.isShowing();
         boolean sliderMoves = target instanceof Slider && event.getCode().isArrowKey();
         return target instanceof TextInputControl || listIsOpen || sliderMoves;
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.classbook;
 
 import cablewright.lessons.classbook.ClassSummary;
@@ -162,6 +163,6 @@ final class ErrorScatter extends Region {
     }
 
     private static Paint fade(Paint paint, double share) {
-        return paint instanceof Color ? ((Color) paint).deriveColor(0, 1, 1, share) : paint;
+        return paint instanceof Color c ? c.deriveColor(0, 1, 1, share) : paint;
     }
 }

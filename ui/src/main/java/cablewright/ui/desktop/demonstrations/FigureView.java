@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.demonstrations;
 
 import cablewright.ui.desktop.track.CanvasPen;

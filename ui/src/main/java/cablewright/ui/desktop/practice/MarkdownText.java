@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.practice;
 
 import java.util.ArrayList;
@@ -137,8 +138,8 @@ public final class MarkdownText extends VBox {
             table.accept(new AbstractVisitor() {
                 @Override
                 public void visit(CustomNode node) {
-                    if (node instanceof TableRow) {
-                        rows.add((TableRow) node);
+                    if (node instanceof TableRow row) {
+                        rows.add(row);
                     } else {
                         visitChildren(node);
                     }
@@ -152,7 +153,7 @@ public final class MarkdownText extends VBox {
             for (int r = 0; r < rows.size(); r++) {
                 int c = 0;
                 for (Node cell = rows.get(r).getFirstChild(); cell != null; cell = cell.getNext()) {
-                    boolean head = cell instanceof TableCell && ((TableCell) cell).isHeader();
+                    boolean head = cell instanceof TableCell tc && tc.isHeader();
                     grid.add(flow(cell, head ? "markdown-heading" : "markdown-paragraph"), c++, r);
                 }
             }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.practice;
 
 import cablewright.ui.desktop.practice.model.ExerciseViewModel;
@@ -47,7 +48,7 @@ final class PracticeKeys {
 
     private static boolean isForTheControl(KeyEvent event) {
         Object target = event.getTarget();
-        boolean listIsOpen = target instanceof ComboBoxBase && ((ComboBoxBase<?>) target).isShowing();
+        boolean listIsOpen = target instanceof ComboBoxBase<?> cbb && cbb.isShowing();
         boolean sliderMoves = target instanceof Slider && event.getCode().isArrowKey();
         return target instanceof TextInputControl || listIsOpen || sliderMoves;
     }

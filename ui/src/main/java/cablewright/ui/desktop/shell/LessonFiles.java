@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.shell;
 
 import cablewright.lessons.exercise.Exercise;
@@ -18,11 +19,11 @@ final class LessonFiles {
 
     static Lesson read(Path file) throws LessonFormatException {
         Document document = new DocumentReader().read(file);
-        if (document instanceof Document.OfLesson) {
-            return ((Document.OfLesson) document).lesson();
+        if (document instanceof Document.OfLesson lesson) {
+            return lesson.lesson();
         }
-        if (document instanceof Document.OfExercise) {
-            return lessonOf(((Document.OfExercise) document).exercise());
+        if (document instanceof Document.OfExercise exercise) {
+            return lessonOf(exercise.exercise());
         }
         FormatProblem problem = new FormatProblem(
                 "", "is a file of format " + document.kind().format(), "Practice opens a lesson or an exercise");

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.track;
 
 import cablewright.simulator.crosssection.SectionDrawing;
@@ -32,10 +33,10 @@ final class CableBodyPainter {
         SectionDrawing drawing = stretch.section().drawing();
         // Neighbours overlap by half a pixel, so that no seam of background shows between them.
         double width = to - from + 0.5;
-        if (drawing instanceof SectionDrawing.Coax) {
-            drawCoax(g, (SectionDrawing.Coax) drawing, from, width, body);
-        } else if (drawing instanceof SectionDrawing.Pair) {
-            drawPair(g, (SectionDrawing.Pair) drawing, from, width, body);
+        if (drawing instanceof SectionDrawing.Coax coax) {
+            drawCoax(g, coax, from, width, body);
+        } else if (drawing instanceof SectionDrawing.Pair pair) {
+            drawPair(g, pair, from, width, body);
         } else {
             drawUnknown(g, from, width, body);
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.track;
 
 /** What a person can do to flags with the pointer on the trace track. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.track;
 
 import cablewright.simulator.cable.FarEnd;
@@ -97,8 +98,8 @@ final class ImpedancePainter {
         if (end instanceof FarEnd.Short) {
             return y(-Double.MAX_VALUE);
         }
-        if (end instanceof FarEnd.Endless) {
-            return y(((FarEnd.Endless) end).type().section().impedanceOhms());
+        if (end instanceof FarEnd.Endless endless) {
+            return y(endless.type().section().impedanceOhms());
         }
         Lumped load = ((FarEnd.Terminated) end).load();
         return y(load.resistanceOhms().orElse(drawing.usualOhms()));

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.track;
 
 /** What a person can do with the pointer to things on a track: events of the cable, items of the record. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.track;
 
 import cablewright.simulator.crosssection.CrossSection;
@@ -21,10 +22,10 @@ final class SectionPainter {
 
     void draw(GraphicsContext g, CrossSection section, double x, double y, double radius) {
         SectionDrawing drawing = section.drawing();
-        if (drawing instanceof SectionDrawing.Coax) {
-            drawCoax(g, (SectionDrawing.Coax) drawing, x, y, radius);
-        } else if (drawing instanceof SectionDrawing.Pair) {
-            drawPair(g, (SectionDrawing.Pair) drawing, x, y, radius);
+        if (drawing instanceof SectionDrawing.Coax coax) {
+            drawCoax(g, coax, x, y, radius);
+        } else if (drawing instanceof SectionDrawing.Pair pair) {
+            drawPair(g, pair, x, y, radius);
         } else {
             drawUnknown(g, x, y, radius);
         }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.shell;
 
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -39,11 +40,11 @@ final class Readable {
             checkWords(node, faults);
             checkSize(node, faults);
         }
-        if (node instanceof ScrollPane) {
-            Node content = ((ScrollPane) node).getContent();
+        if (node instanceof ScrollPane pane) {
+            Node content = pane.getContent();
             controls += content == null ? 0 : walk(content, faults);
-        } else if (!isControl && node instanceof Parent) {
-            for (Node child : ((Parent) node).getChildrenUnmodifiable()) {
+        } else if (!isControl && node instanceof Parent parent) {
+            for (Node child : parent.getChildrenUnmodifiable()) {
                 controls += walk(child, faults);
             }
         }
@@ -53,17 +54,17 @@ final class Readable {
     private static void checkWords(Node node, List<String> faults) {
         String spoken = node.getAccessibleText();
         boolean says = spoken != null && !spoken.isBlank();
-        boolean shows = node instanceof Labeled
-                && ((Labeled) node).getText() != null
-                && (!((Labeled) node).getText().isBlank() || !node.isFocusTraversable());
+        boolean shows = node instanceof Labeled l
+                && l.getText() != null
+                && (!l.getText().isBlank() || !node.isFocusTraversable());
         if (!says && !shows) {
             faults.add(node + " has no words for a screen reader");
         }
     }
 
     private static void checkSize(Node node, List<String> faults) {
-        if (node instanceof Labeled && !((Labeled) node).getText().isBlank()) {
-            double letters = ((Labeled) node).getFont().getSize();
+        if (node instanceof Labeled labeled && !labeled.getText().isBlank()) {
+            double letters = labeled.getFont().getSize();
             if (letters < LEAST_LETTER_PIXELS) {
                 faults.add(node + " is written in " + letters + " pixels");
             }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.document;
 
 import cablewright.lessons.bench.BenchDocument;

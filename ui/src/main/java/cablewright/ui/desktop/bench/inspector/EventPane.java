@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.inspector;
 
 import cablewright.lessons.bench.BenchDocument;
@@ -106,9 +107,9 @@ final class EventPane extends VBox {
 
     private Node row(String id, EventField field) {
         String words = texts.say("field." + field.key());
-        if (field instanceof NumberField) {
+        if (field instanceof NumberField numberField) {
             return new DialRow(
-                    Dial.of((NumberField) field),
+                    Dial.of(numberField),
                     words,
                     texts,
                     model.trace().axis().unitProperty()::get,
@@ -125,8 +126,8 @@ final class EventPane extends VBox {
 
     @SuppressWarnings("unchecked")
     private static void update(Node row, EventField field) {
-        if (row instanceof DialRow) {
-            ((DialRow) row).show(Dial.of((NumberField) field));
+        if (row instanceof DialRow dialRow) {
+            dialRow.show(Dial.of((NumberField) field));
         } else {
             ChoiceField choice = (ChoiceField) field;
             ((ChoiceRow<String>) row).show(choice.choices(), choice.chosen());

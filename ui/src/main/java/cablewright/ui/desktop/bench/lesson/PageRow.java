@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.lesson;
 
 import cablewright.lessons.bench.BenchDocument;

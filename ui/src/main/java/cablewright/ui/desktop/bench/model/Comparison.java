@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.model;
 
 /** Which other trace is laid over that of the cable as it is. */

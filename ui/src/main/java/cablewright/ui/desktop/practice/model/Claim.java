@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.practice.model;
 
 import cablewright.lessons.exercise.Flag;
@@ -19,19 +20,18 @@ public record Claim(Flag flag, Optional<String> insteadOf) {
      * @return the claim; empty where the flag was right, or no flag is meant
      */
     public static Optional<Claim> in(Finding finding) {
-        if (finding instanceof Finding.Matched) {
-            Finding.Matched matched = (Finding.Matched) finding;
+        if (finding instanceof Finding.Matched matched) {
             boolean right = matched.flag().kind() == matched.event().kind();
             return right
                     ? Optional.empty()
                     : Optional.of(new Claim(
                             matched.flag(), Optional.of(matched.event().eventId())));
         }
-        if (finding instanceof Finding.NothingThere) {
-            return Optional.of(new Claim(((Finding.NothingThere) finding).flag(), Optional.empty()));
+        if (finding instanceof Finding.NothingThere there) {
+            return Optional.of(new Claim(there.flag(), Optional.empty()));
         }
-        if (finding instanceof Finding.GhostTakenForEvent) {
-            return Optional.of(new Claim(((Finding.GhostTakenForEvent) finding).flag(), Optional.empty()));
+        if (finding instanceof Finding.GhostTakenForEvent event) {
+            return Optional.of(new Claim(event.flag(), Optional.empty()));
         }
         return Optional.empty();
     }

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.practice.model;
 
 /** The settings of the shelf, in its order, each with the key that steps through its choices. */

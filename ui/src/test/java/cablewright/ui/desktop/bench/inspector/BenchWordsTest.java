@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.inspector;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -53,8 +54,8 @@ class BenchWordsTest {
         Event event = cable.events().get(0);
         for (EventField field : EventFields.of(cable, event)) {
             assertFalse(texts.say("field." + field.key()).isBlank());
-            if (field instanceof ChoiceField) {
-                for (String choice : ((ChoiceField) field).choices()) {
+            if (field instanceof ChoiceField choiceField) {
+                for (String choice : choiceField.choices()) {
                     boolean isPicture = field.key().equals("picture");
                     assertFalse((isPicture ? words.texts().say("picture." + choice) : texts.say("choice." + choice))
                             .isBlank());
@@ -70,8 +71,8 @@ class BenchWordsTest {
     void everyDialReadsBackWhatItWrites(Insertable what) {
         Cable cable = with(what);
         for (EventField field : EventFields.of(cable, cable.events().get(0))) {
-            if (field instanceof NumberField && ((NumberField) field).value().isPresent()) {
-                Dial dial = Dial.of((NumberField) field);
+            if (field instanceof NumberField numberField && numberField.value().isPresent()) {
+                Dial dial = Dial.of(numberField);
                 for (LengthUnit length : LengthUnit.values()) {
                     DialUnit unit = DialUnit.of(dial, length);
                     double value = dial.value().getAsDouble();
