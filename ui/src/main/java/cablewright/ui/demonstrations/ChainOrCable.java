@@ -6,7 +6,7 @@ import cablewright.ui.figure.Axis;
 import cablewright.ui.figure.Figure;
 import cablewright.ui.figure.Panel;
 import cablewright.ui.figure.Tone;
-import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Optional;
 
@@ -42,10 +42,10 @@ final class ChainOrCable implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing) {
+    public Optional<Figure> figure(Values values, Words words, ProgressListener hearing) {
         LadderOrLine shown = new LadderOrLine(75, 0.85, LINE_METRES, (int) values.get("sections"), values.get("pulse"));
         LadderOrLine.Outcome outcome = shown.outcome();
-        CurveFigures paper = new CurveFigures(id(), unit);
+        CurveFigures paper = new CurveFigures(id(), words);
         return Optional.of(new Figure(
                 paper.say("title"),
                 List.of(Figure.Row.of(1, trace(outcome, paper)), Figure.Row.of(1, sweep(shown, outcome, paper))),

@@ -2,12 +2,13 @@
 package cablewright.ui.demonstrations;
 
 import cablewright.lessons.demonstration.Curve;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.figure.Axis;
 import cablewright.ui.figure.Panel;
 import cablewright.ui.figure.Tone;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Quantities;
-import cablewright.ui.words.Texts;
+import cablewright.ui.words.Words;
 import java.util.List;
 
 /** Turns curves and figures of the simulator into what is drawn and said: lengths in the unit asked for, percent, MHz. */
@@ -22,11 +23,11 @@ final class CurveFigures {
     private final Quantities quantities;
     private final Texts texts;
 
-    CurveFigures(String id, LengthUnit unit) {
+    CurveFigures(String id, Words words) {
         this.id = id;
-        this.unit = unit;
-        this.quantities = new Quantities(unit);
-        this.texts = new Texts(Demonstrations.BUNDLE);
+        this.unit = words.quantities().unit();
+        this.quantities = words.quantities();
+        this.texts = words.texts().sibling(Demonstrations.BUNDLE);
     }
 
     Quantities quantities() {

@@ -19,7 +19,7 @@ import cablewright.ui.figure.Axis;
 import cablewright.ui.figure.Figure;
 import cablewright.ui.figure.Panel;
 import cablewright.ui.figure.Tone;
-import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -95,9 +95,9 @@ final class DamageByDegrees implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing) {
+    public Optional<Figure> figure(Values values, Words words, ProgressListener hearing) {
         DamageMapSettings wanted = wanted(values);
-        CurveFigures paper = new CurveFigures(id(), unit);
+        CurveFigures paper = new CurveFigures(id(), words);
         DamageMap known = last.get();
         if (known != null && known.settings().equals(wanted)) {
             return Optional.of(drawn(known, values, paper));

@@ -2,7 +2,7 @@
 package cablewright.ui.demonstrations;
 
 import cablewright.ui.figure.Figure;
-import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Optional;
 
@@ -52,12 +52,12 @@ public interface Demonstration {
      * Computes the figure. Takes long; not for the screen's thread.
      *
      * @param values what is set
-     * @param unit the unit of lengths
+     * @param words the language and the unit of lengths
      * @param hearing hears of it, and can stop it
      * @return the figure; empty if it was stopped
      * @throws IllegalArgumentException if what is set can't be, in words
      */
-    Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing);
+    Optional<Figure> figure(Values values, Words words, ProgressListener hearing);
 
     /**
      * Returns what a click on a panel sets.

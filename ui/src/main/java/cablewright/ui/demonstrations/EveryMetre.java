@@ -7,7 +7,7 @@ import cablewright.ui.figure.Axis;
 import cablewright.ui.figure.Figure;
 import cablewright.ui.figure.Panel;
 import cablewright.ui.figure.Tone;
-import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Optional;
 
@@ -46,7 +46,7 @@ final class EveryMetre implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing) {
+    public Optional<Figure> figure(Values values, Words words, ProgressListener hearing) {
         EveryMetreTheSame shown = new EveryMetreTheSame(
                 Catalogue.standard().type("drop-6-foam"),
                 values.get("cable"),
@@ -54,7 +54,7 @@ final class EveryMetre implements Demonstration {
                 values.get("swing"),
                 values.get("pulse"));
         EveryMetreTheSame.Outcome outcome = shown.outcome();
-        CurveFigures paper = new CurveFigures(id(), unit);
+        CurveFigures paper = new CurveFigures(id(), words);
         return Optional.of(new Figure(
                 paper.say("title"),
                 List.of(Figure.Row.of(1, trace(shown, outcome, paper)), Figure.Row.of(1, sweep(outcome, paper))),

@@ -8,7 +8,7 @@ import cablewright.ui.figure.Axis;
 import cablewright.ui.figure.Figure;
 import cablewright.ui.figure.Panel;
 import cablewright.ui.figure.Tone;
-import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,14 +47,14 @@ final class FarAndBlunt implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing) {
+    public Optional<Figure> figure(Values values, Words words, ProgressListener hearing) {
         CableType type = Catalogue.standard().type(TYPES.get(values.choice("cable")));
         double hertz = type.nominalImpedanceOhms() > 90 ? LAW_HERTZ_OF_PAIRS : LAW_HERTZ;
         double distance = values.get("distance");
         LossAndEdges.Outcome whole = new LossAndEdges(type, 2 * distance, hertz).outcome();
         LossAndEdges.Outcome half = new LossAndEdges(type, distance, hertz).outcome();
         LossAndEdges.Outcome quarter = new LossAndEdges(type, distance / 2, hertz).outcome();
-        CurveFigures paper = new CurveFigures(id(), unit);
+        CurveFigures paper = new CurveFigures(id(), words);
         return Optional.of(new Figure(
                 paper.say("title"),
                 List.of(

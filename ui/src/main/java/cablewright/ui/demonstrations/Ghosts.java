@@ -9,7 +9,7 @@ import cablewright.ui.figure.Axis;
 import cablewright.ui.figure.Figure;
 import cablewright.ui.figure.Panel;
 import cablewright.ui.figure.Tone;
-import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -50,7 +50,7 @@ final class Ghosts implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing) {
+    public Optional<Figure> figure(Values values, Words words, ProgressListener hearing) {
         double first = values.get("first");
         GhostPaths paths = new GhostPaths(
                 Catalogue.standard().type("hardline-500"),
@@ -60,7 +60,7 @@ final class Ghosts implements Demonstration {
                 -values.get("reflection"),
                 values.get("pulse"));
         GhostPaths.Outcome outcome = paths.outcome();
-        CurveFigures paper = new CurveFigures(id(), unit);
+        CurveFigures paper = new CurveFigures(id(), words);
         return Optional.of(new Figure(
                 paper.say("title"),
                 List.of(

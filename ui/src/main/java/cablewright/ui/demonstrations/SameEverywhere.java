@@ -9,7 +9,7 @@ import cablewright.ui.figure.Axis;
 import cablewright.ui.figure.Figure;
 import cablewright.ui.figure.Panel;
 import cablewright.ui.figure.Tone;
-import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Optional;
 
@@ -52,13 +52,13 @@ final class SameEverywhere implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing) {
+    public Optional<Figure> figure(Values values, Words words, ProgressListener hearing) {
         CableType type = Catalogue.standard().type(TYPES.get(values.choice("cable")));
         boolean partial = values.isOn("partial");
         double from = partial ? values.get("from") : 0;
         double to = partial ? from + values.get("stretch") : 100;
         OffCentreReel reel = new OffCentreReel(type, 100, values.get("eccentricity"), from, to, values.get("pulse"));
-        return Optional.of(drawn(reel, reel.outcome(), new CurveFigures(id(), unit)));
+        return Optional.of(drawn(reel, reel.outcome(), new CurveFigures(id(), words)));
     }
 
     private Figure drawn(OffCentreReel reel, OffCentreReel.Outcome outcome, CurveFigures paper) {

@@ -7,7 +7,7 @@ import cablewright.ui.figure.Axis;
 import cablewright.ui.figure.Figure;
 import cablewright.ui.figure.Panel;
 import cablewright.ui.figure.Tone;
-import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Optional;
 
@@ -46,7 +46,7 @@ final class SplitAndResplit implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing) {
+    public Optional<Figure> figure(Values values, Words words, ProgressListener hearing) {
         double split = values.get("split");
         SplitPair shown = new SplitPair(
                 Catalogue.standard().type("cat-5e"),
@@ -56,7 +56,7 @@ final class SplitAndResplit implements Demonstration {
                 values.get("pitch"),
                 values.get("rise"));
         SplitPair.Outcome outcome = shown.outcome();
-        CurveFigures paper = new CurveFigures(id(), unit);
+        CurveFigures paper = new CurveFigures(id(), words);
         return Optional.of(new Figure(
                 paper.say("title"),
                 List.of(

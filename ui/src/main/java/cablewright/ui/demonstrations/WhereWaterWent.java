@@ -10,7 +10,7 @@ import cablewright.ui.figure.Axis;
 import cablewright.ui.figure.Figure;
 import cablewright.ui.figure.Panel;
 import cablewright.ui.figure.Tone;
-import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -60,7 +60,7 @@ final class WhereWaterWent implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing) {
+    public Optional<Figure> figure(Values values, Words words, ProgressListener hearing) {
         CableType type = Catalogue.standard().type("drop-6-foam");
         WaterInCable shown = new WaterInCable(
                 type,
@@ -73,7 +73,7 @@ final class WhereWaterWent implements Demonstration {
                 values.get("drying"),
                 values.get("pulse"));
         WaterInCable.Outcome outcome = shown.outcome();
-        CurveFigures paper = new CurveFigures(id(), unit);
+        CurveFigures paper = new CurveFigures(id(), words);
         return Optional.of(new Figure(
                 paper.say("title"),
                 List.of(

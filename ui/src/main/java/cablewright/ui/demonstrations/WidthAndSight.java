@@ -9,7 +9,7 @@ import cablewright.ui.figure.Axis;
 import cablewright.ui.figure.Figure;
 import cablewright.ui.figure.Panel;
 import cablewright.ui.figure.Tone;
-import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -54,7 +54,7 @@ final class WidthAndSight implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing) {
+    public Optional<Figure> figure(Values values, Words words, ProgressListener hearing) {
         WidthAgainstSight shown = new WidthAgainstSight(
                 Catalogue.standard().type("drop-6-foam"),
                 values.get("pulse"),
@@ -70,7 +70,7 @@ final class WidthAndSight implements Demonstration {
                 .parallel()
                 .mapToObj(i -> shown.sight(widths[i]))
                 .toArray(WidthAgainstSight.Sight[]::new);
-        CurveFigures paper = new CurveFigures(id(), unit);
+        CurveFigures paper = new CurveFigures(id(), words);
         return Optional.of(new Figure(
                 paper.say("title"),
                 List.of(

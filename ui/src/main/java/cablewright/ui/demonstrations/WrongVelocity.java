@@ -10,7 +10,7 @@ import cablewright.ui.figure.Axis;
 import cablewright.ui.figure.Figure;
 import cablewright.ui.figure.Panel;
 import cablewright.ui.figure.Tone;
-import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -51,7 +51,7 @@ final class WrongVelocity implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, LengthUnit unit, ProgressListener hearing) {
+    public Optional<Figure> figure(Values values, Words words, ProgressListener hearing) {
         CableType first = Catalogue.standard().type(SECOND.get(0));
         List<Run> runs = new ArrayList<>();
         double share = values.choice("second") == 0 ? 0 : values.get("share");
@@ -62,7 +62,7 @@ final class WrongVelocity implements Demonstration {
         }
         VelocitySetting setting = new VelocitySetting(runs, values.get("set"), values.get("pulse"));
         VelocitySetting.Outcome outcome = setting.outcome();
-        CurveFigures paper = new CurveFigures(id(), unit);
+        CurveFigures paper = new CurveFigures(id(), words);
         return Optional.of(new Figure(
                 paper.say("title"),
                 List.of(Figure.Row.of(1.2, trace(outcome, paper)), Figure.Row.of(1, shown(setting, outcome, paper))),

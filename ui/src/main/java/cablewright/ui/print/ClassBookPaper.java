@@ -4,11 +4,11 @@ package cablewright.ui.print;
 import cablewright.lessons.classbook.ClassSummary;
 import cablewright.lessons.classbook.ClassSummary.KindProgress;
 import cablewright.lessons.classbook.ClassSummary.PlaceError;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
 import cablewright.ui.picture.Pen;
 import cablewright.ui.picture.Pen.Anchor;
 import cablewright.ui.words.Quantities;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -20,7 +20,7 @@ import java.util.Set;
 /** The class book on paper: figures, progress by kind, what was taken for what, and how far off places were. */
 public final class ClassBookPaper {
 
-    private static final Texts TEXTS = new Texts("cablewright.ui.print.print");
+    private static final String BUNDLE = "cablewright.ui.print.print";
     private static final double ROW = 15;
     private static final double SIZE = 9;
     private static final double NAMES = 118;
@@ -35,6 +35,7 @@ public final class ClassBookPaper {
     private final String whose;
     private final PaperSize paper;
     private final Words words;
+    private final Texts texts;
 
     /**
      * Makes paper of a class book.
@@ -49,10 +50,11 @@ public final class ClassBookPaper {
         this.whose = whose;
         this.paper = paper;
         this.words = words;
+        this.texts = words.texts().sibling(BUNDLE);
     }
 
-    private static String say(String key, Object... arguments) {
-        return TEXTS.say(key, arguments);
+    private String say(String key, Object... arguments) {
+        return texts.say(key, arguments);
     }
 
     private static String percent(double share) {

@@ -7,6 +7,7 @@ import cablewright.lessons.answerkey.Requirement;
 import cablewright.lessons.exercise.Caution;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
@@ -17,7 +18,6 @@ import cablewright.simulator.port.SimulatedPort;
 import cablewright.simulator.solve.PropagationCache;
 import cablewright.ui.chart.CableDrawing;
 import cablewright.ui.words.EventWords;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.VisibilityWords;
 import cablewright.ui.words.Words;
 import java.util.ArrayList;
@@ -32,7 +32,7 @@ import java.util.stream.Collectors;
  */
 public final class SheetMaker {
 
-    private static final Texts TEXTS = new Texts("cablewright.ui.print.print");
+    private static final String BUNDLE = "cablewright.ui.print.print";
     private static final int LEAST_BLANK_ROWS = 7;
     private static final int MOST_BLANK_ROWS = 12;
     private static final double BLANK_ROW = 20;
@@ -42,6 +42,7 @@ public final class SheetMaker {
     private final Exercise exercise;
     private final PaperSize paper;
     private final Words words;
+    private final Texts texts;
 
     /**
      * Makes paper of an exercise.
@@ -54,10 +55,11 @@ public final class SheetMaker {
         this.exercise = exercise;
         this.paper = paper;
         this.words = words;
+        this.texts = words.texts().sibling(BUNDLE);
     }
 
-    private static String say(String key, Object... arguments) {
-        return TEXTS.say(key, arguments);
+    private String say(String key, Object... arguments) {
+        return texts.say(key, arguments);
     }
 
     private Settings settings() {
@@ -96,7 +98,7 @@ public final class SheetMaker {
     }
 
     private String caption(Trace trace) {
-        return TraceCaption.of(trace, exercise.start().end(), TEXTS, words);
+        return TraceCaption.of(trace, exercise.start().end(), texts, words);
     }
 
     /**

@@ -2,6 +2,7 @@
 package cablewright.ui.print;
 
 import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.cable.Nature;
 import cablewright.simulator.instrument.Settings;
@@ -9,7 +10,6 @@ import cablewright.simulator.instrument.Trace;
 import cablewright.ui.chart.CableDrawing;
 import cablewright.ui.picture.Pen;
 import cablewright.ui.picture.PictureFormat;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.function.Consumer;
@@ -17,13 +17,14 @@ import java.util.function.Consumer;
 /** The three tracks as one picture: a trace as it was taken, what the drawing says, and what is there. */
 public final class TracksPicture {
 
-    private static final Texts TEXTS = new Texts("cablewright.ui.print.print");
+    private static final String BUNDLE = "cablewright.ui.print.print";
     private static final double EDGE = 14;
 
     private final Exercise exercise;
     private final Trace trace;
     private final LineEnd end;
     private final Words words;
+    private final Texts texts;
 
     /**
      * Makes a picture.
@@ -38,6 +39,7 @@ public final class TracksPicture {
         this.trace = trace;
         this.end = end;
         this.words = words;
+        this.texts = words.texts().sibling(BUNDLE);
     }
 
     /**
@@ -50,8 +52,8 @@ public final class TracksPicture {
         PageFlow flow = new PageFlow(PaperSize.A4);
         Settings settings = trace.settings();
         PrintedTracks plate = new PrintedTracks(flow, words, settings.rangeMetres());
-        plate.trace(trace, List.of(), TraceCaption.of(trace, end, TEXTS, words));
-        plate.record(exercise.record(), end, TEXTS.say("record.caption"));
+        plate.trace(trace, List.of(), TraceCaption.of(trace, end, texts, words));
+        plate.record(exercise.record(), end, texts.say("record.caption"));
         CableDrawing drawing = CableDrawing.of(
                 exercise.cable(),
                 end,
@@ -65,7 +67,7 @@ public final class TracksPicture {
                 drawing.marks().stream()
                         .map(mark -> mark.event().kind().nature() == Nature.DAMAGE)
                         .toList(),
-                TEXTS.say("cable.caption"));
+                texts.say("cable.caption"));
         double top = flow.top() - EDGE;
         double height = flow.used() - top + EDGE;
         double width = PaperSize.A4.width();

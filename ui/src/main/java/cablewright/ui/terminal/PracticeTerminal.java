@@ -67,8 +67,9 @@ public final class PracticeTerminal {
      * @param columns characters across
      * @param lines lines
      * @param unit unit of lengths
+     * @param locale language
      */
-    public record Screen(TerminalStyle style, int columns, int lines, LengthUnit unit) {}
+    public record Screen(TerminalStyle style, int columns, int lines, LengthUnit unit, Locale locale) {}
 
     /**
      * Opens a lesson at its first exercise.

@@ -29,7 +29,7 @@ final class RoundView {
         this.style = screen.style();
         this.columns = screen.columns();
         this.lines = screen.lines();
-        this.words = Words.in(screen.unit());
+        this.words = Words.in(screen.unit(), screen.locale());
     }
 
     Words words() {

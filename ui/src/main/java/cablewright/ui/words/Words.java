@@ -4,6 +4,7 @@ package cablewright.ui.words;
 import cablewright.lessons.exercise.Caution;
 import cablewright.lessons.exercise.RecordedEnd;
 import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.LineEnd;
@@ -26,10 +27,16 @@ public record Words(Texts texts, Quantities quantities) {
      * Opens the words.
      *
      * @param unit the unit of lengths
+     * @param locale the language
      * @return the words
      */
-    public static Words in(LengthUnit unit) {
-        return new Words(new Texts(BUNDLE), new Quantities(unit));
+    public static Words in(LengthUnit unit, Locale locale) {
+        return new Words(new Texts(BUNDLE, locale), new Quantities(unit));
+    }
+
+    /** The language. */
+    public Locale locale() {
+        return texts.locale();
     }
 
     /**

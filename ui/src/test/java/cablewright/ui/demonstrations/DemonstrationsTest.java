@@ -5,11 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.figure.Figure;
 import cablewright.ui.figure.FigureData;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
+import cablewright.ui.words.Words;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -25,7 +27,7 @@ class DemonstrationsTest {
 
     private static Figure figure(Demonstration demonstration, Values values) {
         return demonstration
-                .figure(values, LengthUnit.METRES, ProgressListener.none())
+                .figure(values, Words.in(LengthUnit.METRES, Locale.ROOT), ProgressListener.none())
                 .orElseThrow();
     }
 
@@ -67,7 +69,7 @@ class DemonstrationsTest {
     @ParameterizedTest
     @MethodSource("all")
     void everyWordIsThereAndTheRightAnswerIsOneOfThem(Demonstration demonstration) {
-        Texts texts = new Texts(Demonstrations.BUNDLE);
+        Texts texts = new Texts(Demonstrations.BUNDLE, Locale.ROOT);
         TreeSet<String> keys = new TreeSet<>(texts.keys());
         String id = demonstration.id();
         assertTrue(keys.containsAll(List.of(id + ".title", id + ".question", id + ".because")));
@@ -126,7 +128,7 @@ class DemonstrationsTest {
             }
         };
         Values clicked = damage.clicked(0, 0.9, 0.2, values);
-        Optional<Figure> second = damage.figure(clicked, LengthUnit.METRES, deaf);
+        Optional<Figure> second = damage.figure(clicked, Words.in(LengthUnit.METRES, Locale.ROOT), deaf);
         assertTrue(
                 second.orElseThrow().caption().contains("179.7\u00a0m"),
                 second.get().caption());

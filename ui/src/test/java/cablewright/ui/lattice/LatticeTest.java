@@ -27,6 +27,7 @@ import cablewright.ui.words.Words;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -47,7 +48,7 @@ class LatticeTest {
         Cable cable = pair(310, new Splice("s", 60, 2.5e-7, 0, 0), new BridgedTap("outer", 118, branch));
         Settings settings = new Settings(new HalfSine(40e-9), 0.66, 500, 0, 256);
         Attribution attribution = Attribution.of(cable, Instrument.usual(98), settings, end);
-        return new LatticeMaker(cable, end, Words.in(unit)).of(attribution, 1e-3);
+        return new LatticeMaker(cable, end, Words.in(unit, Locale.ROOT)).of(attribution, 1e-3);
     }
 
     @Test

@@ -13,6 +13,7 @@ import cablewright.ui.words.Words;
 import java.io.IOException;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -42,7 +43,7 @@ class ClassBookPaperTest {
     }
 
     private static String text(ClassSummary summary, PaperSize paper, LengthUnit unit) throws IOException {
-        Printout printout = new ClassBookPaper(summary, "Ada", paper, Words.in(unit)).pages();
+        Printout printout = new ClassBookPaper(summary, "Ada", paper, Words.in(unit, Locale.ROOT)).pages();
         try (PDDocument document = Loader.loadPDF(printout.pdf())) {
             assertEquals(printout.pages().size(), document.getNumberOfPages());
             assertEquals(paper.width(), document.getPage(0).getMediaBox().getWidth(), 0.01);

@@ -3,11 +3,12 @@ package cablewright.ui.print;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import cablewright.ui.words.Texts;
+import cablewright.lessons.text.Texts;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -21,7 +22,7 @@ class PrintWordsTest {
 
     @Test
     void keysAndSentencesAreTheSameSet() throws IOException {
-        Set<String> keys = new TreeSet<>(new Texts("cablewright.ui.print.print").keys());
+        Set<String> keys = new TreeSet<>(new Texts("cablewright.ui.print.print", Locale.ROOT).keys());
         Set<String> said = new TreeSet<>();
         for (String name : List.of("SheetMaker", "TraceCaption", "TracksPicture", "ClassBookPaper")) {
             Path source = Path.of("src", "main", "java", "cablewright", "ui", "print", name + ".java");

@@ -14,6 +14,7 @@ import cablewright.lessons.exercise.Exercise;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Words;
 import java.io.IOException;
+import java.util.Locale;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -33,7 +34,7 @@ class SheetMakerTest {
     }
 
     private static SheetMaker maker(PaperSize paper, LengthUnit unit) {
-        return new SheetMaker(exercise(), paper, Words.in(unit));
+        return new SheetMaker(exercise(), paper, Words.in(unit, Locale.ROOT));
     }
 
     private static String text(Printout printout) throws IOException {

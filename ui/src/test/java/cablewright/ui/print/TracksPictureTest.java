@@ -19,6 +19,7 @@ import cablewright.ui.words.Words;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Locale;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -37,7 +38,7 @@ class TracksPictureTest {
                 new SimulatedPort(exercise.cable(), exercise.instrument().sourceOhms(), new PropagationCache());
         Trace trace = new Reflectometer(exercise.instrument())
                 .measure(port, exercise.start().settings(), exercise.noiseSeed());
-        return new TracksPicture(exercise, trace, LineEnd.NEAR, Words.in(unit));
+        return new TracksPicture(exercise, trace, LineEnd.NEAR, Words.in(unit, Locale.ROOT));
     }
 
     @Test

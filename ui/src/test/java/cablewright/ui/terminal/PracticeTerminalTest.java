@@ -20,6 +20,7 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,7 +35,7 @@ class PracticeTerminalTest {
     private PracticeTerminal practice(Exercise... exercises) {
         Lesson lesson = new Lesson("lesson", "A lesson", "Read lines.", "All invented.", 0.5, List.of(exercises));
         PracticeTerminal.Screen screen =
-                new PracticeTerminal.Screen(new TerminalStyle(true, false), 100, 30, LengthUnit.METRES);
+                new PracticeTerminal.Screen(new TerminalStyle(true, false), 100, 30, LengthUnit.METRES, Locale.ROOT);
         return new PracticeTerminal(lesson, "Ada", screen, CLOCK, (attempt, file) -> {
             kept.add(attempt);
             return file;

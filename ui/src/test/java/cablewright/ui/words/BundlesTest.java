@@ -8,6 +8,7 @@ import cablewright.lessons.exercise.Caution;
 import cablewright.lessons.exercise.RecordedEnd;
 import cablewright.lessons.exercise.Verdict;
 import cablewright.lessons.marking.PlaceMark;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.cable.Signature;
@@ -21,6 +22,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -38,7 +40,7 @@ class BundlesTest {
 
     @Test
     void everyFamilyOfWordsHasAWordForEachOfItsMembers() {
-        Texts words = new Texts(Words.BUNDLE);
+        Texts words = new Texts(Words.BUNDLE, Locale.ROOT);
         assertFamily(words, "kind.", Arrays.stream(EventKind.values()).map(EventKind::id));
         assertFamily(words, "aKind.", Arrays.stream(EventKind.values()).map(EventKind::id));
         assertFamily(words, "verdict.", names(Verdict.values()));
@@ -51,7 +53,7 @@ class BundlesTest {
         assertFamily(
                 words, "looks.", names(Signature.FirstEdge.values()).flatMap(edge -> names(Signature.Recovery.values())
                         .map(after -> edge + "." + after)));
-        Texts desktop = new Texts("cablewright.ui.desktop.shell.desktop");
+        Texts desktop = new Texts("cablewright.ui.desktop.shell.desktop", Locale.ROOT);
         assertFamily(desktop, "visibility.", names(Visibility.values()));
         assertFamily(
                 desktop,
@@ -98,9 +100,9 @@ class BundlesTest {
     }
 
     private static Set<String> allKeys() {
-        Set<String> keys = new HashSet<>(new Texts(Words.BUNDLE).keys());
-        keys.addAll(new Texts("cablewright.ui.desktop.shell.desktop").keys());
-        keys.addAll(new Texts(BenchView.BUNDLE).keys());
+        Set<String> keys = new HashSet<>(new Texts(Words.BUNDLE, Locale.ROOT).keys());
+        keys.addAll(new Texts("cablewright.ui.desktop.shell.desktop", Locale.ROOT).keys());
+        keys.addAll(new Texts(BenchView.BUNDLE, Locale.ROOT).keys());
         return keys;
     }
 
@@ -112,7 +114,7 @@ class BundlesTest {
             for (Path file :
                     files.filter(it -> it.toString().endsWith(".properties")).toList()) {
                 String name = resources.relativize(file).toString().replace(java.io.File.separatorChar, '.');
-                keys.addAll(new Texts(name.substring(0, name.length() - ".properties".length())).keys());
+                keys.addAll(new Texts(name.substring(0, name.length() - ".properties".length()), Locale.ROOT).keys());
             }
         }
         return keys;
@@ -135,7 +137,7 @@ class BundlesTest {
 
     @Test
     void aSentenceRefusesToBeSaidWithoutItsNumbers() {
-        Texts words = new Texts(Words.BUNDLE);
+        Texts words = new Texts(Words.BUNDLE, Locale.ROOT);
         IllegalArgumentException refused = org.junit.jupiter.api.Assertions.assertThrows(
                 IllegalArgumentException.class, () -> words.say("why.ghost", "a", "b"));
         assertTrue(refused.getMessage().contains("why.ghost"), refused.getMessage());

@@ -19,6 +19,7 @@ import cablewright.simulator.cable.LineEnd;
 import cablewright.ui.desktop.shell.Examples;
 import cablewright.ui.words.FindingText.Outcome;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -29,7 +30,7 @@ class FindingWordsTest {
     private static final Marker MARKER = new Marker();
 
     private final Exercise exercise = Examples.exercise("quay-3", Optional.empty());
-    private final Words words = Words.in(LengthUnit.METRES);
+    private final Words words = Words.in(LengthUnit.METRES, Locale.ROOT);
     private final FindingWords finding = new FindingWords(words, exercise);
 
     private static Flag flag(String letter, double metres, EventKind kind, Verdict verdict) {

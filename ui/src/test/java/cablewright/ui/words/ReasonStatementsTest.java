@@ -31,6 +31,7 @@ import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.port.SimulatedPort;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
@@ -92,7 +93,7 @@ class ReasonStatementsTest {
         MarkSheet sheet = new Marker().mark(exercise, attempt);
         List<FindingReasons> all = Feedback.of(exercise, sheet, LineEnd.NEAR, () -> false);
         assertEquals(sheet.findings().size(), all.size());
-        Words words = Words.in(LengthUnit.METRES);
+        Words words = Words.in(LengthUnit.METRES, Locale.ROOT);
         ReasonWords told = new ReasonWords(words, new VisibilityWords(words, exercise.cable()), false);
         for (FindingReasons reasons : all) {
             List<String> sentences = told.tell(reasons);

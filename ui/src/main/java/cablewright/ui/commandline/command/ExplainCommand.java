@@ -119,12 +119,12 @@ final class ExplainCommand implements Callable<Integer> {
                 InputFiles.refusalsOf(file, () -> explanation(cable, instrument, settings, attribution));
         TraceTaker taker =
                 new TraceTaker(cable, line.end(), line.sourceOhms(cable), Optional.empty(), settings, root::remark);
-        root.remark(taker.told(root.quantities()));
+        root.remark(taker.settingsLine(root.words()));
         new NoticeWords(root.quantities())
                 .withSteps(cable, settings.stimulus().topHertz())
                 .forEach(notice -> root.remark("note: " + notice));
-        drawn.ifPresent(it -> it.write(new LatticeMaker(cable, line.end(), Words.in(root.lengthUnit()))
-                .of(attribution, least(instrument, settings))));
+        drawn.ifPresent(it -> it.write(
+                new LatticeMaker(cable, line.end(), root.words()).of(attribution, least(instrument, settings))));
         output.write(written(explanation));
         return ExitCode.DONE;
     }
@@ -138,7 +138,7 @@ final class ExplainCommand implements Callable<Integer> {
 
     private ExplanationText explanation(
             Cable cable, Instrument instrument, Settings settings, Attribution attribution) {
-        Words words = Words.in(root.lengthUnit());
+        Words words = root.words();
         List<EventVisibility> sights = VisibilityAnalysis.of(cable, instrument, settings, line.end());
         return new ExplanationText(
                 cable,

@@ -13,7 +13,6 @@ import cablewright.ui.commandline.option.ListFormat;
 import cablewright.ui.commandline.output.MarkReport;
 import cablewright.ui.commandline.output.Marked;
 import cablewright.ui.commandline.output.Output;
-import cablewright.ui.words.Words;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -88,7 +87,7 @@ final class MarkCommand implements Callable<Integer> {
                 root.remark("marked " + done + " of " + files.size() + " files");
             }
         }
-        output.write(written(new MarkReport(all, Words.in(root.lengthUnit()))));
+        output.write(written(new MarkReport(all, root.words())));
         return problems == 0 ? ExitCode.DONE : ExitCode.INPUT_WRONG;
     }
 

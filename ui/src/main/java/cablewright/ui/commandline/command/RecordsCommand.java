@@ -141,7 +141,7 @@ final class RecordsCommand implements Callable<Integer> {
     }
 
     private String text(ClassSummary summary) {
-        Words words = Words.in(root.lengthUnit());
+        Words words = root.words();
         Table table = new Table("kind", "asked", "success %", "last five %", "missed");
         for (EventKind kind : EventKind.values()) {
             ClassSummary.KindProgress progress = summary.byKind().get(kind);

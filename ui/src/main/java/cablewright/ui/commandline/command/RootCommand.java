@@ -5,6 +5,7 @@ import cablewright.ui.commandline.environment.Environment;
 import cablewright.ui.commandline.environment.Version;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Quantities;
+import cablewright.ui.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -70,6 +71,10 @@ final class RootCommand implements Runnable {
 
     Quantities quantities() {
         return new Quantities(lengthUnit());
+    }
+
+    Words words() {
+        return Words.in(lengthUnit(), surroundings.locale());
     }
 
     /** Says something on standard error that is not an error. */

@@ -40,7 +40,8 @@ public final class TerminalDesk {
 
     public PracticeTerminal.Screen screen() {
         TerminalSize size = TerminalSize.of(surroundings);
-        return new PracticeTerminal.Screen(surroundings.style(), size.columns(), size.lines(), unit);
+        return new PracticeTerminal.Screen(
+                surroundings.style(), size.columns(), size.lines(), unit, surroundings.locale());
     }
 
     /** Practises a sitting, or a lesson, until the trainee leaves or there is no more input. */

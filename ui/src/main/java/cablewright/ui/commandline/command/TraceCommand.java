@@ -133,7 +133,7 @@ final class TraceCommand implements Callable<Integer> {
                 () -> receiver.given()
                         ? taker.received(receiver.instrument(line.sourceOhms(cable), samples()), receiver.seed())
                         : taker.exact(count));
-        root.remark(taker.told(root.quantities()));
+        root.remark(taker.settingsLine(root.words()));
         new NoticeWords(root.quantities())
                 .withSteps(cable, settings.stimulus().topHertz())
                 .forEach(notice -> root.remark("note: " + notice));

@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -59,13 +60,30 @@ public record Environment(
         return new TerminalStyle(showsUnicode(), showsColour());
     }
 
-    private boolean showsUnicode() {
-        String locale = Stream.of("LC_ALL", "LC_CTYPE", "LANG")
+    /**
+     * Returns the language of messages: that of LC_ALL, LC_MESSAGES or LANG (POSIX.1-2017, chapter 8.2), English for the
+     * POSIX locale, and where none of them is set, as on Windows, that of the system.
+     *
+     * @return the language
+     */
+    public Locale locale() {
+        Optional<String> named = firstSet("LC_ALL", "LC_MESSAGES", "LANG");
+        if (named.isEmpty()) {
+            return Locale.getDefault(Locale.Category.DISPLAY);
+        }
+        String tag = named.get().replaceAll("[.@].*", "").replace('_', '-');
+        return tag.equals("C") || tag.equals("POSIX") ? Locale.ROOT : Locale.forLanguageTag(tag);
+    }
+
+    private Optional<String> firstSet(String... names) {
+        return Stream.of(names)
                 .map(name -> environment.getOrDefault(name, ""))
                 .filter(value -> !value.isBlank())
-                .findFirst()
-                .orElse("");
-        String lower = locale.toLowerCase(Locale.ROOT);
+                .findFirst();
+    }
+
+    private boolean showsUnicode() {
+        String lower = firstSet("LC_ALL", "LC_CTYPE", "LANG").orElse("").toLowerCase(Locale.ROOT);
         return lower.contains("utf-8") || lower.contains("utf8") || environment.containsKey("WT_SESSION");
     }
 

@@ -77,7 +77,7 @@ public final class TracePictures {
     }
 
     private String note(Settings settings, TakenTrace trace) {
-        Words words = Words.in(unit);
+        Words words = Words.in(unit, surroundings.locale());
         Object end = trace.settings().get("end");
         return (end == null ? "" : end + " end, ") + words.stimulus(settings.stimulus()) + ", velocity "
                 + Quantities.number(settings.velocityFraction(), 3)

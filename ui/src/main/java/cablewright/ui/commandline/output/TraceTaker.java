@@ -140,8 +140,8 @@ public final class TraceTaker {
     }
 
     /** One line with what was set, so that nobody has to guess what was chosen. */
-    public String told(Quantities quantities) {
-        Words words = Words.in(quantities.unit());
+    public String settingsLine(Words words) {
+        Quantities quantities = words.quantities();
         return cable.title() + ", " + words.end(end) + ": " + words.stimulus(settings.stimulus()) + ", source "
                 + quantities.ohms(sourceOhms) + ", velocity " + Quantities.number(settings.velocityFraction(), 3)
                 + ", range " + quantities.shortLength(settings.rangeMetres())

@@ -2,11 +2,11 @@
 package cablewright.ui.desktop.bench;
 
 import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.desktop.bench.model.BenchViewModel;
 import cablewright.ui.desktop.bench.model.Comparison;
 import cablewright.ui.desktop.bench.model.FilesViewModel;
-import cablewright.ui.words.Texts;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.inspector.InspectorPane;
 import cablewright.ui.desktop.bench.model.BenchViewModel;
 import cablewright.ui.desktop.bench.tabs.EditorTabs;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
@@ -26,7 +26,7 @@ final class BenchTabs extends TabPane {
         setAccessibleText(texts.say("tabs.name"));
         inspector = new InspectorPane(model);
         add("cable", inspector);
-        getTabs().addAll(EditorTabs.of(model.document(), unit, model.threads(), tryIt));
+        getTabs().addAll(EditorTabs.of(model.document(), unit, model.threads(), tryIt, texts.locale()));
     }
 
     /** Adds a tab; its words are {@code tab.<id>} in the Bench's bundle. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.model.BenchTraceViewModel;
 import cablewright.ui.desktop.bench.model.BenchViewModel;
 import cablewright.ui.desktop.bench.model.EventsViewModel;
@@ -13,7 +14,6 @@ import cablewright.ui.desktop.track.RecordTrack;
 import cablewright.ui.desktop.track.TraceTrack;
 import cablewright.ui.desktop.track.TrackPointer;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import java.nio.file.Path;
 import java.util.function.Function;
 import javafx.animation.PauseTransition;

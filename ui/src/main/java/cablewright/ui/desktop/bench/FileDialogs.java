@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.model.FilesViewModel;
-import cablewright.ui.words.Texts;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.Optional;

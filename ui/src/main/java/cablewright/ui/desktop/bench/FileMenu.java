@@ -3,8 +3,8 @@ package cablewright.ui.desktop.bench;
 
 import cablewright.lessons.bench.BenchTemplate;
 import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.model.BenchViewModel;
-import cablewright.ui.words.Texts;
 import java.nio.file.Path;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;

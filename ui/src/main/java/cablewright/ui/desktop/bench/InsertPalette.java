@@ -2,10 +2,10 @@
 package cablewright.ui.desktop.bench;
 
 import cablewright.lessons.bench.edit.Insertable;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.Nature;
 import cablewright.simulator.line.CableType;
 import cablewright.ui.desktop.bench.model.BenchViewModel;
-import cablewright.ui.words.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -2,10 +2,10 @@
 package cablewright.ui.desktop.bench;
 
 import cablewright.lessons.generation.ExerciseFamily;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.inspector.ChoiceRow;
 import cablewright.ui.desktop.bench.model.BenchViewModel;
 import cablewright.ui.desktop.bench.model.RandomViewModel;
-import cablewright.ui.words.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -3,9 +3,9 @@ package cablewright.ui.desktop.classbook;
 
 import cablewright.lessons.classbook.AttemptRecord;
 import cablewright.lessons.generation.GenerationRequest;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.Quantities;
-import cablewright.ui.words.Texts;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Comparator;

@@ -2,8 +2,8 @@
 package cablewright.ui.desktop.classbook;
 
 import cablewright.lessons.classbook.ClassSummary;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.ArrayList;
 import java.util.EnumSet;

@@ -3,11 +3,11 @@ package cablewright.ui.desktop.classbook;
 
 import cablewright.lessons.classbook.ClassSummary;
 import cablewright.lessons.classbook.ClassSummary.PlaceError;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
 import cablewright.ui.chart.Ticks;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Quantities;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.ArrayList;
 import java.util.EnumSet;

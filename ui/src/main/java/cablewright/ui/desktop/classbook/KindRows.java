@@ -2,9 +2,9 @@
 package cablewright.ui.desktop.classbook;
 
 import cablewright.lessons.classbook.ClassSummary;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
 import cablewright.ui.words.Quantities;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import javafx.geometry.HPos;
 import javafx.geometry.Pos;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.classbook;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.print.PaperSize;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.nio.file.Path;
 import java.util.Locale;

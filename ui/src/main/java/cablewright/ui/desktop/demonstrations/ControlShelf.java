@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.demonstrations;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.demonstrations.Control;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Quantities;
-import cablewright.ui.words.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.beans.value.ObservableValue;

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.demonstrations;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.figure.Figure;
 import cablewright.ui.figure.FigureSheet;
 import cablewright.ui.figure.Palette;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;

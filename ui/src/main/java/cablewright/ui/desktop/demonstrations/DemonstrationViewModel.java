@@ -8,6 +8,8 @@ import cablewright.ui.desktop.task.LatestRun;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.figure.Figure;
 import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Words;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -33,6 +35,7 @@ public final class DemonstrationViewModel {
 
     private final Demonstration demonstration;
     private final ObservableValue<LengthUnit> unit;
+    private final Locale locale;
     private final Threads threads;
     private final LatestRun runs;
     private final ReadOnlyIntegerWrapper answer = new ReadOnlyIntegerWrapper(NO_ANSWER);
@@ -50,8 +53,11 @@ public final class DemonstrationViewModel {
      * @param demonstration which
      * @param unit the unit of lengths
      * @param threads where to compute
+     * @param locale the language
      */
-    public DemonstrationViewModel(Demonstration demonstration, ObservableValue<LengthUnit> unit, Threads threads) {
+    public DemonstrationViewModel(
+            Demonstration demonstration, ObservableValue<LengthUnit> unit, Threads threads, Locale locale) {
+        this.locale = locale;
         this.demonstration = demonstration;
         this.unit = unit;
         this.threads = threads;
@@ -205,11 +211,11 @@ public final class DemonstrationViewModel {
         AtomicBoolean mine = new AtomicBoolean();
         stop = mine;
         Values wanted = values.get();
-        LengthUnit lengths = unit.getValue();
+        Words words = Words.in(unit.getValue(), locale);
         progress.set(0);
         running.set(true);
         runs.ask(
-                () -> demonstration.figure(wanted, lengths, hearing(mine)),
+                () -> demonstration.figure(wanted, words, hearing(mine)),
                 result -> shown(result, mine),
                 failure -> failed(failure, mine));
     }

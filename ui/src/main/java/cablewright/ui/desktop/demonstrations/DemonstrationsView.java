@@ -1,13 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.demonstrations;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.demonstrations.Demonstration;
 import cablewright.ui.demonstrations.Demonstrations;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import javafx.beans.value.ObservableValue;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
@@ -30,8 +31,8 @@ public final class DemonstrationsView extends BorderPane {
     private static final PseudoClass NARROW = PseudoClass.getPseudoClass("narrow");
     private static final double LEAST_EMS_FOR_TITLES = 75;
 
-    private final Texts screen = new Texts(BUNDLE);
-    private final Texts words = new Texts(Demonstrations.BUNDLE);
+    private final Texts screen;
+    private final Texts words;
     private final ToggleGroup group = new ToggleGroup();
     private final List<DemonstrationViewModel> models = new ArrayList<>();
     private final List<DemonstrationView> views = new ArrayList<>();
@@ -42,8 +43,12 @@ public final class DemonstrationsView extends BorderPane {
      * @param unit the unit of lengths
      * @param dark whether the window is dark
      * @param threads where to compute
+     * @param locale the language
      */
-    public DemonstrationsView(ObservableValue<LengthUnit> unit, ObservableValue<Boolean> dark, Threads threads) {
+    public DemonstrationsView(
+            ObservableValue<LengthUnit> unit, ObservableValue<Boolean> dark, Threads threads, Locale locale) {
+        screen = new Texts(BUNDLE, locale);
+        words = new Texts(Demonstrations.BUNDLE, locale);
         getStyleClass().add("demonstrations");
         getStylesheets().add(DemonstrationsView.class.getResource(STYLE).toExternalForm());
         VBox list = new VBox();
@@ -52,7 +57,7 @@ public final class DemonstrationsView extends BorderPane {
         title.getStyleClass().add("list-title");
         list.getChildren().add(title);
         for (Demonstration demonstration : Demonstrations.all()) {
-            DemonstrationViewModel model = new DemonstrationViewModel(demonstration, unit, threads);
+            DemonstrationViewModel model = new DemonstrationViewModel(demonstration, unit, threads, locale);
             models.add(model);
             views.add(new DemonstrationView(model, words, screen, unit, dark));
             list.getChildren().add(entry(models.size(), demonstration));

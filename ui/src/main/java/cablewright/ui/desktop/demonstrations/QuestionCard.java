@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.demonstrations;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.demonstrations.Demonstration;
-import cablewright.ui.words.Texts;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;

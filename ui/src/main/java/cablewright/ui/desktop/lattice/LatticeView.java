@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.lattice;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.track.CanvasPen;
 import cablewright.ui.figure.Box;
 import cablewright.ui.figure.Palette;
 import cablewright.ui.lattice.Lattice;
 import cablewright.ui.lattice.LatticeDrawing;
-import cablewright.ui.words.Texts;
 import java.util.Optional;
 import java.util.Set;
 import javafx.beans.binding.Bindings;

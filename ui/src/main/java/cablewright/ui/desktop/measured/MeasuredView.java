@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.measured;
 
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.reading.CandidateEvent;
 import cablewright.ui.desktop.practice.ReadingBar;
 import cablewright.ui.desktop.practice.SettingsShelf;
@@ -10,7 +11,6 @@ import cablewright.ui.desktop.track.AxisKeys;
 import cablewright.ui.desktop.track.TraceTrack;
 import cablewright.ui.desktop.track.TrackPointer;
 import cablewright.ui.words.Quantities;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.io.File;
 import java.nio.file.Path;

@@ -3,6 +3,7 @@ package cablewright.ui.desktop.measured;
 
 import cablewright.lessons.exercise.Permitted;
 import cablewright.lessons.exercise.Start;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.exchange.SweepReport;
 import cablewright.simulator.instrument.Instrument;
@@ -19,7 +20,6 @@ import cablewright.ui.desktop.track.TraceTrackViewModel;
 import cablewright.ui.measured.MeasuredLine;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Quantities;
-import cablewright.ui.words.Texts;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

@@ -3,10 +3,10 @@ package cablewright.ui.desktop.practice;
 
 import cablewright.lessons.exercise.Caution;
 import cablewright.lessons.exercise.LessonPage;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.practice.model.ExerciseViewModel;
 import cablewright.ui.desktop.practice.model.PracticeViewModel;
 import cablewright.ui.words.FindingWords;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.List;
 import javafx.geometry.Pos;

@@ -2,6 +2,7 @@
 package cablewright.ui.desktop.practice;
 
 import cablewright.lessons.marking.MarkSheet;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.lattice.LatticeSwitch;
 import cablewright.ui.desktop.practice.model.ExerciseViewModel;
 import cablewright.ui.desktop.practice.model.Phase;
@@ -10,7 +11,6 @@ import cablewright.ui.desktop.track.CableTrack;
 import cablewright.ui.desktop.track.RecordTrack;
 import cablewright.ui.desktop.track.TraceTrack;
 import cablewright.ui.desktop.track.TrackPointer;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.Optional;
 import javafx.beans.property.SimpleObjectProperty;

@@ -2,11 +2,11 @@
 package cablewright.ui.desktop.practice;
 
 import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.ui.desktop.practice.model.FlagDraft;
 import cablewright.ui.desktop.practice.model.FlagsViewModel;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.List;
 import javafx.css.PseudoClass;

@@ -2,6 +2,7 @@
 package cablewright.ui.desktop.practice;
 
 import cablewright.lessons.exercise.Hint;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
 import cablewright.ui.desktop.practice.model.ExerciseViewModel;
 import cablewright.ui.desktop.practice.model.FlagDraft;
@@ -9,7 +10,6 @@ import cablewright.ui.desktop.practice.model.FlagsViewModel;
 import cablewright.ui.desktop.practice.model.KindChoices;
 import cablewright.ui.desktop.practice.model.Phase;
 import cablewright.ui.words.FindingWords;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

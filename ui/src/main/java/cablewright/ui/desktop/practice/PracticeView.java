@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.practice;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.practice.model.ExerciseViewModel;
 import cablewright.ui.desktop.practice.model.PracticeViewModel;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.HashMap;
 import java.util.Map;

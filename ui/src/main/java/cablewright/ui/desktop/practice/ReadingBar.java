@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.practice;
 
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.reading.VelocityFinding;
 import cablewright.ui.desktop.practice.model.SettingsViewModel;
 import cablewright.ui.desktop.track.AxisViewModel;
 import cablewright.ui.desktop.track.ReadingAids;
 import cablewright.ui.words.Quantities;
-import cablewright.ui.words.Texts;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;

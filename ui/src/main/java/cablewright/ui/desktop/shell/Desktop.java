@@ -55,7 +55,8 @@ public final class Desktop extends Application {
                 WindowMemory.ofThisUser(),
                 Threads.besideTheScreen("cablewright-work"),
                 ClassRecords.ofThisUser(System.getenv()),
-                BenchStore.ofThisUser());
+                BenchStore.ofThisUser(),
+                Locale.getDefault());
         window.showOpening();
         window.openFirst(getParameters().getUnnamed().stream().findFirst().map(Path::of));
     }

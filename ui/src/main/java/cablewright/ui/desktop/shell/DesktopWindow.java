@@ -9,6 +9,7 @@ import cablewright.lessons.content.BuiltInLessons;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.practice.PracticeSession;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.model.BenchStore;
 import cablewright.ui.desktop.bench.model.BenchViewModel;
 import cablewright.ui.desktop.practice.PracticeView;
@@ -16,12 +17,12 @@ import cablewright.ui.desktop.practice.model.PracticeViewModel;
 import cablewright.ui.desktop.task.LatestRun;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.measured.MeasuredLine;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.application.Application;
 import javafx.geometry.Rectangle2D;
@@ -51,7 +52,7 @@ final class DesktopWindow {
     private final Threads threads;
     private final LatestRun files;
     private final WindowViewModel model = new WindowViewModel();
-    private final Texts texts = new Texts(BUNDLE);
+    private final Texts texts;
     private final Pages pages;
     private WindowView view;
     private PracticeViewModel practice;
@@ -67,6 +68,17 @@ final class DesktopWindow {
     }
 
     DesktopWindow(Stage stage, WindowMemory memory, Threads threads, ClassRecords records, BenchStore benchStore) {
+        this(stage, memory, threads, records, benchStore, Locale.ROOT);
+    }
+
+    DesktopWindow(
+            Stage stage,
+            WindowMemory memory,
+            Threads threads,
+            ClassRecords records,
+            BenchStore benchStore,
+            Locale locale) {
+        this.texts = new Texts(BUNDLE, locale);
         this.stage = stage;
         this.memory = memory;
         this.records = records;
@@ -100,7 +112,7 @@ final class DesktopWindow {
                 threads,
                 texts,
                 Clock.systemUTC());
-        Words words = Words.in(model.unitProperty().get());
+        Words words = Words.in(model.unitProperty().get(), texts.locale());
         Optional.ofNullable(view).ifPresent(WindowView::close);
         view = new WindowView(
                 model,

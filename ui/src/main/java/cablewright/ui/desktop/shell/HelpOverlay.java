@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.shell;
 
-import cablewright.ui.words.Texts;
+import cablewright.lessons.text.Texts;
 import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;

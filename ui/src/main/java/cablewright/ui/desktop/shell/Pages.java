@@ -4,6 +4,7 @@ package cablewright.ui.desktop.shell;
 import cablewright.lessons.bench.BenchTemplate;
 import cablewright.lessons.classbook.ClassRecords;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.BenchView;
 import cablewright.ui.desktop.bench.SystemClipboard;
 import cablewright.ui.desktop.bench.model.BenchStore;
@@ -16,7 +17,6 @@ import cablewright.ui.desktop.measured.MeasuredView;
 import cablewright.ui.desktop.measured.MeasuredViewModel;
 import cablewright.ui.desktop.practice.PracticeView;
 import cablewright.ui.desktop.task.Threads;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.time.Clock;
 import java.util.List;
@@ -63,7 +63,8 @@ final class Pages {
 
     private Page.Content demonstrations() {
         if (demonstrations == null) {
-            demonstrations = new DemonstrationsView(model.unitProperty(), model.darkProperty(), threads);
+            demonstrations =
+                    new DemonstrationsView(model.unitProperty(), model.darkProperty(), threads, texts.locale());
         }
         DemonstrationsView shown = demonstrations;
         return content(shown, shown::start, () -> shown);
@@ -90,9 +91,10 @@ final class Pages {
                     threads,
                     new SystemClipboard(),
                     benchStore,
-                    new Texts(BenchView.BUNDLE),
+                    texts.sibling(BenchView.BUNDLE),
                     texts);
-            trial = new TrialStack(() -> made.document().now(), model.unitProperty(), threads, Clock.systemUTC());
+            trial = new TrialStack(
+                    () -> made.document().now(), model.unitProperty(), threads, Clock.systemUTC(), texts.locale());
             bench = new BenchView(made, texts, model.unitProperty(), trial::open);
             trial.put(bench);
         }
@@ -119,7 +121,7 @@ final class Pages {
             measured = new MeasuredView(
                     new MeasuredViewModel(model.unitProperty(), threads, texts),
                     texts,
-                    Words.in(model.unitProperty().get()));
+                    Words.in(model.unitProperty().get(), texts.locale()));
         }
         return new MeasuredPage(measured);
     }

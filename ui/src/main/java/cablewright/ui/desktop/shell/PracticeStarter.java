@@ -8,7 +8,7 @@ import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.generation.ExerciseFamily;
 import cablewright.lessons.practice.AdaptivePractice;
 import cablewright.lessons.practice.PracticeSession;
-import cablewright.ui.words.Texts;
+import cablewright.lessons.text.Texts;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.List;

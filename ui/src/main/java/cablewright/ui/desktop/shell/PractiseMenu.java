@@ -3,7 +3,7 @@ package cablewright.ui.desktop.shell;
 
 import cablewright.lessons.generation.ExerciseFamily;
 import cablewright.lessons.practice.PracticeSession.Mode;
-import cablewright.ui.words.Texts;
+import cablewright.lessons.text.Texts;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;

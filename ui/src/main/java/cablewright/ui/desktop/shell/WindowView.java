@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.shell;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.track;
 
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.explanation.visibility.EventVisibility;
 import cablewright.simulator.explanation.visibility.Visibility;
 import cablewright.ui.chart.CableDrawing;
 import cablewright.ui.chart.LabelRows;
 import cablewright.ui.words.EventWords;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Optional;

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.track;
 
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.condition.LineCondition;
 import cablewright.ui.chart.CableDrawing;
 import cablewright.ui.words.EventWords;
-import cablewright.ui.words.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.VPos;

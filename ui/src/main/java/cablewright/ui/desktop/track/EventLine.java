@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.track;
 
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.explanation.visibility.EventVisibility;
 import cablewright.ui.chart.CableDrawing;
 import cablewright.ui.words.EventWords;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.VisibilityWords;
 import cablewright.ui.words.Words;
 import java.util.List;

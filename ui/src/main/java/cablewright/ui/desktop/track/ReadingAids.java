@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.track;
 
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.reading.Cursor;
@@ -11,7 +12,6 @@ import cablewright.simulator.reading.TraceDifference;
 import cablewright.simulator.reading.VelocityFinding;
 import cablewright.simulator.wave.Waveform;
 import cablewright.ui.words.Quantities;
-import cablewright.ui.words.Texts;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.beans.property.ObjectProperty;

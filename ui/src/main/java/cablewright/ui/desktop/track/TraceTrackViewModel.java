@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.track;
 
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.reading.Cursor;
 import cablewright.ui.chart.Extent;
 import cablewright.ui.words.Quantities;
-import cablewright.ui.words.Texts;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;

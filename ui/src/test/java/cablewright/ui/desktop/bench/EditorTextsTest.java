@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -31,7 +32,7 @@ class EditorTextsTest {
     void noKeyIsLeftThatNobodySays() throws IOException {
         Set<String> literals = literals();
         assertTrue(literals.size() > 100, "the sources were found and read");
-        Set<String> orphans = EditorTexts.open().keys().stream()
+        Set<String> orphans = EditorTexts.open(Locale.ROOT).keys().stream()
                 .filter(key -> !literals.contains(key)
                         && !PUT_TOGETHER.contains(key.substring(key.lastIndexOf('.') + 1))
                         && literals.stream().noneMatch(it -> it.endsWith(".") && key.startsWith(it)))
@@ -54,7 +55,7 @@ class EditorTextsTest {
 
     @Test
     void refusalsCallThingsByTheirWords() {
-        Refusals refusals = new Refusals(EditorTexts.open());
+        Refusals refusals = new Refusals(EditorTexts.open(Locale.ROOT));
         assertEquals(
                 "The stated velocity is 0.9; allowed is 0.3 to 0.8",
                 refusals.tell("statedFraction is 0.9; allowed is 0.3 to 0.8"));

@@ -12,11 +12,11 @@ import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.format.Document;
 import cablewright.lessons.format.DocumentWriter;
 import cablewright.lessons.marking.KeyedAnswer;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.shell.Examples;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.print.PaperSize;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -24,6 +24,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -44,7 +45,7 @@ class ClassBookViewModelTest {
         book = new ClassBookViewModel(
                 new ClassRecords(folder.resolve("store")),
                 Threads.sameThread(),
-                new Texts("cablewright.ui.desktop.shell.desktop"));
+                new Texts("cablewright.ui.desktop.shell.desktop", Locale.ROOT));
         answers = Files.createDirectory(folder.resolve("answers"));
         Exercise exercise = LESSON.exercises().get(0);
         write("ada.json", KeyedAnswer.of(exercise));
@@ -115,12 +116,15 @@ class ClassBookViewModelTest {
     @Test
     void bookIsSavedAsPdfForPaper() throws IOException {
         book.mark(LESSON, answers);
-        book.savePdf(folder.resolve("book.pdf"), PaperSize.LETTER, Words.in(LengthUnit.METRES));
+        book.savePdf(folder.resolve("book.pdf"), PaperSize.LETTER, Words.in(LengthUnit.METRES, Locale.ROOT));
         assertEquals(
                 "The class book was saved as book.pdf.", book.messageProperty().get());
         byte[] pdf = Files.readAllBytes(folder.resolve("book.pdf"));
         assertEquals("%PDF", new String(pdf, 0, 4, StandardCharsets.US_ASCII));
-        book.savePdf(folder.resolve("no such folder").resolve("book.pdf"), PaperSize.A4, Words.in(LengthUnit.METRES));
+        book.savePdf(
+                folder.resolve("no such folder").resolve("book.pdf"),
+                PaperSize.A4,
+                Words.in(LengthUnit.METRES, Locale.ROOT));
         assertTrue(book.messageProperty().get().startsWith("That did not work"));
     }
 

@@ -13,9 +13,11 @@ import cablewright.ui.demonstrations.Values;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.figure.Figure;
 import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Words;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -55,7 +57,7 @@ class DemonstrationViewModelTest {
         }
 
         @Override
-        public Optional<Figure> figure(Values values, LengthUnit lengths, ProgressListener hearing) {
+        public Optional<Figure> figure(Values values, Words lengths, ProgressListener hearing) {
             if (hearing.isCancelled()) {
                 stopped++;
                 return Optional.empty();
@@ -65,7 +67,8 @@ class DemonstrationViewModelTest {
             }
             hearing.progress(0.5);
             hearing.foretaste(figureOf("coarse"));
-            return Optional.of(figureOf(values.get("x") + " " + lengths.symbol()));
+            return Optional.of(
+                    figureOf(values.get("x") + " " + lengths.quantities().unit().symbol()));
         }
 
         @Override
@@ -79,7 +82,7 @@ class DemonstrationViewModelTest {
     }
 
     private DemonstrationViewModel atOnce() {
-        return new DemonstrationViewModel(echo, unit, Threads.sameThread());
+        return new DemonstrationViewModel(echo, unit, Threads.sameThread(), Locale.ROOT);
     }
 
     private static String caption(DemonstrationViewModel model) {
@@ -136,7 +139,8 @@ class DemonstrationViewModelTest {
 
     @Test
     void ofManySettingsOnlyTheLastIsShownAndEarlierOnesAreStopped() {
-        DemonstrationViewModel model = new DemonstrationViewModel(echo, unit, new Threads(work::add, Runnable::run));
+        DemonstrationViewModel model =
+                new DemonstrationViewModel(echo, unit, new Threads(work::add, Runnable::run), Locale.ROOT);
         model.answer(1, 0);
         model.set("x", 1);
         model.set("x", 2);
@@ -152,7 +156,8 @@ class DemonstrationViewModelTest {
 
     @Test
     void cancelledFigureNeverComes() {
-        DemonstrationViewModel model = new DemonstrationViewModel(echo, unit, new Threads(work::add, Runnable::run));
+        DemonstrationViewModel model =
+                new DemonstrationViewModel(echo, unit, new Threads(work::add, Runnable::run), Locale.ROOT);
         model.answer(1, 0);
         model.cancel();
         work.remove().run();

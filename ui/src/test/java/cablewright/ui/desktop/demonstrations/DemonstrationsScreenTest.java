@@ -17,6 +17,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import javafx.application.Application;
@@ -66,7 +67,7 @@ class DemonstrationsScreenTest {
     @Start
     void start(Stage stage) {
         Application.setUserAgentStylesheet(new PrimerLight().getUserAgentStylesheet());
-        screen = new DemonstrationsView(unit, dark, Threads.sameThread());
+        screen = new DemonstrationsView(unit, dark, Threads.sameThread(), Locale.ROOT);
         window = new StackPane(screen);
         window.getStyleClass().add("window");
         Scene scene = new Scene(new StackPane(window), 1270, 780);

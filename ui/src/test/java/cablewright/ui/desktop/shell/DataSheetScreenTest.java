@@ -12,10 +12,12 @@ import cablewright.simulator.line.CableFamily;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
 import cablewright.ui.desktop.bench.document.DocumentViewModel;
+import cablewright.ui.desktop.bench.form.EditorTexts;
 import cablewright.ui.desktop.bench.sheet.DataSheetPane;
 import cablewright.ui.desktop.task.Threads;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.layout.GridPane;
 import javafx.stage.Stage;
@@ -37,7 +39,8 @@ class DataSheetScreenTest {
 
     @Start
     void start(Stage stage) {
-        screen = new EditorStage(stage, new DataSheetPane(document, Threads.sameThread()), 420);
+        screen = new EditorStage(
+                stage, new DataSheetPane(document, Threads.sameThread(), EditorTexts.open(Locale.ROOT)), 420);
     }
 
     private void typePublished() {

@@ -15,10 +15,12 @@ import cablewright.simulator.wave.HalfSine;
 import cablewright.simulator.wave.RaisedCosineStep;
 import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.desktop.bench.exercise.ExercisePane;
+import cablewright.ui.desktop.bench.form.EditorTexts;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.LengthUnit;
 import java.util.ArrayDeque;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Queue;
@@ -48,7 +50,8 @@ class ExerciseEditorScreenTest {
     void start(Stage stage) {
         // Work waits until the test does it, so that it can be watched while it lasts.
         Threads threads = new Threads(work::add, Runnable::run);
-        screen = new EditorStage(stage, new ExercisePane(document, unit, threads, () -> {}), 380);
+        screen = new EditorStage(
+                stage, new ExercisePane(document, unit, threads, () -> {}, EditorTexts.open(Locale.ROOT)), 380);
     }
 
     private Exercise exercise() {

@@ -11,12 +11,14 @@ import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.exercise.LessonPage;
 import cablewright.lessons.exercise.Picture;
 import cablewright.ui.desktop.bench.document.DocumentViewModel;
+import cablewright.ui.desktop.bench.form.EditorTexts;
 import cablewright.ui.desktop.bench.lesson.LessonPane;
 import cablewright.ui.picture.PictureFormat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import javafx.scene.control.ListView;
 import javafx.scene.control.TitledPane;
 import javafx.scene.input.KeyCode;
@@ -37,7 +39,7 @@ class LessonEditorScreenTest {
 
     @Start
     void start(Stage stage) {
-        pane = new LessonPane(document);
+        pane = new LessonPane(document, EditorTexts.open(Locale.ROOT));
         screen = new EditorStage(stage, pane, 400);
     }
 

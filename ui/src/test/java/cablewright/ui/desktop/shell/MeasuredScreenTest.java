@@ -4,11 +4,11 @@ package cablewright.ui.desktop.shell;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.reading.CandidateEvent;
 import cablewright.ui.desktop.measured.MeasuredViewModel;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,7 +30,7 @@ class MeasuredScreenTest {
     private final MeasuredViewModel model = new MeasuredViewModel(
             new SimpleObjectProperty<>(LengthUnit.METRES),
             Threads.sameThread(),
-            new Texts("cablewright.ui.desktop.shell.desktop"));
+            new Texts("cablewright.ui.desktop.shell.desktop", Locale.ROOT));
 
     private Path sweep() throws IOException {
         StringBuilder text = new StringBuilder("# MHz S RI R 50\n");

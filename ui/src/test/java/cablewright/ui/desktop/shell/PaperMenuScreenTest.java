@@ -20,6 +20,7 @@ import cablewright.ui.words.LengthUnit;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.scene.control.MenuButton;
@@ -49,12 +50,13 @@ class PaperMenuScreenTest {
             () -> shown,
             new SimpleObjectProperty<>(LengthUnit.METRES),
             Threads.sameThread(),
-            EditorTexts.open());
+            EditorTexts.open(Locale.ROOT));
     private EditorStage screen;
 
     @Start
     void start(Stage stage) {
-        screen = new EditorStage(stage, new PaperMenu(model, () -> new Rectangle(40, 20)), 600);
+        screen = new EditorStage(
+                stage, new PaperMenu(model, () -> new Rectangle(40, 20), EditorTexts.open(Locale.ROOT)), 600);
     }
 
     private int pages(Path file, PaperSize paper) throws IOException {

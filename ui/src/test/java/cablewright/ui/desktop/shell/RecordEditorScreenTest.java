@@ -11,9 +11,11 @@ import cablewright.lessons.exercise.RecordedEnd;
 import cablewright.lessons.exercise.RecordedItem;
 import cablewright.simulator.cable.EventKind;
 import cablewright.ui.desktop.bench.document.DocumentViewModel;
+import cablewright.ui.desktop.bench.form.EditorTexts;
 import cablewright.ui.desktop.bench.record.RecordPane;
 import cablewright.ui.words.LengthUnit;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import javafx.beans.property.ObjectProperty;
@@ -38,7 +40,7 @@ class RecordEditorScreenTest {
 
     @Start
     void start(Stage stage) {
-        screen = new EditorStage(stage, new RecordPane(document, unit, () -> 3), 380);
+        screen = new EditorStage(stage, new RecordPane(document, unit, EditorTexts.open(Locale.ROOT), () -> 3), 380);
     }
 
     private AsBuiltRecord record() {

@@ -21,6 +21,7 @@ import cablewright.ui.words.LengthUnit;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -40,14 +41,15 @@ class TryAsTraineeScreenTest {
     private final DocumentViewModel document =
             new DocumentViewModel(BenchDocument.of(Examples.exercise("quay-3", Optional.empty())));
     private final ObjectProperty<LengthUnit> unit = new SimpleObjectProperty<>(LengthUnit.METRES);
-    private final TrialStack stack = new TrialStack(document::now, unit, Threads.sameThread(), Clock.systemUTC());
+    private final TrialStack stack =
+            new TrialStack(document::now, unit, Threads.sameThread(), Clock.systemUTC(), Locale.ROOT);
     private TabPane tabs;
     private EditorStage screen;
 
     @Start
     void start(Stage stage) {
         tabs = new TabPane();
-        tabs.getTabs().setAll(EditorTabs.of(document, unit, Threads.sameThread(), stack::open));
+        tabs.getTabs().setAll(EditorTabs.of(document, unit, Threads.sameThread(), stack::open, Locale.ROOT));
         stack.put(tabs);
         screen = new EditorStage(stage, stack, 1270);
     }

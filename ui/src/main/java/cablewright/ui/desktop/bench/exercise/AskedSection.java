@@ -6,10 +6,10 @@ import cablewright.lessons.bench.edit.RecordEdits;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.Nature;
 import cablewright.ui.desktop.bench.exercise.AskedViewModel.Asked;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -69,7 +69,7 @@ final class AskedSection extends VBox {
 
     private void show(Asked now) {
         Exercise exercise = now.demand().exercise();
-        AskedWords words = new AskedWords(texts, Words.in(unit.getValue()), exercise);
+        AskedWords words = new AskedWords(texts, Words.in(unit.getValue(), texts.locale()), exercise);
         List<Node> rows = new ArrayList<>();
         rows.add(told("asked-difficulty", words.difficulty(now.features())));
         Label source = told("asked-difficulty-source", texts.say("difficulty.source"));

@@ -10,10 +10,10 @@ import cablewright.lessons.exercise.Verdict;
 import cablewright.lessons.marking.MarkingRules;
 import cablewright.lessons.practice.DifficultyFeatures;
 import cablewright.lessons.practice.Elo;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.Nature;
 import cablewright.ui.words.Quantities;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.VisibilityWords;
 import cablewright.ui.words.Words;
 

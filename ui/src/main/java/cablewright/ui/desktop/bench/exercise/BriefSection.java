@@ -3,11 +3,11 @@ package cablewright.ui.desktop.bench.exercise;
 
 import cablewright.lessons.bench.edit.ExerciseEdits;
 import cablewright.lessons.exercise.Caution;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.form.FieldViewModel;
 import cablewright.ui.desktop.bench.form.MarkdownField;
 import cablewright.ui.desktop.bench.form.SwitchField;
 import cablewright.ui.desktop.bench.form.TypedField;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.Locale;
 import javafx.scene.control.Label;

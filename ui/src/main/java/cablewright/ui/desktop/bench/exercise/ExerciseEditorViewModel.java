@@ -3,9 +3,9 @@ package cablewright.ui.desktop.bench.exercise;
 
 import cablewright.lessons.bench.BenchDocument;
 import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.desktop.bench.form.Refusals;
-import cablewright.ui.words.Texts;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 

@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.exercise;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.desktop.bench.form.EditorPane;
-import cablewright.ui.desktop.bench.form.EditorTexts;
 import cablewright.ui.desktop.bench.form.Section;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
@@ -17,7 +16,7 @@ import javafx.scene.layout.FlowPane;
 /** The editor of the exercise on the Bench. */
 public final class ExercisePane extends EditorPane {
 
-    private final Texts texts = EditorTexts.open();
+    private final Texts texts;
 
     /**
      * Makes the editor.
@@ -26,11 +25,18 @@ public final class ExercisePane extends EditorPane {
      * @param unit the unit of lengths
      * @param threads where to work and where to show
      * @param tryIt opens the exercise as a trainee sees it
+     * @param texts the sentences of the editors
      */
-    public ExercisePane(DocumentViewModel document, ObservableValue<LengthUnit> unit, Threads threads, Runnable tryIt) {
-        super("exercise-editor", EditorTexts.open().say("exercise.name"));
+    public ExercisePane(
+            DocumentViewModel document,
+            ObservableValue<LengthUnit> unit,
+            Threads threads,
+            Runnable tryIt,
+            Texts texts) {
+        super("exercise-editor", texts.say("exercise.name"));
+        this.texts = texts;
         ExerciseEditorViewModel model = new ExerciseEditorViewModel(document, texts);
-        Words words = Words.in(unit.getValue());
+        Words words = Words.in(unit.getValue(), texts.locale());
         AskedViewModel asked = new AskedViewModel(model, threads);
         Section key = section("asked", false, new AskedSection(model, asked, unit));
         key.expandedProperty().addListener((o, before, now) -> asked.watch(now));

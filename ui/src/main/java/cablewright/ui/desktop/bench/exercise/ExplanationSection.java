@@ -2,9 +2,9 @@
 package cablewright.ui.desktop.bench.exercise;
 
 import cablewright.lessons.bench.edit.ExerciseEdits;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.form.FieldViewModel;
 import cablewright.ui.desktop.bench.form.MarkdownField;
-import cablewright.ui.words.Texts;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;

@@ -5,6 +5,7 @@ import cablewright.lessons.bench.edit.ExerciseEdits;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Permitted;
 import cablewright.lessons.exercise.Start;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.ui.desktop.bench.form.FieldViewModel;
 import cablewright.ui.desktop.bench.form.NumberEntry;
@@ -13,7 +14,6 @@ import cablewright.ui.desktop.bench.form.SwitchField;
 import cablewright.ui.desktop.bench.form.TypedField;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Quantities;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Optional;
@@ -80,7 +80,7 @@ final class StartSection extends VBox {
     }
 
     private Words words() {
-        return Words.in(unit.getValue());
+        return Words.in(unit.getValue(), texts.locale());
     }
 
     private static UnaryOperator<Exercise> edit(UnaryOperator<Start> start) {

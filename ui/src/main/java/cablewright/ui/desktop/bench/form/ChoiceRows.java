@@ -3,8 +3,8 @@ package cablewright.ui.desktop.bench.form;
 
 import cablewright.lessons.bench.BenchDocument;
 import cablewright.lessons.exercise.Choice;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.document.DocumentViewModel;
-import cablewright.ui.words.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

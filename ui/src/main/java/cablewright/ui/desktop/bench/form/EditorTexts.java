@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.form;
 
-import cablewright.ui.words.Texts;
+import cablewright.lessons.text.Texts;
+import java.util.Locale;
 
 /** The sentences of the Bench's editors. */
 public final class EditorTexts {
@@ -14,9 +15,10 @@ public final class EditorTexts {
     /**
      * Opens the sentences.
      *
+     * @param locale the language
      * @return the texts
      */
-    public static Texts open() {
-        return new Texts(BUNDLE);
+    public static Texts open(Locale locale) {
+        return new Texts(BUNDLE, locale);
     }
 }

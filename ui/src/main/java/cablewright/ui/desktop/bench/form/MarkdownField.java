@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.form;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.practice.MarkdownText;
-import cablewright.ui.words.Texts;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.form;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.words.Quantities;
-import cablewright.ui.words.Texts;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;

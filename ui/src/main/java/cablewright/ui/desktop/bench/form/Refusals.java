@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.form;
 
-import cablewright.ui.words.Texts;
+import cablewright.lessons.text.Texts;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.form;
 
-import cablewright.ui.words.Texts;
+import cablewright.lessons.text.Texts;
 import java.util.function.IntConsumer;
 import javafx.geometry.Pos;
 import javafx.scene.layout.HBox;

@@ -4,6 +4,7 @@ package cablewright.ui.desktop.bench.inspector;
 import cablewright.lessons.bench.field.Measure;
 import cablewright.lessons.bench.field.NumberField.Bounds;
 import cablewright.lessons.bench.field.NumberField.Travel;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.TestLead;
 import cablewright.simulator.line.CableType;
@@ -11,7 +12,6 @@ import cablewright.ui.desktop.bench.model.BenchViewModel;
 import cablewright.ui.desktop.bench.model.CableViewModel;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.NoticeWords;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -86,7 +86,8 @@ final class CablePane extends VBox {
     /** Where a model is used beyond its range, the result says so. */
     private void showRemarks() {
         double top = model.trace().settings().stimulusProperty().get().topHertz();
-        List<String> sentences = new NoticeWords(Words.in(unit().get()).quantities()).of(cable.cable(), top);
+        List<String> sentences =
+                new NoticeWords(Words.in(unit().get(), texts.locale()).quantities()).of(cable.cable(), top);
         remarks.setText(String.join("\n", sentences));
         shown(remarksHead, !sentences.isEmpty());
         shown(remarks, !sentences.isEmpty());

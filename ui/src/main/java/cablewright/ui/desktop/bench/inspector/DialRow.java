@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.inspector;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.inspector;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.quantity.Quantity;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Locale;

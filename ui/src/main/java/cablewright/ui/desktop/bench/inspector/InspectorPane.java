@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.inspector;
 
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.Event;
 import cablewright.ui.desktop.bench.model.BenchViewModel;
-import cablewright.ui.words.Texts;
 import java.util.Optional;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;

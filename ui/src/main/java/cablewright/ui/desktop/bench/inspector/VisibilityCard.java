@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.inspector;
 
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.explanation.EventFacts;
 import cablewright.simulator.explanation.visibility.EventVisibility;
 import cablewright.simulator.explanation.visibility.PlaceVisibility;
@@ -11,7 +12,6 @@ import cablewright.simulator.reading.EventReturnLoss;
 import cablewright.ui.desktop.bench.model.BenchTraceViewModel;
 import cablewright.ui.desktop.bench.model.BenchViewModel;
 import cablewright.ui.words.Quantities;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.VisibilityWords;
 import cablewright.ui.words.Words;
 import java.util.List;

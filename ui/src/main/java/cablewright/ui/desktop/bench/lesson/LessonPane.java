@@ -2,9 +2,9 @@
 package cablewright.ui.desktop.bench.lesson;
 
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.desktop.bench.form.EditorPane;
-import cablewright.ui.desktop.bench.form.EditorTexts;
 import cablewright.ui.desktop.bench.form.FieldViewModel;
 import cablewright.ui.desktop.bench.form.IndexedRows;
 import cablewright.ui.desktop.bench.form.MarkdownField;
@@ -12,7 +12,6 @@ import cablewright.ui.desktop.bench.form.NumberEntry;
 import cablewright.ui.desktop.bench.form.Section;
 import cablewright.ui.desktop.bench.form.TypedField;
 import cablewright.ui.desktop.bench.lesson.LessonEditorViewModel.Told;
-import cablewright.ui.words.Texts;
 import java.nio.file.Path;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -26,7 +25,7 @@ public final class LessonPane extends EditorPane {
 
     private static final NumberEntry PERCENT = NumberEntry.between("%", 0.01, 0, 1, 1);
 
-    private final Texts texts = EditorTexts.open();
+    private final Texts texts;
     private final LessonEditorViewModel model;
     private final IndexedRows rows;
 
@@ -34,9 +33,11 @@ public final class LessonPane extends EditorPane {
      * Makes the editor.
      *
      * @param document the document on the Bench
+     * @param texts the sentences of the editors
      */
-    public LessonPane(DocumentViewModel document) {
-        super("lesson-editor", EditorTexts.open().say("lesson.name"));
+    public LessonPane(DocumentViewModel document, Texts texts) {
+        super("lesson-editor", texts.say("lesson.name"));
+        this.texts = texts;
         this.model = new LessonEditorViewModel(document, texts);
         this.rows = new IndexedRows(document, now -> now.lesson().pages().size(), number -> new PageRow(model, number));
         add(

@@ -4,6 +4,7 @@ package cablewright.ui.desktop.bench.model;
 import cablewright.lessons.bench.UsualView;
 import cablewright.lessons.bench.edit.CableEdits;
 import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.explanation.EventFacts;
 import cablewright.simulator.explanation.visibility.EventVisibility;
@@ -16,7 +17,6 @@ import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.desktop.track.AxisViewModel;
 import cablewright.ui.desktop.track.CableTrackViewModel;
 import cablewright.ui.desktop.track.TraceTrackViewModel;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Optional;
@@ -99,7 +99,7 @@ public final class BenchTraceViewModel {
                 traceTrack,
                 () -> answered.map(it -> new LatticeViewModel.Subject(
                         it.exercise().cable(), it.exercise().instrument(), it.end())),
-                Words.in(axis.unitProperty().get()),
+                Words.in(axis.unitProperty().get(), desktop.locale()),
                 threads,
                 this::showProblem);
         this.question = new BenchTraces.Question(

@@ -5,11 +5,11 @@ import cablewright.lessons.bench.BenchDocument;
 import cablewright.lessons.bench.edit.ExerciseEdits;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.Event;
 import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.Optional;
 import javafx.beans.property.ObjectProperty;
@@ -57,7 +57,7 @@ public final class BenchViewModel {
             Texts desktop) {
         this.texts = texts;
         this.threads = threads;
-        this.words = Words.in(unit.getValue());
+        this.words = Words.in(unit.getValue(), texts.locale());
         this.names = new InsertWords(words, texts);
         this.document = new DocumentViewModel(first);
         this.saved = first;

@@ -2,6 +2,7 @@
 package cablewright.ui.desktop.bench.model;
 
 import cablewright.lessons.bench.edit.CableEdits;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Lumped;
@@ -10,7 +11,6 @@ import cablewright.simulator.cable.TestLead;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
 import cablewright.ui.desktop.bench.document.DocumentViewModel;
-import cablewright.ui.words.Texts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

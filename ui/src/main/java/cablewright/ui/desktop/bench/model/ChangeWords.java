@@ -4,7 +4,7 @@ package cablewright.ui.desktop.bench.model;
 import cablewright.lessons.bench.DocumentChange;
 import cablewright.lessons.bench.DocumentChanges;
 import cablewright.lessons.exercise.Lesson;
-import cablewright.ui.words.Texts;
+import cablewright.lessons.text.Texts;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;

@@ -2,8 +2,8 @@
 package cablewright.ui.desktop.bench.model;
 
 import cablewright.lessons.bench.edit.Insertable;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.EnumMap;
 import java.util.Map;

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.paper;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.form.EditorTexts;
 import cablewright.ui.desktop.bench.model.BenchViewModel;
 import cablewright.ui.desktop.bench.paper.PaperViewModel.Sheets;
 import cablewright.ui.print.PaperSize;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
@@ -36,7 +36,7 @@ public final class PaperMenu extends HBox {
 
     private final PaperViewModel model;
     private final Supplier<Node> tracks;
-    private final Texts texts = EditorTexts.open();
+    private final Texts texts;
     private final MenuButton menu = new MenuButton();
 
     /**
@@ -44,8 +44,10 @@ public final class PaperMenu extends HBox {
      *
      * @param model what puts things on paper
      * @param tracks what a copied picture shows
+     * @param texts the sentences of the editors
      */
-    public PaperMenu(PaperViewModel model, Supplier<Node> tracks) {
+    public PaperMenu(PaperViewModel model, Supplier<Node> tracks, Texts texts) {
+        this.texts = texts;
         this.model = model;
         this.tracks = tracks;
         getStyleClass().add("paper-menu");
@@ -76,6 +78,7 @@ public final class PaperMenu extends HBox {
      * @return the menu
      */
     public static PaperMenu of(BenchViewModel bench, ObservableValue<LengthUnit> unit, Supplier<Node> tracks) {
+        Texts texts = EditorTexts.open(bench.texts().locale());
         PaperViewModel model = new PaperViewModel(
                 () -> bench.document().now().exercise(),
                 () -> Optional.ofNullable(
@@ -84,8 +87,8 @@ public final class PaperMenu extends HBox {
                                 taken, bench.trace().endProperty().get())),
                 unit,
                 bench.threads(),
-                EditorTexts.open());
-        return new PaperMenu(model, tracks);
+                texts);
+        return new PaperMenu(model, tracks, texts);
     }
 
     private void fill() {

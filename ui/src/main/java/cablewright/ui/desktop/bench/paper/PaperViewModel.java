@@ -3,6 +3,7 @@ package cablewright.ui.desktop.bench.paper;
 
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.format.AtomicSave;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Trace;
 import cablewright.ui.desktop.task.Threads;
@@ -13,7 +14,6 @@ import cablewright.ui.print.Printout;
 import cablewright.ui.print.SheetMaker;
 import cablewright.ui.print.TracksPicture;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -93,7 +93,7 @@ public final class PaperViewModel {
     private Callable<Printout> sheets(Sheets sheets) {
         Exercise of = exercise.get();
         PaperSize on = paper.get();
-        Words words = Words.in(unit.getValue());
+        Words words = Words.in(unit.getValue(), texts.locale());
         return () -> made(sheets, of, on, words);
     }
 
@@ -162,8 +162,8 @@ public final class PaperViewModel {
             message.set(texts.say(format.isEmpty() ? "paper.ending" : "paper.noTrace"));
             return;
         }
-        TracksPicture picture =
-                new TracksPicture(exercise.get(), now.get().trace(), now.get().end(), Words.in(unit.getValue()));
+        TracksPicture picture = new TracksPicture(
+                exercise.get(), now.get().trace(), now.get().end(), Words.in(unit.getValue(), texts.locale()));
         work(() -> {
             AtomicSave.save(file, picture.draw(format.get()));
             return texts.say("paper.drawn", file.getFileName());

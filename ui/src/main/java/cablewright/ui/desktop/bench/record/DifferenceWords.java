@@ -2,11 +2,11 @@
 package cablewright.ui.desktop.bench.record;
 
 import cablewright.lessons.bench.edit.RecordDifference;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
 import cablewright.ui.words.Quantities;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 
 /** Tells in what drawings and cable differ. */

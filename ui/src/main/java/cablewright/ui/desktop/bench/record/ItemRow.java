@@ -3,6 +3,7 @@ package cablewright.ui.desktop.bench.record;
 
 import cablewright.lessons.bench.BenchDocument;
 import cablewright.lessons.exercise.RecordedItem;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.Nature;
 import cablewright.ui.desktop.bench.form.FieldViewModel;
@@ -11,7 +12,6 @@ import cablewright.ui.desktop.bench.form.NumberEntry;
 import cablewright.ui.desktop.bench.form.PickField;
 import cablewright.ui.desktop.bench.form.TypedField;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -6,17 +6,16 @@ import cablewright.lessons.bench.edit.RecordDifference.What;
 import cablewright.lessons.bench.edit.RecordSpoiler;
 import cablewright.lessons.exercise.RecordedEnd;
 import cablewright.lessons.exercise.RecordedItem;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
 import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.desktop.bench.form.EditorPane;
-import cablewright.ui.desktop.bench.form.EditorTexts;
 import cablewright.ui.desktop.bench.form.FieldViewModel;
 import cablewright.ui.desktop.bench.form.NumberEntry;
 import cablewright.ui.desktop.bench.form.PickField;
 import cablewright.ui.desktop.bench.form.SwitchField;
 import cablewright.ui.desktop.bench.form.TypedField;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -47,8 +46,8 @@ public final class RecordPane extends EditorPane {
 
     private final RecordViewModel model;
     private final ObservableValue<LengthUnit> unit;
-    private final Texts texts = EditorTexts.open();
-    private final DifferenceWords told = new DifferenceWords(texts);
+    private final Texts texts;
+    private final DifferenceWords told;
     private final VBox items = new VBox();
     private final VBox lacking = new VBox();
     private final Map<String, ItemRow> rows = new LinkedHashMap<>();
@@ -61,9 +60,10 @@ public final class RecordPane extends EditorPane {
      *
      * @param document the document on the Bench
      * @param unit the unit of lengths
+     * @param texts the sentences of the editors
      */
-    public RecordPane(DocumentViewModel document, ObservableValue<LengthUnit> unit) {
-        this(document, unit, new SplittableRandom()::nextLong);
+    public RecordPane(DocumentViewModel document, ObservableValue<LengthUnit> unit, Texts texts) {
+        this(document, unit, texts, new SplittableRandom()::nextLong);
     }
 
     /**
@@ -71,10 +71,13 @@ public final class RecordPane extends EditorPane {
      *
      * @param document the document on the Bench
      * @param unit the unit of lengths
+     * @param texts the sentences of the editors
      * @param chance decides which item is spoilt, and how far
      */
-    public RecordPane(DocumentViewModel document, ObservableValue<LengthUnit> unit, LongSupplier chance) {
-        super("record-editor", EditorTexts.open().say("record.name"));
+    public RecordPane(DocumentViewModel document, ObservableValue<LengthUnit> unit, Texts texts, LongSupplier chance) {
+        super("record-editor", texts.say("record.name"));
+        this.texts = texts;
+        this.told = new DifferenceWords(texts);
         this.unit = unit;
         this.model = new RecordViewModel(document, texts, chance);
         summary.setId("record-summary");
@@ -91,7 +94,7 @@ public final class RecordPane extends EditorPane {
     }
 
     private Words words() {
-        return Words.in(unit.getValue());
+        return Words.in(unit.getValue(), texts.locale());
     }
 
     private static Label differenceLabel(String id) {

@@ -1,15 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.sheet;
 
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.line.CableFamily;
 import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.desktop.bench.form.EditorPane;
-import cablewright.ui.desktop.bench.form.EditorTexts;
 import cablewright.ui.desktop.bench.form.LocalField;
 import cablewright.ui.desktop.bench.form.NumberEntry;
 import cablewright.ui.desktop.bench.form.TypedField;
 import cablewright.ui.desktop.task.Threads;
-import cablewright.ui.words.Texts;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -37,7 +36,7 @@ public final class DataSheetPane extends EditorPane {
     private static final NumberEntry DIAMETER = new NumberEntry("mm", 1e-3, 0, 0.3, false, 3);
     private static final int FIRST_POINTS = 3;
 
-    private final Texts texts = EditorTexts.open();
+    private final Texts texts;
     private final DataSheetViewModel model;
     private final VBox points = new VBox();
     private final ComboBox<Integer> runs = new ComboBox<>();
@@ -48,9 +47,11 @@ public final class DataSheetPane extends EditorPane {
      *
      * @param document the document on the Bench
      * @param threads where to work and where to show
+     * @param texts the sentences of the editors
      */
-    public DataSheetPane(DocumentViewModel document, Threads threads) {
-        super("sheet-editor", EditorTexts.open().say("sheet.name"));
+    public DataSheetPane(DocumentViewModel document, Threads threads, Texts texts) {
+        super("sheet-editor", texts.say("sheet.name"));
+        this.texts = texts;
         this.model = new DataSheetViewModel(document, threads, texts);
         points.getStyleClass().add("item-rows");
         Label what = told(texts.say("sheet.what"));

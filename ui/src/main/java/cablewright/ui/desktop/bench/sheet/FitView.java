@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.sheet;
 
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.crosssection.datasheet.DataSheetFit;
 import cablewright.ui.desktop.bench.sheet.DataSheetViewModel.Fitted;
 import cablewright.ui.words.Quantities;
-import cablewright.ui.words.Texts;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.sheet;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.form.IconButton;
 import cablewright.ui.desktop.bench.form.LocalField;
 import cablewright.ui.desktop.bench.form.NumberEntry;
 import cablewright.ui.desktop.bench.form.TypedField;
-import cablewright.ui.words.Texts;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;

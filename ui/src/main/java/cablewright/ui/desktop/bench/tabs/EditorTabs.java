@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.tabs;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.desktop.bench.exercise.ExercisePane;
 import cablewright.ui.desktop.bench.form.EditorTexts;
@@ -9,8 +10,8 @@ import cablewright.ui.desktop.bench.record.RecordPane;
 import cablewright.ui.desktop.bench.sheet.DataSheetPane;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import java.util.List;
+import java.util.Locale;
 import javafx.beans.property.ObjectProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Tab;
@@ -27,16 +28,21 @@ public final class EditorTabs {
      * @param unit the unit of lengths
      * @param threads where to work and where to show
      * @param tryIt opens the exercise as a trainee sees it
+     * @param locale the language
      * @return the tabs, in the order in which they are worked through
      */
     public static List<Tab> of(
-            DocumentViewModel document, ObjectProperty<LengthUnit> unit, Threads threads, Runnable tryIt) {
-        Texts texts = EditorTexts.open();
+            DocumentViewModel document,
+            ObjectProperty<LengthUnit> unit,
+            Threads threads,
+            Runnable tryIt,
+            Locale locale) {
+        Texts texts = EditorTexts.open(locale);
         return List.of(
-                tab("record", texts, new RecordPane(document, unit)),
-                tab("exercise", texts, new ExercisePane(document, unit, threads, tryIt)),
-                tab("lesson", texts, new LessonPane(document)),
-                tab("sheet", texts, new DataSheetPane(document, threads)));
+                tab("record", texts, new RecordPane(document, unit, texts)),
+                tab("exercise", texts, new ExercisePane(document, unit, threads, tryIt, texts)),
+                tab("lesson", texts, new LessonPane(document, texts)),
+                tab("sheet", texts, new DataSheetPane(document, threads, texts)));
     }
 
     private static Tab tab(String name, Texts texts, Node content) {

@@ -5,6 +5,7 @@ import cablewright.lessons.bench.BenchDocument;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.LengthUnit;
 import java.time.Clock;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.beans.property.ObjectProperty;
@@ -20,6 +21,7 @@ public final class TrialStack extends StackPane {
     private final ObjectProperty<LengthUnit> unit;
     private final Threads threads;
     private final Clock clock;
+    private final Locale locale;
     private Optional<Node> bench = Optional.empty();
     private Optional<TrialView> trial = Optional.empty();
     private Optional<Node> focusBefore = Optional.empty();
@@ -31,8 +33,15 @@ public final class TrialStack extends StackPane {
      * @param unit the unit of lengths
      * @param threads where to work and where to show
      * @param clock tells when exercises are opened and committed
+     * @param locale the language
      */
-    public TrialStack(Supplier<BenchDocument> document, ObjectProperty<LengthUnit> unit, Threads threads, Clock clock) {
+    public TrialStack(
+            Supplier<BenchDocument> document,
+            ObjectProperty<LengthUnit> unit,
+            Threads threads,
+            Clock clock,
+            Locale locale) {
+        this.locale = locale;
         this.document = document;
         this.unit = unit;
         this.threads = threads;
@@ -59,7 +68,7 @@ public final class TrialStack extends StackPane {
     public void open() {
         if (trial.isEmpty()) {
             focusBefore = Optional.ofNullable(getScene()).map(scene -> scene.getFocusOwner());
-            TrialView view = new TrialView(document.get(), unit, threads, clock, this::close);
+            TrialView view = new TrialView(document.get(), unit, threads, clock, this::close, locale);
             trial = Optional.of(view);
             bench.ifPresent(node -> node.setVisible(false));
             getChildren().add(view);

@@ -2,14 +2,15 @@
 package cablewright.ui.desktop.bench.trial;
 
 import cablewright.lessons.bench.BenchDocument;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.form.EditorTexts;
 import cablewright.ui.desktop.practice.PracticeView;
 import cablewright.ui.desktop.practice.model.PracticeViewModel;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.time.Clock;
+import java.util.Locale;
 import javafx.beans.property.ObjectProperty;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -41,16 +42,22 @@ public final class TrialView extends BorderPane {
      * @param threads where to work and where to show
      * @param clock tells when exercises are opened and committed
      * @param back goes back to the Bench
+     * @param locale the language
      */
     public TrialView(
-            BenchDocument document, ObjectProperty<LengthUnit> unit, Threads threads, Clock clock, Runnable back) {
-        Texts texts = new Texts(PRACTICE_TEXTS);
+            BenchDocument document,
+            ObjectProperty<LengthUnit> unit,
+            Threads threads,
+            Clock clock,
+            Runnable back,
+            Locale locale) {
+        Texts texts = new Texts(PRACTICE_TEXTS, locale);
         model = new PracticeViewModel(document.lesson(), unit, threads, texts, clock);
         model.select(document.index());
-        practice = new PracticeView(model, texts, Words.in(unit.get()));
+        practice = new PracticeView(model, texts, Words.in(unit.get(), locale));
         getStyleClass().add("trial");
         setId("trial");
-        setTop(bar(back));
+        setTop(bar(back, EditorTexts.open(locale)));
         setCenter(practice);
         // After Practice, which has its own use for the key while a list is open.
         addEventHandler(KeyEvent.KEY_PRESSED, event -> {
@@ -61,8 +68,7 @@ public final class TrialView extends BorderPane {
         });
     }
 
-    private static HBox bar(Runnable back) {
-        Texts texts = EditorTexts.open();
+    private static HBox bar(Runnable back, Texts texts) {
         Label told = new Label(texts.say("trial.told"));
         told.setId("trial-told");
         told.setWrapText(true);

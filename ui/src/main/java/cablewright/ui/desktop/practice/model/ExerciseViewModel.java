@@ -6,6 +6,7 @@ import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
@@ -14,7 +15,6 @@ import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.desktop.track.AxisViewModel;
 import cablewright.ui.desktop.track.ReadingAids;
 import cablewright.ui.desktop.track.TraceTrackViewModel;
-import cablewright.ui.words.Texts;
 import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
@@ -78,7 +78,8 @@ public final class ExerciseViewModel {
         this.traceTrack = new TraceTrackViewModel(axis, exercise.instrument().sourceOhms(), texts);
         this.phase = new ReadOnlyObjectWrapper<>(exercise.prediction().isPresent() ? Phase.ASKED : Phase.READING);
         axis.setRange(exercise.start().settings().rangeMetres());
-        this.reveal = new RevealViewModel(exercise, bench, settings, traceTrack, threads, this::showProblem);
+        this.reveal =
+                new RevealViewModel(exercise, bench, settings, traceTrack, threads, texts.locale(), this::showProblem);
         listen();
     }
 

@@ -20,6 +20,7 @@ import cablewright.ui.desktop.track.CableTrackViewModel;
 import cablewright.ui.desktop.track.TraceTrackViewModel;
 import cablewright.ui.words.Words;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
@@ -56,6 +57,7 @@ public final class RevealViewModel {
             SettingsViewModel settings,
             TraceTrackViewModel traceTrack,
             Threads threads,
+            Locale locale,
             Consumer<Exception> problems) {
         this.exercise = exercise;
         this.bench = bench;
@@ -70,7 +72,7 @@ public final class RevealViewModel {
         this.lattice = new LatticeViewModel(
                 traceTrack,
                 this::subject,
-                Words.in(traceTrack.axis().unitProperty().get()),
+                Words.in(traceTrack.axis().unitProperty().get(), locale),
                 threads,
                 problems);
     }

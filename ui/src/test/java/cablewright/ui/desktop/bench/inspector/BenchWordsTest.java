@@ -11,6 +11,7 @@ import cablewright.lessons.bench.field.ChoiceField;
 import cablewright.lessons.bench.field.EventField;
 import cablewright.lessons.bench.field.EventFields;
 import cablewright.lessons.bench.field.NumberField;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.FarEnd;
@@ -19,7 +20,6 @@ import cablewright.simulator.line.Catalogue;
 import cablewright.ui.desktop.bench.BenchView;
 import cablewright.ui.desktop.bench.model.InsertWords;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -33,8 +33,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Whatever can be put on a cable has a name, a letter, and words for each of its numbers and choices. */
 class BenchWordsTest {
 
-    private final Texts texts = new Texts(BenchView.BUNDLE);
-    private final Words words = Words.in(LengthUnit.METRES);
+    private final Texts texts = new Texts(BenchView.BUNDLE, Locale.ROOT);
+    private final Words words = Words.in(LengthUnit.METRES, Locale.ROOT);
     private final InsertWords names = new InsertWords(words, texts);
 
     /** A cable that can carry the thing, with it. */

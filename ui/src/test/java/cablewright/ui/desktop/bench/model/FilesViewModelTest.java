@@ -12,13 +12,14 @@ import cablewright.lessons.bench.RecoveryFolder;
 import cablewright.lessons.bench.edit.ExerciseEdits;
 import cablewright.lessons.bench.edit.Insertable;
 import cablewright.lessons.bench.edit.RecordEdits;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.BenchView;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicInteger;
 import javafx.beans.property.SimpleObjectProperty;
@@ -39,8 +40,8 @@ class FilesViewModelTest {
                 Threads.sameThread(),
                 new OneText(),
                 new BenchStore(Optional.of(recovery), RecentFiles.none()),
-                new Texts(BenchView.BUNDLE),
-                new Texts("cablewright.ui.desktop.shell.desktop"));
+                new Texts(BenchView.BUNDLE, Locale.ROOT),
+                new Texts("cablewright.ui.desktop.shell.desktop", Locale.ROOT));
     }
 
     /** A clipboard for tests. */

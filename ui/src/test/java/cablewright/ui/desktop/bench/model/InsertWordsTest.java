@@ -4,18 +4,20 @@ package cablewright.ui.desktop.bench.model;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import cablewright.lessons.bench.edit.Insertable;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.BenchView;
 import cablewright.ui.words.LengthUnit;
-import cablewright.ui.words.Texts;
 import cablewright.ui.words.Words;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
 class InsertWordsTest {
 
-    private final InsertWords words = new InsertWords(Words.in(LengthUnit.METRES), new Texts(BenchView.BUNDLE));
+    private final InsertWords words =
+            new InsertWords(Words.in(LengthUnit.METRES, Locale.ROOT), new Texts(BenchView.BUNDLE, Locale.ROOT));
 
     @Test
     void everyThingHasANameAndALetterOfItsOwn() {

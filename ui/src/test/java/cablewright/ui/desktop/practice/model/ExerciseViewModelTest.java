@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Trace;
@@ -17,10 +18,10 @@ import cablewright.ui.desktop.lattice.LatticeViewModel;
 import cablewright.ui.desktop.shell.Examples;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.lattice.Lattice;
-import cablewright.ui.words.Texts;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -34,7 +35,7 @@ class ExerciseViewModelTest {
                 Examples.lesson().exercises().get(number),
                 MARKER,
                 Threads.sameThread(),
-                new Texts("cablewright.ui.desktop.shell.desktop"),
+                new Texts("cablewright.ui.desktop.shell.desktop", Locale.ROOT),
                 Clock.fixed(Instant.EPOCH, ZoneOffset.UTC));
         model.open();
         return model;
