@@ -3,9 +3,9 @@ package cablewright.ui.demonstrations;
 
 import cablewright.lessons.demonstration.Curve;
 import cablewright.lessons.text.Texts;
-import cablewright.ui.figure.Axis;
-import cablewright.ui.figure.Panel;
-import cablewright.ui.figure.Tone;
+import cablewright.ui.drawing.axis.Axis;
+import cablewright.ui.drawing.figure.Panel;
+import cablewright.ui.drawing.palette.Tone;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.Words;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.demonstrations;
 
-import cablewright.ui.figure.Figure;
+import cablewright.ui.drawing.figure.Figure;
 import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Optional;

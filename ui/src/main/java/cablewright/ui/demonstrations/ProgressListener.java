@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.demonstrations;
 
-import cablewright.ui.figure.Figure;
+import cablewright.ui.drawing.figure.Figure;
 
 /** Hears of a figure that takes long, and can have it stopped. Called from the thread that works. */
 public interface ProgressListener {

@@ -3,10 +3,10 @@ package cablewright.ui.demonstrations;
 
 import cablewright.lessons.demonstration.SplitPair;
 import cablewright.simulator.line.Catalogue;
-import cablewright.ui.figure.Axis;
-import cablewright.ui.figure.Figure;
-import cablewright.ui.figure.Panel;
-import cablewright.ui.figure.Tone;
+import cablewright.ui.drawing.axis.Axis;
+import cablewright.ui.drawing.figure.Figure;
+import cablewright.ui.drawing.figure.Panel;
+import cablewright.ui.drawing.palette.Tone;
 import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Optional;

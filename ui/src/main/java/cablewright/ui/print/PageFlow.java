@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.print;
 
-import cablewright.ui.picture.GlyphFont;
-import cablewright.ui.picture.Pen;
-import cablewright.ui.picture.Pen.Anchor;
+import cablewright.ui.drawing.pen.GlyphFont;
+import cablewright.ui.drawing.pen.Pen;
+import cablewright.ui.drawing.pen.Pen.Anchor;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;

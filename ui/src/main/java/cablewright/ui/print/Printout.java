@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.print;
 
-import cablewright.ui.picture.PdfSheets;
-import cablewright.ui.picture.Pen;
+import cablewright.ui.drawing.pen.PdfSheets;
+import cablewright.ui.drawing.pen.Pen;
 import java.util.List;
 import java.util.function.Consumer;
 

@@ -16,7 +16,7 @@ import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.port.SimulatedPort;
 import cablewright.simulator.solve.PropagationCache;
-import cablewright.ui.chart.CableDrawing;
+import cablewright.ui.drawing.track.CableDrawing;
 import cablewright.ui.words.EventWords;
 import cablewright.ui.words.VisibilityWords;
 import cablewright.ui.words.Words;
@@ -139,11 +139,17 @@ public final class SheetMaker {
                     say("answer.name"),
                     flow.left(),
                     top + 10,
-                    cablewright.ui.picture.Pen.Anchor.START,
+                    cablewright.ui.drawing.pen.Pen.Anchor.START,
                     9,
                     PageFlow.QUIET);
             pen.line(flow.left() + 40, top + 11, middle - 12, top + 11, 0.6, 0, PageFlow.EDGE);
-            pen.text(say("answer.date"), middle, top + 10, cablewright.ui.picture.Pen.Anchor.START, 9, PageFlow.QUIET);
+            pen.text(
+                    say("answer.date"),
+                    middle,
+                    top + 10,
+                    cablewright.ui.drawing.pen.Pen.Anchor.START,
+                    9,
+                    PageFlow.QUIET);
             pen.line(middle + 34, top + 11, flow.right(), top + 11, 0.6, 0, PageFlow.EDGE);
         });
         String title = exercise.title();

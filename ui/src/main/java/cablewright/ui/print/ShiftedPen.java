@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.print;
 
-import cablewright.ui.picture.Pen;
+import cablewright.ui.drawing.pen.Pen;
 
 /**
  * Draws with another pen, a little further up.

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.print;
 
-import cablewright.ui.picture.Pen;
-import cablewright.ui.picture.Pen.Anchor;
+import cablewright.ui.drawing.pen.Pen;
+import cablewright.ui.drawing.pen.Pen.Anchor;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -6,7 +6,7 @@ import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.marking.KeyedAnswer;
 import cablewright.lessons.marking.Marker;
-import cablewright.ui.picture.PictureFormat;
+import cablewright.ui.drawing.pen.PictureFormat;
 import java.time.Instant;
 import java.util.OptionalDouble;
 
@@ -43,7 +43,7 @@ public final class Playthrough {
      */
     public byte[] picture() {
         RoundScreen screen = view.screen(round);
-        return PictureFormat.PNG.draw(screen.plot(screen.wholeWindow()));
+        return screen.plot(screen.wholeWindow()).picture(PictureFormat.PNG);
     }
 
     /**

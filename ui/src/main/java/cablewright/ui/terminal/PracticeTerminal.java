@@ -12,7 +12,7 @@ import cablewright.lessons.exercise.Reasons;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
 import cablewright.lessons.practice.PracticeSession;
-import cablewright.ui.picture.TerminalStyle;
+import cablewright.ui.drawing.text.TerminalStyle;
 import cablewright.ui.terminal.Instruction.Plain;
 import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.LengthUnit;

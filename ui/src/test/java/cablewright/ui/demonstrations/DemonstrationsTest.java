@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.text.Texts;
-import cablewright.ui.figure.Figure;
-import cablewright.ui.figure.FigureData;
+import cablewright.ui.drawing.figure.Figure;
+import cablewright.ui.drawing.figure.FigureData;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Words;
 import java.util.List;

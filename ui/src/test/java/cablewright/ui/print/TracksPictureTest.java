@@ -13,7 +13,7 @@ import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.port.SimulatedPort;
 import cablewright.simulator.solve.PropagationCache;
-import cablewright.ui.picture.PictureFormat;
+import cablewright.ui.drawing.pen.PictureFormat;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Words;
 import java.io.ByteArrayInputStream;

@@ -13,7 +13,7 @@ import cablewright.lessons.exercise.Prediction;
 import cablewright.lessons.exercise.Reasons;
 import cablewright.lessons.marking.Marker;
 import cablewright.ui.commandline.Samples;
-import cablewright.ui.picture.TerminalStyle;
+import cablewright.ui.drawing.text.TerminalStyle;
 import cablewright.ui.words.LengthUnit;
 import java.time.Clock;
 import java.time.Instant;

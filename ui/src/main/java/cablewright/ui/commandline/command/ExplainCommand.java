@@ -24,7 +24,7 @@ import cablewright.ui.commandline.output.ExplanationText;
 import cablewright.ui.commandline.output.Output;
 import cablewright.ui.commandline.output.PathLines;
 import cablewright.ui.commandline.output.TraceTaker;
-import cablewright.ui.lattice.LatticeMaker;
+import cablewright.ui.drawing.lattice.LatticeMaker;
 import cablewright.ui.words.NoticeWords;
 import cablewright.ui.words.Words;
 import java.nio.charset.StandardCharsets;

@@ -3,10 +3,10 @@ package cablewright.ui.commandline.command;
 
 import cablewright.ui.commandline.environment.InputProblem;
 import cablewright.ui.commandline.output.Output;
-import cablewright.ui.lattice.Lattice;
-import cablewright.ui.lattice.LatticeSheet;
-import cablewright.ui.lattice.LatticeText;
-import cablewright.ui.picture.PictureFormat;
+import cablewright.ui.drawing.lattice.Lattice;
+import cablewright.ui.drawing.lattice.LatticeSheet;
+import cablewright.ui.drawing.lattice.LatticeText;
+import cablewright.ui.drawing.pen.PictureFormat;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Locale;

@@ -12,7 +12,7 @@ import cablewright.ui.commandline.option.LineOptions;
 import cablewright.ui.commandline.option.StimulusOptions;
 import cablewright.ui.commandline.option.UsualPulse;
 import cablewright.ui.commandline.output.Output;
-import cablewright.ui.picture.TerminalStyle;
+import cablewright.ui.drawing.text.TerminalStyle;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline.environment;
 
-import cablewright.ui.picture.TerminalStyle;
+import cablewright.ui.drawing.text.TerminalStyle;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;

@@ -2,7 +2,7 @@
 package cablewright.ui.commandline.output;
 
 import cablewright.lessons.marking.MarkSheet;
-import cablewright.ui.picture.TerminalStyle;
+import cablewright.ui.drawing.text.TerminalStyle;
 import cablewright.ui.words.FindingText;
 import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.Words;

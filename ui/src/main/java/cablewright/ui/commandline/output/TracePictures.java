@@ -5,10 +5,10 @@ import cablewright.simulator.instrument.Settings;
 import cablewright.ui.commandline.environment.Environment;
 import cablewright.ui.commandline.environment.TerminalSize;
 import cablewright.ui.commandline.option.TraceFormat;
-import cablewright.ui.picture.PictureFormat;
-import cablewright.ui.picture.TextPlot;
-import cablewright.ui.picture.TracePlot;
-import cablewright.ui.picture.TracePlot.Window;
+import cablewright.ui.drawing.pen.PictureFormat;
+import cablewright.ui.drawing.text.TextPlot;
+import cablewright.ui.drawing.track.TracePlot;
+import cablewright.ui.drawing.track.TracePlot.Window;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.Words;
@@ -33,9 +33,9 @@ public final class TracePictures {
             case CSV -> TraceTables.csv(trace);
             case JSON -> TraceTables.json(trace);
             case TEXT -> text(plot(trace, settings));
-            case PNG -> PictureFormat.PNG.draw(plot(trace, settings));
-            case SVG -> PictureFormat.SVG.draw(plot(trace, settings));
-            case PDF -> PictureFormat.PDF.draw(plot(trace, settings));
+            case PNG -> plot(trace, settings).picture(PictureFormat.PNG);
+            case SVG -> plot(trace, settings).picture(PictureFormat.SVG);
+            case PDF -> plot(trace, settings).picture(PictureFormat.PDF);
         };
     }
 

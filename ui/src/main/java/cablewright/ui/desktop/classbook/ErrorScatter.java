@@ -5,7 +5,7 @@ import cablewright.lessons.classbook.ClassSummary;
 import cablewright.lessons.classbook.ClassSummary.PlaceError;
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
-import cablewright.ui.chart.Ticks;
+import cablewright.ui.drawing.axis.Ticks;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.Words;

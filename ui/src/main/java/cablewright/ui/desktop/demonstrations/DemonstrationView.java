@@ -2,9 +2,9 @@
 package cablewright.ui.desktop.demonstrations;
 
 import cablewright.lessons.text.Texts;
-import cablewright.ui.figure.Figure;
-import cablewright.ui.figure.FigureSheet;
-import cablewright.ui.figure.Palette;
+import cablewright.ui.drawing.figure.Figure;
+import cablewright.ui.drawing.figure.FigureSheet;
+import cablewright.ui.drawing.palette.Palette;
 import cablewright.ui.words.LengthUnit;
 import java.io.File;
 import java.io.IOException;

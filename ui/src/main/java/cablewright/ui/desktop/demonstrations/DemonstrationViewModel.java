@@ -6,7 +6,7 @@ import cablewright.ui.demonstrations.ProgressListener;
 import cablewright.ui.demonstrations.Values;
 import cablewright.ui.desktop.task.LatestRun;
 import cablewright.ui.desktop.task.Threads;
-import cablewright.ui.figure.Figure;
+import cablewright.ui.drawing.figure.Figure;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Words;
 import java.util.Locale;

@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.demonstrations;
 
-import cablewright.ui.desktop.track.CanvasPen;
-import cablewright.ui.figure.Box;
-import cablewright.ui.figure.Figure;
-import cablewright.ui.figure.FigureDrawing;
-import cablewright.ui.figure.FigureLayout;
-import cablewright.ui.figure.Palette;
+import cablewright.ui.drawing.figure.Figure;
+import cablewright.ui.drawing.figure.FigureDrawing;
+import cablewright.ui.drawing.figure.FigureLayout;
+import cablewright.ui.drawing.palette.Palette;
+import cablewright.ui.drawing.pen.Box;
+import cablewright.ui.drawing.screen.CanvasPen;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.AccessibleRole;

@@ -2,11 +2,11 @@
 package cablewright.ui.desktop.lattice;
 
 import cablewright.lessons.text.Texts;
-import cablewright.ui.desktop.track.CanvasPen;
-import cablewright.ui.figure.Box;
-import cablewright.ui.figure.Palette;
-import cablewright.ui.lattice.Lattice;
-import cablewright.ui.lattice.LatticeDrawing;
+import cablewright.ui.drawing.lattice.Lattice;
+import cablewright.ui.drawing.lattice.LatticeDrawing;
+import cablewright.ui.drawing.palette.Palette;
+import cablewright.ui.drawing.pen.Box;
+import cablewright.ui.drawing.screen.CanvasPen;
 import java.util.Optional;
 import java.util.Set;
 import javafx.beans.binding.Bindings;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.track;
 
-import cablewright.ui.chart.DistanceView;
-import cablewright.ui.chart.Extent;
+import cablewright.ui.drawing.axis.DistanceView;
+import cablewright.ui.drawing.axis.Extent;
 import cablewright.ui.words.LengthUnit;
 import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.ObjectProperty;

@@ -2,7 +2,7 @@
 package cablewright.ui.desktop.track;
 
 import cablewright.simulator.crosssection.SectionDrawing;
-import cablewright.ui.chart.CableDrawing;
+import cablewright.ui.drawing.track.CableDrawing;
 import javafx.scene.canvas.GraphicsContext;
 
 /** Draws the cable from the side, stretch by stretch: shield, dielectric, core or the two wires; along it to scale. */

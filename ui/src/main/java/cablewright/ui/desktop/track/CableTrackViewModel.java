@@ -3,8 +3,8 @@ package cablewright.ui.desktop.track;
 
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.explanation.visibility.EventVisibility;
-import cablewright.ui.chart.CableDrawing;
-import cablewright.ui.chart.WavePlay;
+import cablewright.ui.drawing.track.CableDrawing;
+import cablewright.ui.drawing.track.WavePlay;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.track;
 
-import cablewright.ui.chart.PercentScale;
-import cablewright.ui.chart.TraceLine;
+import cablewright.ui.drawing.axis.PercentScale;
+import cablewright.ui.drawing.axis.TraceLine;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;

@@ -3,7 +3,7 @@ package cablewright.ui.desktop.track;
 
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.condition.LineCondition;
-import cablewright.ui.chart.CableDrawing;
+import cablewright.ui.drawing.track.CableDrawing;
 import cablewright.ui.words.EventWords;
 import java.util.ArrayList;
 import java.util.List;

@@ -2,7 +2,7 @@
 package cablewright.ui.desktop.track;
 
 import cablewright.simulator.cable.FarEnd;
-import cablewright.ui.chart.CableDrawing;
+import cablewright.ui.drawing.track.CableDrawing;
 import cablewright.ui.words.Words;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;

@@ -4,7 +4,7 @@ package cablewright.ui.desktop.track;
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.explanation.visibility.EventVisibility;
-import cablewright.ui.chart.CableDrawing;
+import cablewright.ui.drawing.track.CableDrawing;
 import cablewright.ui.words.EventWords;
 import cablewright.ui.words.VisibilityWords;
 import cablewright.ui.words.Words;

@@ -3,7 +3,7 @@ package cablewright.ui.desktop.track;
 
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Lumped;
-import cablewright.ui.chart.CableDrawing;
+import cablewright.ui.drawing.track.CableDrawing;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.VPos;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.track;
 
-import cablewright.ui.chart.DistanceView;
+import cablewright.ui.drawing.axis.DistanceView;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;

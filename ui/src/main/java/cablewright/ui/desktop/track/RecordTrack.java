@@ -4,7 +4,7 @@ package cablewright.ui.desktop.track;
 import cablewright.lessons.exercise.AsBuiltRecord;
 import cablewright.lessons.exercise.RecordedItem;
 import cablewright.simulator.cable.LineEnd;
-import cablewright.ui.chart.LabelRows;
+import cablewright.ui.drawing.axis.LabelRows;
 import cablewright.ui.words.Words;
 import java.util.ArrayList;
 import java.util.Comparator;

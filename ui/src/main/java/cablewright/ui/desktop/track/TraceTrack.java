@@ -2,10 +2,10 @@
 package cablewright.ui.desktop.track;
 
 import cablewright.simulator.instrument.Trace;
-import cablewright.ui.chart.Extent;
-import cablewright.ui.chart.PercentScale;
-import cablewright.ui.chart.Ticks;
-import cablewright.ui.chart.TraceLine;
+import cablewright.ui.drawing.axis.Extent;
+import cablewright.ui.drawing.axis.PercentScale;
+import cablewright.ui.drawing.axis.Ticks;
+import cablewright.ui.drawing.axis.TraceLine;
 import cablewright.ui.words.Quantities;
 import java.util.Optional;
 import java.util.stream.Collectors;

@@ -4,7 +4,7 @@ package cablewright.ui.desktop.track;
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.reading.Cursor;
-import cablewright.ui.chart.Extent;
+import cablewright.ui.drawing.axis.Extent;
 import cablewright.ui.words.Quantities;
 import java.util.List;
 import java.util.Optional;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.track;
 
-import cablewright.ui.chart.DistanceView;
-import cablewright.ui.chart.Ticks;
+import cablewright.ui.drawing.axis.DistanceView;
+import cablewright.ui.drawing.axis.Ticks;
 import cablewright.ui.words.Quantities;
 import java.util.ArrayList;
 import java.util.EnumMap;

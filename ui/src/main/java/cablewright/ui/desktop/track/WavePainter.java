@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.track;
 
-import cablewright.ui.chart.WavePlay;
+import cablewright.ui.drawing.track.WavePlay;
 import javafx.scene.canvas.GraphicsContext;
 
 /** Draws the wave on the line at one moment, as high as the gain that is set makes it; what is higher is cut off. */

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.shell;
 
-import cablewright.ui.chart.DistanceView;
 import cablewright.ui.desktop.track.AxisViewModel;
+import cablewright.ui.drawing.axis.DistanceView;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;

@@ -13,7 +13,7 @@ import cablewright.lessons.exercise.Picture;
 import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.desktop.bench.form.EditorTexts;
 import cablewright.ui.desktop.bench.lesson.LessonPane;
-import cablewright.ui.picture.PictureFormat;
+import cablewright.ui.drawing.pen.PictureFormat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -13,7 +13,7 @@ import cablewright.lessons.exercise.Picture;
 import cablewright.lessons.exercise.Prediction;
 import cablewright.ui.desktop.practice.model.ExerciseViewModel;
 import cablewright.ui.desktop.task.Threads;
-import cablewright.ui.picture.PictureFormat;
+import cablewright.ui.drawing.pen.PictureFormat;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.Node;

@@ -14,7 +14,7 @@ import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.port.SimulatedPort;
 import cablewright.simulator.solve.PropagationCache;
-import cablewright.ui.chart.CableDrawing;
+import cablewright.ui.drawing.track.CableDrawing;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;

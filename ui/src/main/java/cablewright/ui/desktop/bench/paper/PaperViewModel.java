@@ -7,7 +7,7 @@ import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Trace;
 import cablewright.ui.desktop.task.Threads;
-import cablewright.ui.picture.PictureFormat;
+import cablewright.ui.drawing.pen.PictureFormat;
 import cablewright.ui.print.PaperPrinter;
 import cablewright.ui.print.PaperSize;
 import cablewright.ui.print.Printout;

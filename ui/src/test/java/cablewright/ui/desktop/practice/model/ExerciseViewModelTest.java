@@ -17,7 +17,7 @@ import cablewright.simulator.instrument.Trace;
 import cablewright.ui.desktop.lattice.LatticeViewModel;
 import cablewright.ui.desktop.shell.Examples;
 import cablewright.ui.desktop.task.Threads;
-import cablewright.ui.lattice.Lattice;
+import cablewright.ui.drawing.lattice.Lattice;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;

@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: Apache-2.0
+/** Drawing on a JavaFX canvas. */
+package cablewright.ui.drawing.screen;

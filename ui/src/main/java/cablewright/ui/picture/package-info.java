@@ -1,2 +1,0 @@
-/** Pictures of traces without a display: as image files and as text in a terminal. */
-package cablewright.ui.picture;
