@@ -124,7 +124,7 @@ class BundlesTest {
         Set<String> found = new HashSet<>();
         try (Stream<Path> files = Files.walk(SOURCES)) {
             for (Path file : files.filter(it -> it.toString().endsWith(".java")).toList()) {
-                boolean ours = Stream.of("words", "desktop", "lattice", "commandline/output/PathLines.java")
+                boolean ours = Stream.of("words", "desktop", "drawing", "commandline/output/PathLines.java")
                         .anyMatch(part -> file.startsWith(SOURCES.resolve(part)));
                 Matcher matcher = pattern.matcher(Files.readString(file));
                 while (ours && matcher.find()) {
