@@ -8,8 +8,10 @@ import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
+import cablewright.simulator.material.PhysicalConstants;
 import cablewright.simulator.wave.HalfSine;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 
@@ -24,8 +26,6 @@ import java.util.List;
  */
 record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pulse, boolean endsTerminated) {
 
-    private static final double LIGHT_METRES_PER_SECOND = 299_792_458.0;
-
     static CablePlan draw(SeededRandom dice, GenerationRequest request) {
         List<ExerciseFamily> able = request.families().stream()
                 .filter(request.contrast()::isKnownTo)
@@ -37,7 +37,7 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
         CableType type = Catalogue.standard().type(typeId);
         double metres = Math.rint(dice.logBetween(family.shortestMetres(), family.longestMetres()));
         HalfSine pulse = new HalfSine(pulse(dice, family, metres));
-        double halfPulse = pulse.widthSeconds() * type.section().velocityFraction() * LIGHT_METRES_PER_SECOND / 2;
+        double halfPulse = pulse.widthSeconds() * type.section().velocityFraction() * PhysicalConstants.SPEED_OF_LIGHT / 2;
         List<Event> events = request.contrast() == Contrast.GHOST_AND_EVENT
                 ? ghostly(dice, family, type, metres, halfPulse)
                 : place(dice, type, request.difficulty(), metres, halfPulse, kinds(dice, family, request));
@@ -73,7 +73,11 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
         }
         int most = 1 + (int) Math.round(3 * request.difficulty());
         for (int i = family.hardware().isEmpty() ? 0 : 1 + dice.upTo(most); i > 0; i--) {
-            kinds.add(dice.of(family.hardware()));
+            EventKind kind = dice.of(family.hardware());
+            // A loop with several branches left joined is rare: one on plain lines, two on hard ones.
+            boolean oneMore = kind != EventKind.BRIDGED_TAP
+                    || Collections.frequency(kinds, kind) < (request.difficulty() < 0.5 ? 1 : 2);
+            kinds.add(oneMore ? kind : EventKind.SPLICE);
         }
         // A full open or short hides what lies beyond: at most one, and it is put last.
         boolean full = false;
@@ -103,7 +107,9 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
         double last = metres - gap;
         int n = 0;
         for (EventKind kind : ordered) {
-            double stretch = draft.stretchMetres(kind);
+            double stretch = kind == EventKind.OFF_CENTRE
+                    ? tenths(metres * dice.between(0.2, 0.5))
+                    : draft.stretchMetres(kind);
             boolean full = kind == EventKind.OPEN || kind == EventKind.SHORT;
             double least = full ? 0.5 * metres : 2 * gap;
             for (int attempt = 0; attempt < 20; attempt++) {

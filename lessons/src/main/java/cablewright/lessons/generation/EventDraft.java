@@ -16,11 +16,8 @@ import cablewright.simulator.cable.condition.SpreadPair;
 import cablewright.simulator.cable.condition.WaterIngress;
 import cablewright.simulator.cable.hardware.BridgedTap;
 import cablewright.simulator.cable.hardware.BrokenConductor;
-import cablewright.simulator.cable.hardware.Connector;
 import cablewright.simulator.cable.hardware.CorrodedJoint;
 import cablewright.simulator.cable.hardware.OneSideOpen;
-import cablewright.simulator.cable.hardware.Splice;
-import cablewright.simulator.cable.hardware.Tap;
 import cablewright.simulator.cable.hardware.TouchingConductors;
 import cablewright.simulator.crosssection.WaterDistribution;
 import cablewright.simulator.crosssection.split.SplitLayout;
@@ -32,8 +29,19 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * Draws the size of an event: plain ones stand high above the noise, hard ones low. The ranges are common practice, no
- * source; whether an event can be seen is never taken from them but checked.
+ * Draws the size of an event. Hardware is as large as it is made ({@link HardwareSizes}), whether or not it then shows; of
+ * damage, plain sizes stand high above the noise and hard ones low, within these ranges:
+ *
+ * <ul>
+ *   <li>water in paired wires: 5 to 30 % of the dielectric, which takes a pair of 98 Ω to 92 down to 67 Ω; a flooded core doubles
+ *       the capacitance or more (common practice, no source);
+ *   <li>water in coax: a film under the shield, since closed-cell foam takes none up (common practice, no source);
+ *   <li>a core off centre by 20 to 50 % of the most that there is room for, over a fifth to a half of the reel, between two
+ *       restarts of the line (common practice, no source);
+ *   <li>a bridged tap of 20 m and more (common practice, no source).
+ * </ul>
+ *
+ * <p>Whether damage can be seen is never taken from its size but checked.
  */
 final class EventDraft {
 
@@ -41,12 +49,16 @@ final class EventDraft {
     private final CableType type;
     private final double difficulty;
     private final double halfPulseMetres;
+    private final HardwareSizes sizes;
+
+    private static final double LEAST_BRANCH_METRES = 20;
 
     EventDraft(SeededRandom dice, CableType type, double difficulty, double halfPulseMetres) {
         this.dice = dice;
         this.type = type;
         this.difficulty = difficulty;
         this.halfPulseMetres = halfPulseMetres;
+        this.sizes = new HardwareSizes(type);
     }
 
     /** A strength: near 1 for a plain exercise, near 0 for a hard one. */
@@ -60,49 +72,42 @@ final class EventDraft {
 
     /** How long a stretch of this kind is, or 0 for a thing at one place. */
     double stretchMetres(EventKind kind) {
-        switch (kind) {
-            case PINCH:
-                return Math.min(0.25 * halfPulseMetres, dice.between(0.08, 0.4));
-            case WATER:
-            case OFF_CENTRE:
-            case SPREAD_PAIR:
-            case SPLIT:
-                return halfPulseMetres * dice.between(2.5, 6);
-            case GRADUAL_DAMAGE:
-                return halfPulseMetres * dice.between(1.5, 1.5 + 2 * difficulty);
-            default:
-                return 0;
-        }
+        return switch (kind) {
+            case PINCH -> Math.min(0.25 * halfPulseMetres, dice.between(0.08, 0.4));
+            case WATER, OFF_CENTRE, SPREAD_PAIR, SPLIT -> halfPulseMetres * dice.between(2.5, 6);
+            case GRADUAL_DAMAGE -> halfPulseMetres * dice.between(1.5, 1.5 + 2 * difficulty);
+            default -> 0;
+        };
     }
 
     Event draw(String id, EventKind kind, double metres, double stretch) {
         double q = strength();
-        switch (kind) {
-            case SPLICE:
-                return new Splice(id, metres, excessInductance(q), 0, 0.01);
-            case CONNECTOR:
-                double length = dice.between(0.03, 0.05) * (1 + q);
-                return new Connector(id, metres, ohms() * (0.75 - 0.15 * q), length, 0.01);
-            case TAP:
-                double stray = clamp((0.08 + 0.08 * q) * halfPulseTime() / ohms(), 0.5e-12, 4e-12);
-                return new Tap(id, metres, ohms(), dice.between(0.6, 1.8), stray, 0);
-            case BRIDGED_TAP:
-                return new BridgedTap(id, metres, branch());
-            case PINCH:
-                return new Pinch(id, metres, stretch, 0.45 + 0.4 * q, Profile.RAISED_COSINE);
-            case WATER:
-                return water(id, metres, stretch, q);
-            case OFF_CENTRE:
-                return new OffCentreCore(id, metres, stretch, 0.35 + 0.4 * q, Profile.FLAT, OptionalDouble.empty());
-            case SPREAD_PAIR:
-                return new SpreadPair(id, metres, stretch, 1.15 + 0.7 * q, Profile.FLAT);
-            case SPLIT:
-                return split(id, metres, stretch, 1.3 + 1.2 * q);
-            case GRADUAL_DAMAGE:
-                return new GradualDamage(id, metres, stretch, 0.9 - 0.15 * q, Profile.RAISED_COSINE);
-            default:
-                return contact(id, kind, metres, q);
-        }
+        return switch (kind) {
+            case SPLICE -> sizes.splice(id, metres, age(q));
+            case CONNECTOR -> sizes.connector(id, metres, insideMetres(), age(q));
+            case TAP -> sizes.tap(id, metres, dice.between(0.6, 1.8), dice.between(-2, 2));
+            case BRIDGED_TAP -> new BridgedTap(id, metres, branch());
+            case PINCH -> new Pinch(id, metres, stretch, 0.45 + 0.4 * q, Profile.RAISED_COSINE);
+            case WATER -> water(id, metres, stretch, q);
+            case OFF_CENTRE -> new OffCentreCore(id, metres, stretch, 0.2 + 0.3 * q, Profile.FLAT, OptionalDouble.empty());
+            case SPREAD_PAIR -> new SpreadPair(id, metres, stretch, 1.15 + 0.7 * q, Profile.FLAT);
+            case SPLIT -> split(id, metres, stretch, 1.3 + 1.2 * q);
+            case GRADUAL_DAMAGE -> new GradualDamage(id, metres, stretch, 0.9 - 0.15 * q, Profile.RAISED_COSINE);
+            default -> contact(id, kind, metres, q);
+        };
+    }
+
+    /**
+     * By how much sound hardware misses its class [dB]: some is new and better than it, most has aged and still belongs. Data
+     * cabling is certified link by link, so there it always meets its class.
+     */
+    private double age(double q) {
+        return type.family() == CableFamily.DATA_PAIR ? dice.between(-10, -1) : dice.between(-4, 2 + 8 * q);
+    }
+
+    /** Electrical length of a connector's inside [m]: plug and jack of data cabling are longer than a plug of coax. */
+    private double insideMetres() {
+        return type.family() == CableFamily.DATA_PAIR ? dice.between(0.06, 0.1) : dice.between(0.02, 0.04);
     }
 
     private static Event split(String id, double metres, double stretch, double pitch) {
@@ -139,37 +144,20 @@ final class EventDraft {
         }
     }
 
-    /** A few centimetres of conductor led apart: up to 20 nH in coax, up to 150 nH in a pair that is untwisted there. */
-    private double excessInductance(double q) {
-        boolean pair = type.family() == CableFamily.TELEPHONE_PAIR
-                || type.family() == CableFamily.DATA_PAIR
-                || type.family() == CableFamily.BUILDING_WIRE;
-        return clamp((0.06 + 0.08 * q) * ohms() * halfPulseTime(), 4e-9, pair ? 150e-9 : 20e-9);
-    }
-
-    private static double clamp(double value, double least, double most) {
-        return Math.max(least, Math.min(most, value));
-    }
-
-    private double halfPulseTime() {
-        return halfPulseMetres / (type.section().velocityFraction() * 299_792_458.0);
-    }
-
     private Event water(String id, double metres, double stretch, double q) {
-        boolean coax = type.family() == CableFamily.COAX_DROP
-                || type.family() == CableFamily.COAX_PLANT
-                || type.family() == CableFamily.COAX_SOLID;
-        WaterDistribution picture =
-                coax && dice.chance(0.4) ? WaterDistribution.FILM_UNDER_SHIELD : WaterDistribution.MAXWELL_GARNETT;
-        double fraction = picture == WaterDistribution.FILM_UNDER_SHIELD ? 0.15 + 0.3 * q : 0.03 + 0.1 * q;
+        // Closed-cell foam drinks nothing: in coax water runs along the foil or the tube. Paired wires stand in it.
+        boolean coax = !HardwareSizes.isPair(type.family());
+        WaterDistribution picture = coax ? WaterDistribution.FILM_UNDER_SHIELD : WaterDistribution.MAXWELL_GARNETT;
+        double fraction = coax ? 0.12 + 0.35 * q : 0.05 + 0.25 * q;
         Water water = new Water(Math.rint(dice.between(4, 18)), dice.logBetween(0.005, 0.05));
         return new WaterIngress(
                 id, metres, stretch, metres + stretch * dice.between(0, 1), picture, fraction, water, 0);
     }
 
+    /** A branch long enough to show both its ends, and as long as the trade leaves them: 20 m and more. */
     private Cable branch() {
-        double length = Math.rint(halfPulseMetres * dice.between(2.2, 5));
-        return new Cable(
-                "Branch left joined", List.of(new Run(type, Math.max(2, length))), List.of(), new FarEnd.Open());
+        double least = Math.max(LEAST_BRANCH_METRES, 2.2 * halfPulseMetres);
+        double length = Math.rint(dice.logBetween(least, Math.max(3 * least, 150)));
+        return new Cable("Branch left joined", List.of(new Run(type, length)), List.of(), new FarEnd.Open());
     }
 }

@@ -33,7 +33,7 @@ public enum ExerciseFamily {
             75,
             new double[] {40, 150},
             new double[] {2e-9, 5e-9, 10e-9, 25e-9},
-            List.of(EventKind.SPLICE, EventKind.CONNECTOR, EventKind.TAP),
+            List.of(EventKind.SPLICE, EventKind.CONNECTOR),
             List.of(
                     EventKind.PINCH,
                     EventKind.WATER,

@@ -31,8 +31,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Makes exercises. Each is drawn from its seed and handed out only when it has passed: at one permitted setting every event
- * is clear, but for what a full open or short hides; each damage differs there from its look-alikes by at least 3 σ; the
+ * Makes exercises. Each is drawn from its seed and handed out only when it has passed: at one permitted setting all damage
+ * is clear, but for what a full open or short hides, and something is; each damage differs there from its look-alikes by at least 3 σ; the
  * record says nothing that the trace contradicts unless its note warns that it may.
  */
 public final class ExerciseGenerator {
@@ -84,6 +84,7 @@ public final class ExerciseGenerator {
         List<EventVisibility> sights =
                 VisibilityAnalysis.of(plan.cable(), instrument, view, LineEnd.NEAR, memory, () -> false);
         boolean apart = sights.stream().allMatch(ExerciseGenerator::canBeAsked)
+                && sights.stream().anyMatch(sight -> sight.visibility() == Visibility.CLEAR)
                 && new LookAlikes(new Reflectometer(instrument), view, memory)
                         .allToldApart(plan.cable(), plan.type().nominalImpedanceOhms());
         if (!apart || !hasContrast(request, plan, instrument, view)) {
@@ -106,7 +107,11 @@ public final class ExerciseGenerator {
         };
     }
 
+    /** Damage must be clear, but for what a full open or short hides. Hardware may hide: a good splice often does. */
     private static boolean canBeAsked(EventVisibility sight) {
+        if (!isDamage(sight.kind())) {
+            return true;
+        }
         boolean every = sight.places().stream().allMatch(place -> place.visibility() == Visibility.CLEAR);
         return every || sight.reason().equals(Optional.of(HiddenReason.BEYOND_FULL_REFLECTION));
     }
@@ -177,7 +182,9 @@ public final class ExerciseGenerator {
         List<Hint> hints = new ArrayList<>();
         if (eitherEnd) {
             hints.add(new Hint(
-                    sights.stream().allMatch(sight -> sight.visibility() == Visibility.CLEAR)
+                    sights.stream()
+                                    .filter(sight -> isDamage(sight.kind()))
+                                    .allMatch(sight -> sight.visibility() == Visibility.CLEAR)
                             ? "All that can be asked for shows from the near end."
                             : "The near end does not show everything: something hides what lies beyond it.",
                     1));
