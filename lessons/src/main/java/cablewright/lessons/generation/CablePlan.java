@@ -37,7 +37,8 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
         CableType type = Catalogue.standard().type(typeId);
         double metres = Math.rint(dice.logBetween(family.shortestMetres(), family.longestMetres()));
         HalfSine pulse = new HalfSine(pulse(dice, family, metres));
-        double halfPulse = pulse.widthSeconds() * type.section().velocityFraction() * PhysicalConstants.SPEED_OF_LIGHT / 2;
+        double halfPulse =
+                pulse.widthSeconds() * type.section().velocityFraction() * PhysicalConstants.SPEED_OF_LIGHT / 2;
         List<Event> events = request.contrast() == Contrast.GHOST_AND_EVENT
                 ? ghostly(dice, family, type, metres, halfPulse)
                 : place(dice, type, request.difficulty(), metres, halfPulse, kinds(dice, family, request));
@@ -107,9 +108,8 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
         double last = metres - gap;
         int n = 0;
         for (EventKind kind : ordered) {
-            double stretch = kind == EventKind.OFF_CENTRE
-                    ? tenths(metres * dice.between(0.2, 0.5))
-                    : draft.stretchMetres(kind);
+            double stretch =
+                    kind == EventKind.OFF_CENTRE ? tenths(metres * dice.between(0.2, 0.5)) : draft.stretchMetres(kind);
             boolean full = kind == EventKind.OPEN || kind == EventKind.SHORT;
             double least = full ? 0.5 * metres : 2 * gap;
             for (int attempt = 0; attempt < 20; attempt++) {

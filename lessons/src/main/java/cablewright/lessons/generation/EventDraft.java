@@ -89,7 +89,8 @@ final class EventDraft {
             case BRIDGED_TAP -> new BridgedTap(id, metres, branch());
             case PINCH -> new Pinch(id, metres, stretch, 0.45 + 0.4 * q, Profile.RAISED_COSINE);
             case WATER -> water(id, metres, stretch, q);
-            case OFF_CENTRE -> new OffCentreCore(id, metres, stretch, 0.2 + 0.3 * q, Profile.FLAT, OptionalDouble.empty());
+            case OFF_CENTRE ->
+                new OffCentreCore(id, metres, stretch, 0.2 + 0.3 * q, Profile.FLAT, OptionalDouble.empty());
             case SPREAD_PAIR -> new SpreadPair(id, metres, stretch, 1.15 + 0.7 * q, Profile.FLAT);
             case SPLIT -> split(id, metres, stretch, 1.3 + 1.2 * q);
             case GRADUAL_DAMAGE -> new GradualDamage(id, metres, stretch, 0.9 - 0.15 * q, Profile.RAISED_COSINE);

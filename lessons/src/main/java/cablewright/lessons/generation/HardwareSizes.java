@@ -81,8 +81,7 @@ public final class HardwareSizes {
                 double inside = category().insideImpedanceOhms(ohms(), lengthMetres, decibelsWorse);
                 yield new Connector(id, metres, ohms() * ohms() / inside, lengthMetres, CONTACT_OHMS);
             }
-            case COAX_PLANT ->
-                coax(id, metres, lengthMetres, ReturnLossClass.HARDLINE_CONNECTOR, decibelsWorse);
+            case COAX_PLANT -> coax(id, metres, lengthMetres, ReturnLossClass.HARDLINE_CONNECTOR, decibelsWorse);
             default -> coax(id, metres, lengthMetres, ReturnLossClass.DROP_CONNECTOR, decibelsWorse);
         };
     }

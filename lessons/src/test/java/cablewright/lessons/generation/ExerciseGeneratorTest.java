@@ -99,9 +99,7 @@ class ExerciseGeneratorTest {
                 boolean damage = event.kind().nature() == Nature.DAMAGE;
                 assertEquals(damage ? Verdict.DAMAGE : Verdict.BELONGS, event.truth());
                 assertTrue(
-                        !damage
-                                || event.standing() == Requirement.DEMANDED
-                                || isBehindAFullReflection(exercise, event),
+                        !damage || event.standing() == Requirement.DEMANDED || isBehindAFullReflection(exercise, event),
                         () -> exercise.id() + ": " + event);
             }
             assertFalse(demand.demanded().isEmpty(), exercise.id());

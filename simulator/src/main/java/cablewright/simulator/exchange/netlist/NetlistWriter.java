@@ -54,7 +54,7 @@ final class NetlistWriter implements ElementVisitor<Void> {
         double step = setup.stepSeconds(lossy);
         text.append(".tran ").append(step).append(' ').append(setup.recordSeconds());
         text.append(" 0 ").append(step).append(" uic\n");
-        text.append(".save v(port)\n.end\n");
+        text.append(".save v(port)\n.print tran v(port)\n.end\n");
         return new Netlist(text.toString(), notices.stream().toList());
     }
 

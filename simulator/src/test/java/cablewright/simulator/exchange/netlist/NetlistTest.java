@@ -51,7 +51,7 @@ class NetlistTest {
         assertEquals(75, Double.parseDouble(t.replaceAll(".*Z0=(\\S+).*", "$1")), 1e-12);
         assertEquals(10 / (0.85 * 299_792_458.0), Double.parseDouble(t.replaceAll(".*TD=(\\S+).*", "$1")), 1e-20);
         assertEquals("a line", text.lines().findFirst().orElseThrow());
-        assertTrue(text.endsWith(".save v(port)\n.end\n"));
+        assertTrue(text.endsWith(".save v(port)\n.print tran v(port)\n.end\n"));
     }
 
     @Test
