@@ -6,6 +6,7 @@ import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.kernel.ComplexArray;
+import cablewright.simulator.kernel.ComplexBlock;
 import cablewright.simulator.line.ContourGrid;
 import cablewright.simulator.port.SimulatedPort;
 import cablewright.simulator.wave.Inversion;
@@ -27,7 +28,7 @@ final class DamageEchoes {
     private final ContourGrid grid;
     private final ComplexArray sent;
     private final ComplexArray sound;
-    private final ComplexArray propagation;
+    private final ComplexBlock propagation;
     private final RoundTrip trip;
 
     DamageEchoes(DamageMapSettings wanted, double echoSeconds) {

@@ -14,7 +14,7 @@ import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Frequencies;
 import cablewright.simulator.material.PhysicalConstants;
 import cablewright.simulator.port.SimulatedPort;
-import cablewright.simulator.solve.LineTable;
+import cablewright.simulator.solve.LineWave;
 import cablewright.simulator.wave.HalfSine;
 import java.util.Arrays;
 import java.util.List;
@@ -91,8 +91,7 @@ public record EveryMetreTheSame(
      */
     public double longestReflection() {
         double hertz = velocity() / (2 * pitchMetres);
-        double alpha = new LineTable(Frequencies.ofSweep(hertz), 16)
-                .wave(type.section())
+        double alpha = LineWave.on(type.section(), Frequencies.ofSweep(hertz))
                 .propagation()
                 .re(0);
         return coupling() / (Math.hypot(coupling(), alpha) + alpha);

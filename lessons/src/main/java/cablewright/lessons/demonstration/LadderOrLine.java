@@ -12,13 +12,16 @@ import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.kernel.ComplexArray;
+import cablewright.simulator.ladder.LadderSolver;
 import cablewright.simulator.line.CableFamily;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Frequencies;
 import cablewright.simulator.material.PhysicalConstants;
 import cablewright.simulator.port.SimulatedPort;
 import cablewright.simulator.wave.HalfSine;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * When a chain of coils and capacitors stops being a cable: the same inductance and capacitance in all, as a lossless line
@@ -38,6 +41,13 @@ public record LadderOrLine(
     private static final int SWEEP_POINTS = 2001;
     private static final double SWEEP_CUTOFFS = 1.3;
     private static final double LEAST = 1e-6;
+    private static final double RANGE_LENGTHS = 2.5;
+
+    /** Steps of the ladder solver in a pulse width, at best and at worst, and how many node voltages it may work out. */
+    private static final int FINEST_STEPS = 100;
+
+    private static final int COARSEST_STEPS = 20;
+    private static final double MOST_NODE_STEPS = 2e7;
 
     /** Refuses values that can't be. */
     public LadderOrLine {
@@ -58,6 +68,8 @@ public record LadderOrLine(
      *     needs, 1/(2w); infinite above f_c
      * @param lineTrace trace of the line, open at its end [V against m]
      * @param ladderTrace trace of the chain, open at its end [V against m]
+     * @param steppedTrace the chain's port voltage as the ladder solver steps it in time, without a receiver [V against m]: no
+     *     formula in common with the others; empty where its steps would be too many
      * @param returnLoss return loss of the chain, closed by √(L/C) [dB against Hz]
      */
     public record Outcome(
@@ -67,6 +79,7 @@ public record LadderOrLine(
             double lateBy,
             Curve lineTrace,
             Curve ladderTrace,
+            Optional<Curve> steppedTrace,
             Curve returnLoss) {}
 
     /**
@@ -115,6 +128,7 @@ public record LadderOrLine(
                 lateness(1 / (2 * pulseSeconds) / cutoff),
                 trace(linePort()),
                 trace(open),
+                stepped(open),
                 returnLoss(cutoff));
     }
 
@@ -133,8 +147,26 @@ public record LadderOrLine(
     }
 
     private Curve trace(PortResponse port) {
-        Settings settings = new Settings(new HalfSine(pulseSeconds), velocityFraction, 2.5 * lineMetres, 0, 64);
+        Settings settings =
+                new Settings(new HalfSine(pulseSeconds), velocityFraction, RANGE_LENGTHS * lineMetres, 0, 64);
         return Curve.of(new Reflectometer(Instrument.usual(impedanceOhms)).withoutNoise(port, settings));
+    }
+
+    /** Steps the chain itself from rest, in steps that resolve the pulse. */
+    private Optional<Curve> stepped(LadderSweep chain) {
+        HalfSine pulse = new HalfSine(pulseSeconds);
+        double metresPerSecond = velocityFraction * PhysicalConstants.SPEED_OF_LIGHT / 2;
+        double zero = pulse.halfHeightSeconds();
+        double record = RANGE_LENGTHS * lineMetres / metresPerSecond + zero;
+        double step = Math.max(pulseSeconds / FINEST_STEPS, record * sections / MOST_NODE_STEPS);
+        if (step > pulseSeconds / COARSEST_STEPS) {
+            return Optional.empty();
+        }
+        LadderSolver solver = new LadderSolver(chain.network(), line -> 1, impedanceOhms, step);
+        double[] volts = solver.portVolts(t -> 2 * pulse.at(t), (int) Math.ceil(record / step));
+        double[] metres = new double[volts.length];
+        Arrays.setAll(metres, i -> (i * step - zero) * metresPerSecond);
+        return Optional.of(new Curve(metres, volts));
     }
 
     private Curve returnLoss(double cutoff) {

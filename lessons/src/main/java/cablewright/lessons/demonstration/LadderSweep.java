@@ -9,7 +9,6 @@ import cablewright.simulator.circuit.PortResponse;
 import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.ContourGrid;
 import cablewright.simulator.line.Frequencies;
-import cablewright.simulator.solve.LineTable;
 import cablewright.simulator.solve.ReflectionSolver;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,8 +29,6 @@ import java.util.Set;
  */
 public record LadderSweep(int sections, double henries, double farads, Load load, double referenceOhms)
         implements PortResponse {
-
-    private static final int NOTHING_KEPT = 16;
 
     /** Refuses a chain that can't be. */
     public LadderSweep {
@@ -67,10 +64,10 @@ public record LadderSweep(int sections, double henries, double farads, Load load
      * @return Γ
      */
     public ComplexArray reflection(Frequencies frequencies) {
-        return ReflectionSolver.reflection(network(), referenceOhms, new LineTable(frequencies, NOTHING_KEPT));
+        return ReflectionSolver.reflection(network(), referenceOhms, frequencies);
     }
 
-    private Network network() {
+    Network network() {
         List<Element> elements = new ArrayList<>();
         Set<String> nobody = Set.of();
         for (int i = 0; i < sections; i++) {

@@ -17,7 +17,7 @@ import cablewright.simulator.line.Frequencies;
 import cablewright.simulator.material.PhysicalConstants;
 import cablewright.simulator.port.SimulatedPort;
 import cablewright.simulator.reading.Reflection;
-import cablewright.simulator.solve.LineTable;
+import cablewright.simulator.solve.LineWave;
 import cablewright.simulator.wave.HalfSine;
 import cablewright.simulator.wave.RaisedCosineStep;
 import cablewright.simulator.wave.Stimulus;
@@ -152,8 +152,7 @@ public record OffCentreReel(
     }
 
     private static double attenuation(CrossSection section) {
-        return new LineTable(Frequencies.ofSweep(LOSS_HERTZ), 16)
-                .wave(section)
+        return LineWave.on(section, Frequencies.ofSweep(LOSS_HERTZ))
                 .propagation()
                 .re(0);
     }

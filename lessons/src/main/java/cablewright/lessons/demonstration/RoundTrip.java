@@ -2,16 +2,15 @@
 package cablewright.lessons.demonstration;
 
 import cablewright.simulator.kernel.ComplexArray;
+import cablewright.simulator.kernel.ComplexBlock;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.ContourGrid;
 import cablewright.simulator.line.Frequencies;
 import cablewright.simulator.material.PhysicalConstants;
-import cablewright.simulator.solve.LineTable;
+import cablewright.simulator.solve.LineWave;
 
 /** What a way there and back through a cable leaves of a wave, with the delay that all of it has taken out. */
 final class RoundTrip {
-
-    private static final int MOST_KEPT = 1 << 20;
 
     private final CableType type;
     private final double slownessAhead;
@@ -28,12 +27,12 @@ final class RoundTrip {
      */
     private double slownessOfTheFirst(double topHertz) {
         double omega = 2 * Math.PI * topHertz;
-        ComplexArray gamma = propagation(Frequencies.ofSweep(topHertz));
+        ComplexBlock gamma = propagation(Frequencies.ofSweep(topHertz));
         return Math.min(slowness(), (gamma.im(0) - gamma.re(0)) / omega);
     }
 
-    private ComplexArray propagation(Frequencies frequencies) {
-        return new LineTable(frequencies, MOST_KEPT).wave(type.section()).propagation();
+    private ComplexBlock propagation(Frequencies frequencies) {
+        return LineWave.on(type.section(), frequencies).propagation();
     }
 
     /** Time per metre by which distances are counted [s/m]. */
@@ -47,12 +46,12 @@ final class RoundTrip {
     }
 
     /** γ at the first frequencies of a grid. */
-    ComplexArray propagation(ContourGrid grid, int count) {
+    ComplexBlock propagation(ContourGrid grid, int count) {
         return propagation(grid.points().slice(0, count));
     }
 
     /** e^(−2(γ − s·slownessAhead)d) at the first frequencies of a grid. */
-    ComplexArray decay(ContourGrid grid, ComplexArray propagation, double metres) {
+    ComplexArray decay(ContourGrid grid, ComplexBlock propagation, double metres) {
         int n = propagation.count();
         double[] re = new double[n];
         double[] im = new double[n];

@@ -1,23 +1,26 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.demonstration;
 
+import cablewright.simulator.cable.Cable;
+import cablewright.simulator.cable.FarEnd;
+import cablewright.simulator.cable.NeighbourEnd;
+import cablewright.simulator.cable.Run;
+import cablewright.simulator.cable.condition.Split;
 import cablewright.simulator.circuit.PortResponse;
 import cablewright.simulator.crosssection.PairSection;
+import cablewright.simulator.crosssection.split.SplitLayout;
+import cablewright.simulator.crosssection.split.SplitShape;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.material.PhysicalConstants;
-import cablewright.simulator.multiconductor.CoupledElement;
-import cablewright.simulator.multiconductor.CoupledLine;
-import cablewright.simulator.multiconductor.CoupledNetwork;
-import cablewright.simulator.multiconductor.CoupledPort;
-import cablewright.simulator.multiconductor.Tie;
-import cablewright.simulator.multiconductor.WireLayout;
+import cablewright.simulator.multiconductor.NeighbourPort;
+import cablewright.simulator.port.SimulatedPort;
 import cablewright.simulator.reading.Reflection;
 import cablewright.simulator.wave.RaisedCosineStep;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /**
  * Split and re-split: between two joints each circuit uses one wire of each of two pairs. The circuit's wires stand a pitch
@@ -34,7 +37,7 @@ import java.util.List;
  * @param cableMetres its length, terminated [m], 5 to 1000
  * @param splitMetres where the split is [m]
  * @param resplitMetres where it is put right [m]
- * @param pitchOverSpacing h/s, 1 to 5
+ * @param pitchOverSpacing h/s, 1.2 to 5
  * @param riseSeconds rise of the step, 10–90 % [s], 1e-10 to 1e-7
  */
 public record SplitPair(
@@ -45,6 +48,8 @@ public record SplitPair(
         double pitchOverSpacing,
         double riseSeconds) {
 
+    private static final String SPLIT = "split";
+
     /** Refuses values that can't be. */
     public SplitPair {
         if (!(type.section() instanceof PairSection)) {
@@ -53,7 +58,7 @@ public record SplitPair(
         Allow.between("cableMetres", cableMetres, 5, 1000);
         Allow.between("splitMetres", splitMetres, 0, cableMetres);
         Allow.between("resplitMetres", resplitMetres, Math.nextUp(splitMetres), cableMetres);
-        Allow.between("pitchOverSpacing", pitchOverSpacing, 1, 5);
+        Allow.between("pitchOverSpacing", pitchOverSpacing, SplitShape.LEAST_PITCH, 5);
         Allow.between("riseSeconds", riseSeconds, 1e-10, 1e-7);
     }
 
@@ -115,7 +120,8 @@ public record SplitPair(
         double shared = mutualOverOwn(pitchOverSpacing, pitchOverSpacing * apart);
         double even = Reflection.ofImpedance(split * (1 + shared), made).coefficient();
         double odd = Reflection.ofImpedance(split * (1 - shared), made).coefficient();
-        CoupledPort port = port();
+        double ohms = type.nominalImpedanceOhms();
+        Cable cable = cable();
         return new Outcome(
                 made,
                 split,
@@ -123,8 +129,8 @@ public record SplitPair(
                 shared,
                 (even - odd) / 2,
                 20 * Math.log10((even - odd) / 2),
-                trace(port.reflection(), 1),
-                trace(port.nearEndCrosstalk(1), 0));
+                trace(new SimulatedPort(cable, ohms), 1),
+                trace(new NeighbourPort(cable, ohms, SPLIT), 0));
     }
 
     private Settings settings() {
@@ -133,38 +139,24 @@ public record SplitPair(
     }
 
     /**
-     * The cable itself: two twisted pairs that share nothing, a joint at which their second wires change places, straight wires
-     * at the corners of a rectangle, the same joint again, and the twisted pairs once more.
+     * The cable itself: two twisted pairs that share nothing, straight wires at the corners of a rectangle between the joints,
+     * and the twisted pairs once more; both pairs ended alike at both ends.
      */
-    private CoupledPort port() {
-        PairSection pair = (PairSection) type.section();
-        double s = pair.geometry().spacingMetres();
-        double h = pitchOverSpacing * s;
-        CoupledLine apart =
-                CoupledLine.of(WireLayout.ringOfPairs(pair, 2, Math.max(h, 2 * s), WireLayout.FAR_METRES), pair);
-        double[][] corners = {{-h / 2, -s / 2}, {-h / 2, s / 2}, {h / 2, s / 2}, {h / 2, -s / 2}};
-        CoupledLine together =
-                CoupledLine.of(WireLayout.straight(wireRadius(h, pair), corners, WireLayout.FAR_METRES), pair);
-        CoupledElement.Joint joint = CoupledElement.Joint.splitting(2, 0, 1);
-        List<CoupledElement> elements = new ArrayList<>();
-        if (splitMetres > 0) {
-            elements.add(new CoupledElement.Length(apart, splitMetres));
-        }
-        elements.add(joint);
-        elements.add(new CoupledElement.Length(together, resplitMetres - splitMetres));
-        elements.add(joint);
-        if (resplitMetres < cableMetres) {
-            elements.add(new CoupledElement.Length(apart, cableMetres - resplitMetres));
-        }
-        double ohms = type.nominalImpedanceOhms();
-        List<Tie> ends = List.of(new Tie(0, 1, ohms), new Tie(3, 2, ohms));
-        return new CoupledPort(new CoupledNetwork(elements, ends, ends), 0);
-    }
-
-    /** The thin wire that has, a pitch from another, the inductance of the round one: h e^(−acosh(h/d)). */
-    private static double wireRadius(double pitch, PairSection pair) {
-        double x = pitch / pair.geometry().wireDiameterMetres();
-        return pitch / (x + Math.sqrt(x * x - 1));
+    private Cable cable() {
+        SplitShape shape = new SplitShape(SplitLayout.STRAIGHT, OptionalDouble.of(pitchOverSpacing));
+        Split split = new Split(
+                SPLIT,
+                splitMetres,
+                resplitMetres - splitMetres,
+                shape,
+                true,
+                NeighbourEnd.MATCHED,
+                NeighbourEnd.MATCHED);
+        return new Cable(
+                "Split pair",
+                List.of(new Run(type, cableMetres)),
+                List.of(split),
+                FarEnd.Terminated.byOhms(type.nominalImpedanceOhms()));
     }
 
     private Curve trace(PortResponse response, double outgoingShare) {

@@ -64,6 +64,25 @@ class LadderOrLineTest {
         assertTrue(slow.lateBy() < 0.001 && fast.lateBy() > 0.1);
     }
 
+    /** Two ways that share no formula: the recursion at each frequency and then back to time, and steps of the trapezoidal rule. */
+    @Test
+    void chainSteppedInTimeIsTheChainWorkedOutInFrequency() {
+        LadderOrLine.Outcome outcome = new LadderOrLine(75, 0.85, 100, 50, 100e-9).outcome();
+        Curve stepped = outcome.steppedTrace().orElseThrow();
+        for (double metres = -5; metres < 240; metres += 0.5) {
+            // The receiver's own delay, some tenths of a nanosecond, is all that lies between them.
+            assertEquals(outcome.ladderTrace().at(metres), stepped.at(metres), 0.02, "at " + metres + " m");
+        }
+    }
+
+    @Test
+    void chainThatWouldTakeTooManyStepsIsNotStepped() {
+        assertTrue(new LadderOrLine(75, 0.85, 2000, 2000, 20e-9)
+                .outcome()
+                .steppedTrace()
+                .isEmpty());
+    }
+
     private static double largestDifference(LadderOrLine.Outcome outcome) {
         Curve difference = outcome.ladderTrace().minus(outcome.lineTrace());
         return Math.abs(difference.y(difference.largestBetween(0, 1e9)));

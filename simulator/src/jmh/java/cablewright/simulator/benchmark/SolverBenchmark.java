@@ -9,7 +9,6 @@ import cablewright.simulator.crosssection.ConstantsSection;
 import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.ContourGrid;
 import cablewright.simulator.line.Frequencies;
-import cablewright.simulator.solve.LineTable;
 import cablewright.simulator.solve.ReflectionSolver;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,7 +60,7 @@ public class SolverBenchmark {
     /** Γ of 60 lines and 60 inductors, nothing remembered. @return Γ at 2048 frequencies */
     @Benchmark
     public ComplexArray reflectionRecursion() {
-        return ReflectionSolver.reflection(network, 75, new LineTable(frequencies, 10_000_000));
+        return ReflectionSolver.reflection(network, 75, frequencies);
     }
 
     /** The same by chain matrices. @return Γ at 2048 frequencies */

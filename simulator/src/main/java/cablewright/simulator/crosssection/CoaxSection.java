@@ -100,13 +100,11 @@ public record CoaxSection(
     }
 
     @Override
-    public PrimaryConstants primaryConstants(ContourSamples contour) {
-        PrimaryConstants out = new PrimaryConstants(contour.size());
+    public void primaryConstants(ContourSamples contour, PrimaryConstants out) {
         out.startWithInductance(contour, geometry.inductanceHenriesPerMetre());
         addConductors(out, contour);
         Samples eps = permittivity(contour);
         out.setCapacitance(contour, geometry.vacuumCapacitanceFaradsPerMetre(), eps.re, eps.im);
-        return out;
     }
 
     private void addConductors(PrimaryConstants out, ContourSamples contour) {

@@ -62,32 +62,38 @@ public record ConstantsSection(
     }
 
     @Override
-    public PrimaryConstants primaryConstants(ContourSamples contour) {
-        PrimaryConstants out = new PrimaryConstants(contour.size());
+    public void primaryConstants(ContourSamples contour, PrimaryConstants out) {
         series(contour, out.zRe(), out.zIm());
         double[] sRe = contour.sRe();
         double[] sIm = contour.sIm();
         double[] yRe = out.yRe();
         double[] yIm = out.yIm();
+        double g = conductanceSiemensPerMetre;
+        double c = capacitanceFaradsPerMetre;
         for (int i = 0; i < yRe.length; i++) {
-            yRe[i] = conductanceSiemensPerMetre + sRe[i] * capacitanceFaradsPerMetre;
-            yIm[i] = sIm[i] * capacitanceFaradsPerMetre;
+            yRe[i] = g + sRe[i] * c;
+        }
+        for (int i = 0; i < yIm.length; i++) {
+            yIm[i] = sIm[i] * c;
         }
         for (DebyeTerm term : relaxations) {
             addRelaxation(term, sRe, sIm, yRe, yIm);
         }
-        return out;
     }
 
     private void series(ContourSamples contour, double[] zRe, double[] zIm) {
         double[] sRe = contour.sRe();
         double[] sIm = contour.sIm();
+        double r = resistanceOhmsPerMetre;
+        double l = inductanceHenriesPerMetre;
         double k = skinOhmsPerMetrePerRootRadian;
+        double[] rootRe = contour.root().re;
+        double[] rootIm = contour.root().im;
         for (int i = 0; i < zRe.length; i++) {
-            double rootRe = Math.sqrt(0.5 * (Math.hypot(sRe[i], sIm[i]) + sRe[i]));
-            double rootIm = 0.5 * sIm[i] / rootRe;
-            zRe[i] = resistanceOhmsPerMetre + sRe[i] * inductanceHenriesPerMetre + k * rootRe;
-            zIm[i] = sIm[i] * inductanceHenriesPerMetre + k * rootIm;
+            zRe[i] = r + sRe[i] * l + k * rootRe[i];
+        }
+        for (int i = 0; i < zIm.length; i++) {
+            zIm[i] = sIm[i] * l + k * rootIm[i];
         }
     }
 

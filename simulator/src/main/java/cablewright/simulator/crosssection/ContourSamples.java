@@ -2,6 +2,7 @@
 package cablewright.simulator.crosssection;
 
 import cablewright.simulator.crosssection.surface.SurfaceImpedance;
+import cablewright.simulator.kernel.ComplexBlock;
 import cablewright.simulator.material.Dielectric;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -22,6 +23,7 @@ public final class ContourSamples {
 
     private final double[] sRe;
     private final double[] sIm;
+    private final Samples root;
     private final Map<Object, Samples> known = new ConcurrentHashMap<>();
 
     /**
@@ -45,6 +47,8 @@ public final class ContourSamples {
         }
         this.sRe = sRe.clone();
         this.sIm = sIm.clone();
+        this.root = new Samples(sRe.length);
+        new ComplexBlock(root.re, root.im).setRoot(sRe, sIm);
     }
 
     /**
@@ -62,6 +66,11 @@ public final class ContourSamples {
 
     double[] sIm() {
         return sIm;
+    }
+
+    /** √s, for the skin effect. */
+    Samples root() {
+        return root;
     }
 
     Samples of(SurfaceImpedance conductor) {

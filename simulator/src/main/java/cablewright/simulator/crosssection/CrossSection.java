@@ -26,7 +26,19 @@ public sealed interface CrossSection permits CoaxSection, PairSection, Constants
      * @param contour complex frequencies; share one between all cross-sections on the same grid
      * @return fresh arrays, owned by the caller
      */
-    PrimaryConstants primaryConstants(ContourSamples contour);
+    default PrimaryConstants primaryConstants(ContourSamples contour) {
+        PrimaryConstants out = new PrimaryConstants(contour.size());
+        primaryConstants(contour, out);
+        return out;
+    }
+
+    /**
+     * Works out series impedance and shunt admittance per metre into arrays that are used again.
+     *
+     * @param contour complex frequencies; share one between all cross-sections on the same grid
+     * @param out receives z and y; as many values as frequencies
+     */
+    void primaryConstants(ContourSamples contour, PrimaryConstants out);
 
     /**
      * Works out series impedance and shunt admittance per metre on frequencies used once.

@@ -54,8 +54,8 @@ public record FittedSection(DataSheet sheet, DataSheetFit fit, CrossSection equi
     }
 
     @Override
-    public PrimaryConstants primaryConstants(ContourSamples contour) {
-        return equivalent.primaryConstants(contour);
+    public void primaryConstants(ContourSamples contour, PrimaryConstants out) {
+        equivalent.primaryConstants(contour, out);
     }
 
     @Override

@@ -105,15 +105,13 @@ public record PairSection(
     }
 
     @Override
-    public PrimaryConstants primaryConstants(ContourSamples contour) {
-        PrimaryConstants out = new PrimaryConstants(contour.size());
+    public void primaryConstants(ContourSamples contour, PrimaryConstants out) {
         out.startWithInductance(contour, geometry.inductanceHenriesPerMetre());
         SurfaceImpedance warm = wire.atTemperature(surroundings.celsius());
         ProximityEffect.addWire(out, contour, warm, geometry.crowding(), geometry.excess(), 2);
         Samples eps = permittivity(contour);
         out.setCapacitance(contour, geometry.vacuumCapacitanceFaradsPerMetre(), eps.re, eps.im);
         out.lengthen(geometry.takeUp());
-        return out;
     }
 
     private Samples permittivity(ContourSamples contour) {

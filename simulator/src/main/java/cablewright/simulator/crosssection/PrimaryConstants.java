@@ -12,7 +12,8 @@ public final class PrimaryConstants {
     private final double[] yRe;
     private final double[] yIm;
 
-    PrimaryConstants(int size) {
+    /** Makes arrays for as many frequencies. */
+    public PrimaryConstants(int size) {
         zRe = new double[size];
         zIm = new double[size];
         yRe = new double[size];

@@ -10,7 +10,7 @@ import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.Frequencies;
 import cablewright.simulator.notice.Notice;
 import cablewright.simulator.notice.NoticeKind;
-import cablewright.simulator.solve.LineTables;
+import cablewright.simulator.solve.ReflectionSolver;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -86,9 +86,10 @@ public final class CableNotices {
      * @return largest |Γ − Γ of the halved steps|; the error of the steps themselves is about 4/3 of it
      */
     public static double profileStepError(Cable cable, ProfileSteps steps, double... hertz) {
-        LineTables tables = new LineTables(Frequencies.ofSweep(hertz));
-        ComplexArray coarse = tables.reflection(CableCompiler.compile(cable, steps), REFERENCE_OHMS);
-        ComplexArray fine = tables.reflection(CableCompiler.compile(cable, steps.halved()), REFERENCE_OHMS);
+        Frequencies at = Frequencies.ofSweep(hertz);
+        ComplexArray coarse = ReflectionSolver.reflection(CableCompiler.compile(cable, steps), REFERENCE_OHMS, at);
+        ComplexArray fine =
+                ReflectionSolver.reflection(CableCompiler.compile(cable, steps.halved()), REFERENCE_OHMS, at);
         double most = 0;
         for (int k = 0; k < hertz.length; k++) {
             most = Math.max(most, Math.hypot(coarse.re(k) - fine.re(k), coarse.im(k) - fine.im(k)));

@@ -2,6 +2,7 @@
 package cablewright.simulator.field;
 
 import cablewright.simulator.kernel.ComplexArray;
+import cablewright.simulator.kernel.ComplexBlock;
 import cablewright.simulator.line.ContourGrid;
 import cablewright.simulator.line.Frequencies;
 import cablewright.simulator.wave.Inversion;
@@ -14,7 +15,7 @@ import org.apache.commons.math3.transform.FastFourierTransformer;
 import org.apache.commons.math3.transform.TransformType;
 
 /**
- * The inversion of many functions of which only every so-manieth sample is wanted.
+ * The inversion of many functions of which only every n-th sample is wanted.
  *
  * <p>With n = s·n' samples of which every s-th is kept, Σ_k X_k e^(2πjk·sm/n) = Σ_b (Σ_i X_(b + i n')) e^(2πjbm/n'): the
  * spectrum is folded onto n' bins, and a transform of n' points gives exactly the samples that are kept. Voltage and current
@@ -88,7 +89,7 @@ final class FoldedInversion {
         }
     }
 
-    private void add(double[] re, double[] im, int bin, int from, ComplexArray values, double known) {
+    private void add(double[] re, double[] im, int bin, int from, ComplexBlock values, double known) {
         int half = grid.samples() / 2;
         for (int i = 0; i < values.count(); i++) {
             int k = from + i;

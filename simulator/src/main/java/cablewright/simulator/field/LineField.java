@@ -5,10 +5,10 @@ import cablewright.simulator.cable.Cable;
 import cablewright.simulator.circuit.Network;
 import cablewright.simulator.compile.CableCompiler;
 import cablewright.simulator.compile.ProfileSteps;
+import cablewright.simulator.kernel.ComplexBlock;
 import cablewright.simulator.line.Frequencies;
-import cablewright.simulator.solve.LineTable;
-import cablewright.simulator.solve.RunningProduct;
-import cablewright.simulator.solve.TrackedWave;
+import cablewright.simulator.solve.BlockWorkspace;
+import cablewright.simulator.solve.ForwardWave;
 import java.util.List;
 
 /**
@@ -86,8 +86,6 @@ public final class LineField {
     /** Solves for all places, a list of frequencies at a time; safe for use by several threads. */
     public final class Solver {
 
-        private static final long NUMBERS_KEPT = 4_000_000;
-
         private final Network network;
         private final PlaceMap map;
 
@@ -112,14 +110,14 @@ public final class LineField {
          * @return voltage and current at each place
          */
         public FieldValues at(Frequencies frequencies) {
-            LineTable table = new LineTable(frequencies, NUMBERS_KEPT);
-            TrackedWave wave = TrackedWave.through(network, sourceOhms, table, map);
+            BlockWorkspace workspace = BlockWorkspace.of(frequencies);
+            ForwardWave wave = ForwardWave.through(network, sourceOhms, workspace, map);
             wave.onto(sourceOhms);
-            FieldValues values = new FieldValues(places(), table);
+            FieldValues values = new FieldValues(places(), workspace);
             for (int place : map.atPort()) {
-                values.setPort(place, wave, sourceOhms);
+                values.setPort(place, wave.reflection(), sourceOhms);
             }
-            values.walk(wave, map, new RunningProduct(frequencies.count()));
+            values.walk(wave, map, new ComplexBlock(frequencies.count()).fill(1));
             return values;
         }
     }

@@ -144,7 +144,10 @@ final class PlaceMap implements ProbeFilter {
         for (int i = 0; i < network.elements().size(); i++) {
             Element element = network.elements().get(i);
             double length = lengthMetres(element);
-            if (length > 0 && element.madeBy().stream().noneMatch(things::contains)) {
+            // A split stretch has its length whatever is put in the line within it.
+            boolean ownLength = element instanceof Element.Split
+                    || element.madeBy().stream().noneMatch(things::contains);
+            if (length > 0 && ownLength) {
                 double start = end;
                 end += length;
                 spans.add(new Span(i, start, end));

@@ -87,6 +87,12 @@ public final class ComplexArray {
         return imaginary.clone();
     }
 
+    /** Copies the values into two arrays that are no longer. */
+    void copyTo(double[] re, double[] im) {
+        System.arraycopy(real, 0, re, 0, re.length);
+        System.arraycopy(imaginary, 0, im, 0, im.length);
+    }
+
     /**
      * Multiplies, value by value, as far as both go.
      *

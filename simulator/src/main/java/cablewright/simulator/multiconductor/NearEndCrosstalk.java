@@ -10,7 +10,7 @@ import cablewright.simulator.circuit.Network;
 import cablewright.simulator.compile.CableCompiler;
 import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.Frequencies;
-import cablewright.simulator.solve.LineTables;
+import cablewright.simulator.solve.ReflectionSolver;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -87,13 +87,12 @@ public final class NearEndCrosstalk {
         Network tested = asTested(whole, at, split);
         Network neighbour = asNeighbour(whole, at, split);
         Frequencies frequencies = Frequencies.ofSweep(hertz);
-        LineTables tables = new LineTables(frequencies);
         double scale = Math.sqrt(testedOhms / neighbourOhms);
         return List.of(
-                tables.reflection(tested, testedOhms),
+                ReflectionSolver.reflection(tested, testedOhms, frequencies),
                 scaled(NeighbourPort.heard(neighbour, splitId, neighbourOhms, frequencies), 1 / scale),
                 scaled(NeighbourPort.heard(tested, splitId, testedOhms, frequencies), scale),
-                tables.reflection(neighbour, neighbourOhms));
+                ReflectionSolver.reflection(neighbour, neighbourOhms, frequencies));
     }
 
     private boolean isSplit(Element element) {

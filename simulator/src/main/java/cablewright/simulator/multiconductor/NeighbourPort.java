@@ -11,14 +11,14 @@ import cablewright.simulator.circuit.PortResponse;
 import cablewright.simulator.compile.CableCompiler;
 import cablewright.simulator.compile.ProfileSteps;
 import cablewright.simulator.kernel.ComplexArray;
+import cablewright.simulator.kernel.ComplexBlock;
 import cablewright.simulator.line.ContourGrid;
 import cablewright.simulator.line.Frequencies;
-import cablewright.simulator.solve.LineTable;
+import cablewright.simulator.solve.BlockWorkspace;
+import cablewright.simulator.solve.EvenOddSection;
+import cablewright.simulator.solve.ForwardWave;
 import cablewright.simulator.solve.Probe;
 import cablewright.simulator.solve.ProbeFilter;
-import cablewright.simulator.solve.RunningProduct;
-import cablewright.simulator.solve.SplitWave;
-import cablewright.simulator.solve.TrackedWave;
 import java.util.Optional;
 import java.util.stream.IntStream;
 
@@ -29,9 +29,7 @@ import java.util.stream.IntStream;
  */
 public final class NeighbourPort implements PortResponse {
 
-    private static final int CHUNK = 2048;
     private static final int SAMPLES_PER_EDGE = 12;
-    private static final long NUMBERS_KEPT = 4_000_000;
 
     private final Cable cable;
     private final double referenceOhms;
@@ -105,28 +103,28 @@ public final class NeighbourPort implements PortResponse {
         int n = frequencies.count();
         double[] re = new double[n];
         double[] im = new double[n];
-        IntStream.range(0, (n + CHUNK - 1) / CHUNK).parallel().forEach(i -> {
-            int from = i * CHUNK;
-            RunningProduct part =
-                    heardAt(network, splitId, sourceOhms, frequencies.slice(from, Math.min(n, from + CHUNK)));
-            for (int k = 0; from + k < Math.min(n, from + CHUNK); k++) {
-                re[from + k] = part.re(k);
-                im[from + k] = part.im(k);
-            }
-        });
+        IntStream.range(0, (n + ComplexBlock.LENGTH - 1) / ComplexBlock.LENGTH)
+                .parallel()
+                .forEach(i -> {
+                    int from = i * ComplexBlock.LENGTH;
+                    Frequencies some = frequencies.slice(from, Math.min(n, from + ComplexBlock.LENGTH));
+                    ComplexBlock part = heardAt(network, splitId, sourceOhms, some);
+                    System.arraycopy(part.real(), 0, re, from, part.count());
+                    System.arraycopy(part.imaginary(), 0, im, from, part.count());
+                });
         return ComplexArray.takingOver(re, im);
     }
 
-    private static RunningProduct heardAt(Network network, String splitId, double sourceOhms, Frequencies frequencies) {
-        LineTable table = new LineTable(frequencies, NUMBERS_KEPT);
-        TrackedWave wave = TrackedWave.through(network, sourceOhms, table, new AtSplit(network, splitId));
+    private static ComplexBlock heardAt(Network network, String splitId, double sourceOhms, Frequencies frequencies) {
+        BlockWorkspace workspace = BlockWorkspace.of(frequencies);
+        ForwardWave wave = ForwardWave.through(network, sourceOhms, workspace, new AtSplit(network, splitId));
         wave.onto(sourceOhms);
-        RunningProduct forward = new RunningProduct(frequencies.count());
-        for (Probe station : wave.stations()) {
-            multiply(forward, station.arrival());
-            if (station instanceof Probe.AtSplit at) {
+        ComplexBlock forward = new ComplexBlock(workspace.count()).fill(1);
+        for (Probe probe : wave.probes()) {
+            forward.times(probe.arrival());
+            if (probe instanceof Probe.AtSplit at) {
                 at.field().multiplyHeard(forward);
-                toNearEnd((Element.Split) network.elements().get(at.element()), sourceOhms, table, forward);
+                toNearEnd((Element.Split) network.elements().get(at.element()), sourceOhms, workspace, forward);
                 return forward;
             }
         }
@@ -134,23 +132,14 @@ public final class NeighbourPort implements PortResponse {
     }
 
     /** From the split along the neighbour to what is across its near end. */
-    private static void toNearEnd(Element.Split split, double ohms, LineTable table, RunningProduct forward) {
-        TrackedWave back = TrackedWave.through(split.neighbourNear(), ohms, table, AtEnd.ONLY);
-        back.onto(SplitWave.first(split).section());
-        for (Probe station : back.stations()) {
-            multiply(forward, station.arrival());
-            if (station instanceof Probe.AtEnd end) {
-                ComplexArray onward = end.onward();
-                for (int k = 0; k < onward.count(); k++) {
-                    forward.times(k, onward.re(k), onward.im(k));
-                }
+    private static void toNearEnd(Element.Split split, double ohms, BlockWorkspace workspace, ComplexBlock forward) {
+        ForwardWave back = ForwardWave.through(split.neighbourNear(), ohms, workspace, AtEnd.ONLY);
+        back.onto(EvenOddSection.first(split).section());
+        for (Probe probe : back.probes()) {
+            forward.times(probe.arrival());
+            if (probe instanceof Probe.AtEnd end) {
+                forward.times(end.onward());
             }
-        }
-    }
-
-    private static void multiply(RunningProduct product, RunningProduct by) {
-        for (int k = 0; k < product.count(); k++) {
-            product.times(k, by.re(k), by.im(k));
         }
     }
 

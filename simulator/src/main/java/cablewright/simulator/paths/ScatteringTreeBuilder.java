@@ -8,14 +8,15 @@ import cablewright.simulator.cable.hardware.BridgedTap;
 import cablewright.simulator.cable.hardware.InlineComponent;
 import cablewright.simulator.cable.hardware.Splitter;
 import cablewright.simulator.circuit.Element;
+import cablewright.simulator.circuit.ElementVisitor;
 import cablewright.simulator.circuit.Network;
 import cablewright.simulator.compile.CableCompiler;
 import cablewright.simulator.compile.ProfileSteps;
 import cablewright.simulator.crosssection.CrossSection;
 import cablewright.simulator.line.Frequencies;
 import cablewright.simulator.material.PhysicalConstants;
-import cablewright.simulator.solve.LineTable;
-import cablewright.simulator.solve.SplitWave;
+import cablewright.simulator.solve.BlockWorkspace;
+import cablewright.simulator.solve.EvenOddSection;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -24,18 +25,16 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** Grows the tree of a cable's scatterers, from the port outwards. */
+/** Builds the tree of a cable's scatterers, from the port outwards. */
 final class ScatteringTreeBuilder {
 
-    private static final long NUMBERS_KEPT = 30_000_000;
-
-    private final LineTable table;
+    private final BlockWorkspace workspace;
     private final List<Scatterer> scatterers = new ArrayList<>();
     private final List<LineLeg> legs = new ArrayList<>();
     private final Deque<Shoot> waiting = new ArrayDeque<>();
 
     ScatteringTreeBuilder(Frequencies frequencies) {
-        this.table = new LineTable(frequencies, NUMBERS_KEPT);
+        this.workspace = BlockWorkspace.of(frequencies);
     }
 
     /** A circuit on the way, with what of its cable is put in the line, and which branch it is. */
@@ -86,7 +85,7 @@ final class ScatteringTreeBuilder {
     ScatteringTree grow(Cable cable, double sourceOhms, ProfileSteps steps) {
         Way way = Way.of(CableCompiler.compile(cable, steps), cable, List.of());
         double start = -cable.testLead().map(TestLead::lengthMetres).orElse(0.0);
-        new Growing(ScatteringMatrix.on(sourceOhms, table), null, way, start).finish(0);
+        new Growing(ScatteringMatrix.on(sourceOhms, workspace), null, way, start).finish(0);
         while (!waiting.isEmpty()) {
             Shoot shoot = waiting.remove();
             Element.Line line = shoot.way().line(shoot.leg());
@@ -99,8 +98,8 @@ final class ScatteringTreeBuilder {
                     shoot.metres(),
                     end,
                     frontSeconds(line),
-                    LineTable.decay(table.wave(line.section()).propagation(), line.lengthMetres())));
-            new Growing(ScatteringMatrix.on(line.section(), table), line, shoot.way(), end).finish(shoot.leg() + 1);
+                    workspace.wave(line.section()).decay(line.lengthMetres()).copy()));
+            new Growing(ScatteringMatrix.on(line.section(), workspace), line, shoot.way(), end).finish(shoot.leg() + 1);
         }
         return new ScatteringTree(scatterers, legs);
     }
@@ -183,7 +182,7 @@ final class ScatteringTreeBuilder {
                     Network rest = new Network(
                             elements.subList(i, elements.size()), way.network().load());
                     CrossSection first =
-                            SplitWave.first((Element.Split) element).section();
+                            EvenOddSection.first((Element.Split) element).section();
                     close(port, () -> ports.close(port, rest, first));
                     finishEnd(way, here);
                     return;
@@ -231,28 +230,70 @@ final class ScatteringTreeBuilder {
         }
 
         private void join(int port, Way way, Element element) {
-            if (element instanceof Element.Line line) {
-                ports.line(port, line, frontSeconds(line));
-            } else if (element instanceof Element.Series series) {
-                ports.series(port, series.part());
-            } else if (element instanceof Element.Shunt shunt) {
-                ports.shunt(port, shunt.part());
-            } else if (element instanceof Element.Break) {
-                ports.wall(port, 1);
-            } else if (element instanceof Element.Contact) {
-                ports.wall(port, -1);
-            } else if (element instanceof Element.Split split) {
-                ports.split(port, split, frontSeconds(split));
-            } else if (element instanceof Element.Branch branch1) {
-                Network branch = branch1.branch();
-                goOn(ports.branch(port), way.branch(idOf(element), branch), 0, 0);
-            } else if (element instanceof Element.Divider divider) {
-                goOn(ports.divider(port, divider), way.branch(idOf(element), divider.leg()), 0, 0);
-            }
+            element.accept(new Joiner(port, way));
         }
 
         private String idOf(Element element) {
             return element.madeBy().iterator().next();
+        }
+
+        /** Joins an element at a port. */
+        private final class Joiner implements ElementVisitor<Void> {
+            private final int port;
+            private final Way way;
+
+            Joiner(int port, Way way) {
+                this.port = port;
+                this.way = way;
+            }
+
+            @Override
+            public Void line(Element.Line line) {
+                ports.line(port, line, frontSeconds(line));
+                return null;
+            }
+
+            @Override
+            public Void series(Element.Series series) {
+                ports.series(port, series);
+                return null;
+            }
+
+            @Override
+            public Void shunt(Element.Shunt shunt) {
+                ports.shunt(port, shunt);
+                return null;
+            }
+
+            @Override
+            public Void lineBreak(Element.Break lineBreak) {
+                ports.wall(port, 1);
+                return null;
+            }
+
+            @Override
+            public Void contact(Element.Contact contact) {
+                ports.wall(port, -1);
+                return null;
+            }
+
+            @Override
+            public Void branch(Element.Branch branch) {
+                goOn(ports.branch(port), way.branch(idOf(branch), branch.branch()), 0, 0);
+                return null;
+            }
+
+            @Override
+            public Void divider(Element.Divider divider) {
+                goOn(ports.divider(port, divider), way.branch(idOf(divider), divider.leg()), 0, 0);
+                return null;
+            }
+
+            @Override
+            public Void split(Element.Split split) {
+                ports.split(port, split, frontSeconds(split));
+                return null;
+            }
         }
     }
 }

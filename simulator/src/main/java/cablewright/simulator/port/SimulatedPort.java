@@ -9,8 +9,8 @@ import cablewright.simulator.compile.ProfileSteps;
 import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.ContourGrid;
 import cablewright.simulator.line.Frequencies;
-import cablewright.simulator.solve.LineTables;
 import cablewright.simulator.solve.PropagationCache;
+import cablewright.simulator.solve.ReflectionSolver;
 import java.util.Optional;
 
 /** The port of a simulated cable, at its near end. For the other end, make one of {@code cable.seenFromFarEnd()}. */
@@ -66,7 +66,7 @@ public final class SimulatedPort implements PortResponse {
     @Override
     public ComplexArray reflection(ContourGrid grid, int count, double edgeSeconds) {
         Network network = CableCompiler.compile(cable, ProfileSteps.forEdge(edgeSeconds));
-        return memory.tables(grid, count).reflection(network, referenceOhms);
+        return memory.reflection(network, referenceOhms, grid, count);
     }
 
     /**
@@ -81,6 +81,6 @@ public final class SimulatedPort implements PortResponse {
             top = Math.max(top, f);
         }
         Network network = CableCompiler.compile(cable, top);
-        return new LineTables(Frequencies.ofSweep(hertz)).reflection(network, referenceOhms);
+        return ReflectionSolver.reflection(network, referenceOhms, Frequencies.ofSweep(hertz));
     }
 }

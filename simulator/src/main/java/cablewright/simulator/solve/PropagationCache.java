@@ -1,36 +1,44 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.solve;
 
+import cablewright.simulator.circuit.Network;
+import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.ContourGrid;
 
 /**
- * Remembers what lines do on the grid last used, so that the next cable, which differs in one event, costs little. Share
- * one among the ports of one task; safe for use by several threads.
+ * Solves on a grid and remembers what metals and plastics do on the grid last used, so that the next cable costs only its
+ * arithmetic. Share one among the ports of one task; safe for use by several threads.
  */
 public final class PropagationCache {
 
-    private static final int MOST_REMEMBERED = 1 << 17;
-
     private ContourGrid grid;
     private int count;
-    private LineTables tables;
+    private FrequencyBlocks blocks;
 
-    /** Makes an empty memory. */
+    /** Makes an empty cache. */
     public PropagationCache() {
         // Nothing is remembered yet.
     }
 
-    /** Returns the tables of the first frequencies of a grid, those last used if they are the same. */
-    public synchronized LineTables tables(ContourGrid wanted, int wantedCount) {
-        if (tables != null && wanted.equals(grid) && wantedCount == count) {
-            return tables;
+    /**
+     * Computes the reflection coefficient of a circuit at the first frequencies of a grid.
+     *
+     * @param network the circuit
+     * @param referenceOhms reference resistance of Γ [Ω]
+     * @param on the grid
+     * @param wanted how many of its frequencies
+     * @return Γ at each of them
+     */
+    public ComplexArray reflection(Network network, double referenceOhms, ContourGrid on, int wanted) {
+        return blocks(on, wanted).reflection(network, referenceOhms);
+    }
+
+    private synchronized FrequencyBlocks blocks(ContourGrid on, int wanted) {
+        if (blocks == null || !on.equals(grid) || wanted != count) {
+            blocks = new FrequencyBlocks(on.points().slice(0, wanted));
+            grid = on;
+            count = wanted;
         }
-        LineTables made = new LineTables(wanted.points().slice(0, wantedCount));
-        if (wantedCount <= MOST_REMEMBERED) {
-            grid = wanted;
-            count = wantedCount;
-            tables = made;
-        }
-        return made;
+        return blocks;
     }
 }

@@ -4,329 +4,254 @@ package cablewright.simulator.solve;
 import cablewright.simulator.cable.Lumped;
 import cablewright.simulator.circuit.Element;
 import cablewright.simulator.circuit.ElementVisitor;
-import cablewright.simulator.circuit.ImpedanceFraction;
 import cablewright.simulator.circuit.Load;
+import cablewright.simulator.circuit.LoadVisitor;
 import cablewright.simulator.circuit.Network;
 import cablewright.simulator.crosssection.CrossSection;
-import cablewright.simulator.kernel.ComplexArray;
-import java.util.Arrays;
+import cablewright.simulator.kernel.ComplexBlock;
 
 /**
- * The reflection coefficient of all that lies behind a place, on the way from the load back to the port, at the
- * frequencies of a table.
+ * The reflection coefficient of all that lies behind a place, on the way from the load back to the port, at a block of
+ * frequencies.
  *
- * <p>Γ is held on a reference impedance Zr, the characteristic impedance of the line it is in. With z = Z/Zr, y = Y Zr:
+ * <p>Γ is held on a reference impedance Zr, the characteristic impedance of the line it is in. A forward wave of 1 V before an
+ * element goes on behind it as the factor a, which is told to a {@link ForwardSink} if there is one:
  *
  * <ul>
- *   <li>through a length of line, Γ e^(−2γl): only decaying exponentials, so no length or loss can overflow;
- *   <li>onto another line, (r + Γ)/(1 + rΓ) with r = (Zr − Z')/(Zr + Z');
- *   <li>series Z, (2Γ + z(1 − Γ))/(2 + z(1 − Γ)); shunt Y, (2Γ − y(1 + Γ))/(2 + y(1 + Γ)).
+ *   <li>a length of line: Γ ← Γ e^(−2γl), a = e^(−γl): only decaying exponentials, so no length or loss can overflow;
+ *   <li>onto another line Z': with r = (Zr − Z')/(Zr + Z'), Γ ← (r + Γ)/(1 + rΓ), a = (1 + r)/(1 + rΓ);
+ *   <li>a part u/w in series (upper signs) or across, h = 1 ∓ Γ: Γ ← (2wΓ ± uh)/(2w + uh), a = 2w/(2w + uh)
+ *       ({@link LumpedPart}).
  * </ul>
  *
- * <p>Z is held as a fraction, so a value near infinity or zero loses nothing; an exact one decides Γ by itself. From
- * Pozar, Microwave Engineering, 4th ed., ch. 2 and 4 (from memory), rearranged.
+ * <p>No factor is the small difference of large ones, so a wave behind a near-open or a near-short is as exact as one in front
+ * of it. All follow from the voltage and the current that the two sides of an element have in common (Pozar, Microwave
+ * Engineering, 4th ed., ch. 2 and 4, from memory, rearranged).
  */
-public class ReflectionRecursion implements ElementVisitor<Void> {
+public final class ReflectionRecursion implements ElementVisitor<Void>, LoadVisitor<Void> {
 
-    private final LineTable table;
-    private final int count;
-    private final double[] gRe;
-    private final double[] gIm;
-    private final double[] zRe;
-    private final double[] zIm;
+    private final BlockWorkspace workspace;
+    private final ForwardSink sink;
+    private final ComplexBlock reflection;
+    private final ComplexBlock reference;
+    private final ComplexBlock n;
+    private final ComplexBlock d;
+    private int element;
 
-    ReflectionRecursion(LineTable table) {
-        this.table = table;
-        this.count = table.frequencies().count();
-        this.gRe = new double[count];
-        this.gIm = new double[count];
-        this.zRe = new double[count];
-        this.zIm = new double[count];
-    }
-
-    /** Starts at a circuit's load, on the impedance of the line before it or, without one, on a given impedance. */
-    static ReflectionRecursion atLoadOf(Network network, double otherwiseOhms, LineTable table) {
-        ReflectionRecursion wave = new ReflectionRecursion(table);
-        wave.startAtLoadOf(network, otherwiseOhms);
-        return wave;
+    private ReflectionRecursion(BlockWorkspace workspace, ForwardSink sink) {
+        this.workspace = workspace;
+        this.sink = sink;
+        this.reflection = workspace.take();
+        this.reference = workspace.take();
+        this.n = workspace.take();
+        this.d = workspace.take();
     }
 
     /** Starts on a line with the same reflection at all frequencies. */
-    public static ReflectionRecursion onLine(CrossSection section, double reflection, LineTable table) {
-        ReflectionRecursion wave = new ReflectionRecursion(table);
-        wave.startOn(section);
-        wave.fill(reflection);
+    public static ReflectionRecursion onLine(CrossSection section, double reflection, BlockWorkspace workspace) {
+        ReflectionRecursion wave = new ReflectionRecursion(workspace, ForwardSink.NONE);
+        wave.reference.set(workspace.wave(section).impedance());
+        wave.reflection.fill(reflection);
         return wave;
-    }
-
-    /** Γ as it is now. */
-    public final ComplexArray reflectionNow() {
-        return ComplexArray.takingOver(gRe.clone(), gIm.clone());
     }
 
     /** Starts at a load, on an impedance that is given for each frequency. */
-    public static ReflectionRecursion atLoad(Load load, double[] ohmsRe, double[] ohmsIm, LineTable table) {
-        ReflectionRecursion wave = new ReflectionRecursion(table);
-        System.arraycopy(ohmsRe, 0, wave.zRe, 0, wave.count);
-        System.arraycopy(ohmsIm, 0, wave.zIm, 0, wave.count);
-        wave.meet(load);
+    public static ReflectionRecursion atLoad(Load load, ComplexBlock ohms, BlockWorkspace workspace) {
+        ReflectionRecursion wave = new ReflectionRecursion(workspace, ForwardSink.NONE);
+        wave.reference.set(ohms);
+        load.accept(wave);
         return wave;
     }
 
-    /** Goes back through a whole circuit. */
-    public static ReflectionRecursion through(Network network, double otherwiseOhms, LineTable table) {
-        ReflectionRecursion wave = atLoadOf(network, otherwiseOhms, table);
+    /** Goes back through a whole circuit; a circuit without any line is told on the resistance given. */
+    public static ReflectionRecursion through(Network network, double otherwiseOhms, BlockWorkspace workspace) {
+        return through(network, otherwiseOhms, workspace, ForwardSink.NONE);
+    }
+
+    static ReflectionRecursion through(
+            Network network, double otherwiseOhms, BlockWorkspace workspace, ForwardSink sink) {
+        ReflectionRecursion wave = new ReflectionRecursion(workspace, sink);
+        wave.startOn(network, otherwiseOhms);
+        network.load().accept(wave);
+        sink.end(network.load() instanceof Load.Endless, wave.reflection);
         for (int i = network.elements().size() - 1; i >= 0; i--) {
+            wave.element = i;
             network.elements().get(i).accept(wave);
         }
         return wave;
     }
 
-    final void startAtLoadOf(Network network, double otherwiseOhms) {
-        startOn(network, otherwiseOhms);
-        meet(network.load());
-    }
-
-    final LineTable table() {
-        return table;
-    }
-
-    final int count() {
-        return count;
-    }
-
-    public final double gRe(int i) {
-        return gRe[i];
-    }
-
-    public final double gIm(int i) {
-        return gIm[i];
-    }
-
-    final double zRe(int i) {
-        return zRe[i];
-    }
-
-    final double zIm(int i) {
-        return zIm[i];
-    }
-
     private void startOn(Network network, double otherwiseOhms) {
         for (int i = network.elements().size() - 1; i >= 0; i--) {
-            if (network.elements().get(i) instanceof Element.Line) {
-                startOn(((Element.Line) network.elements().get(i)).section());
+            if (network.elements().get(i) instanceof Element.Line line) {
+                reference.set(workspace.wave(line.section()).impedance());
                 return;
             }
         }
-        Arrays.fill(zRe, otherwiseOhms);
+        reference.fill(otherwiseOhms);
     }
 
-    private void startOn(CrossSection section) {
-        ComplexArray impedance = table.wave(section).impedance();
-        for (int k = 0; k < count; k++) {
-            zRe[k] = impedance.re(k);
-            zIm[k] = impedance.im(k);
-        }
+    /** Gives the blocks back to the workspace; the recursion is of no use afterwards. */
+    void end() {
+        workspace.give(reflection, reference, n, d);
     }
 
-    private void meet(Load load) {
-        if (load instanceof Load.Open) {
-            fill(1);
-        } else if (load instanceof Load.Short) {
-            fill(-1);
-        } else if (load instanceof Load.Part part) {
-            fill(1);
-            shunt(part.part());
-        } else if (load instanceof Load.Endless endless) {
-            endless(endless.section());
-        }
+    /** Γ as it is now; only to be read. */
+    public ComplexBlock reflection() {
+        return reflection;
     }
 
-    private void fill(double reflection) {
-        Arrays.fill(gRe, reflection);
-        Arrays.fill(gIm, 0);
+    /** The impedance on which Γ is held [Ω]; only to be read. */
+    ComplexBlock reference() {
+        return reference;
     }
 
-    private void endless(CrossSection section) {
-        ComplexArray impedance = table.wave(section).impedance();
-        for (int i = 0; i < count; i++) {
-            double bRe = impedance.re(i);
-            double bIm = impedance.im(i);
-            divide(i, bRe - zRe[i], bIm - zIm[i], bRe + zRe[i], bIm + zIm[i]);
-        }
+    @Override
+    public Void open(Load.Open load) {
+        reflection.fill(1);
+        return null;
     }
 
-    /** Sets Γ to a quotient. */
-    private void divide(int i, double nRe, double nIm, double dRe, double dIm) {
-        double size = dRe * dRe + dIm * dIm;
-        gRe[i] = (nRe * dRe + nIm * dIm) / size;
-        gIm[i] = (nIm * dRe - nRe * dIm) / size;
+    @Override
+    public Void shorted(Load.Short load) {
+        reflection.fill(-1);
+        return null;
     }
 
-    private void onto(int i, double newRe, double newIm) {
-        if (newRe == zRe[i] && newIm == zIm[i]) {
-            return;
-        }
-        double dRe = zRe[i] - newRe;
-        double dIm = zIm[i] - newIm;
-        double tRe = zRe[i] + newRe;
-        double tIm = zIm[i] + newIm;
-        // (d + tΓ)/(t + dΓ)
-        double nRe = dRe + tRe * gRe[i] - tIm * gIm[i];
-        double nIm = dIm + tRe * gIm[i] + tIm * gRe[i];
-        double mRe = tRe + dRe * gRe[i] - dIm * gIm[i];
-        double mIm = tIm + dRe * gIm[i] + dIm * gRe[i];
-        divide(i, nRe, nIm, mRe, mIm);
-        zRe[i] = newRe;
-        zIm[i] = newIm;
+    @Override
+    public Void part(Load.Part load) {
+        reflection.fill(1);
+        across(load.part());
+        return null;
+    }
+
+    @Override
+    public Void endless(Load.Endless load) {
+        reflection.setDifferenceOverSum(workspace.wave(load.section()).impedance(), reference);
+        return null;
     }
 
     /** Refers Γ to a resistance. */
     public void onto(double ohms) {
-        for (int i = 0; i < count; i++) {
-            onto(i, ohms, 0);
-        }
+        ComplexBlock to = workspace.take().fill(ohms);
+        onto(to);
+        workspace.give(to);
     }
 
     /** Goes onto the line of another cross-section, referring Γ to its characteristic impedance. */
     public void onto(CrossSection section) {
-        ComplexArray impedance = table.wave(section).impedance();
-        for (int i = 0; i < count; i++) {
-            onto(i, impedance.re(i), impedance.im(i));
+        onto(workspace.wave(section).impedance());
+    }
+
+    private void onto(ComplexBlock to) {
+        n.setDifferenceOverSum(reference, to);
+        d.setProduct(n, reflection).plus(1);
+        reflection.plus(n).over(d);
+        if (sink.isWanted()) {
+            sink.pass(n.plus(1), d);
         }
+        reference.set(to);
     }
 
     @Override
-    public Void line(Element.Line element) {
-        onto(element.section());
-        ComplexArray trip = table.roundTrip(element.section(), element.lengthMetres());
-        for (int i = 0; i < count; i++) {
-            double re = gRe[i] * trip.re(i) - gIm[i] * trip.im(i);
-            gIm[i] = gRe[i] * trip.im(i) + gIm[i] * trip.re(i);
-            gRe[i] = re;
-        }
+    public Void line(Element.Line line) {
+        LineWave wave = workspace.wave(line.section());
+        onto(wave.impedance());
+        sink.line(element, line, wave, reflection);
+        reflection.times(wave.roundTrip(line.lengthMetres()));
         return null;
     }
 
     @Override
-    public Void series(Element.Series element) {
-        ImpedanceFraction z = new ImpedanceFraction(element.part());
-        for (int i = 0; i < count; i++) {
-            z.at(table.sRe(i), table.sIm(i));
-            seriesAt(i, z.numeratorRe(), z.numeratorIm(), z.denominatorRe(), z.denominatorIm());
-        }
-        return null;
-    }
-
-    /** Puts Z = n/d in series: (2Γ d Zr + n(1 − Γ))/(2 d Zr + n(1 − Γ)). */
-    private void seriesAt(int i, double nRe, double nIm, double dRe, double dIm) {
-        if (dRe == 0 && dIm == 0) {
-            gRe[i] = 1;
-            gIm[i] = 0;
-            return;
-        }
-        double wRe = 2 * (dRe * zRe[i] - dIm * zIm[i]);
-        double wIm = 2 * (dRe * zIm[i] + dIm * zRe[i]);
-        double hRe = 1 - gRe[i];
-        double hIm = -gIm[i];
-        double pRe = nRe * hRe - nIm * hIm;
-        double pIm = nRe * hIm + nIm * hRe;
-        divide(i, wRe * gRe[i] - wIm * gIm[i] + pRe, wRe * gIm[i] + wIm * gRe[i] + pIm, wRe + pRe, wIm + pIm);
-    }
-
-    @Override
-    public Void shunt(Element.Shunt element) {
-        shunt(element.part());
-        return null;
-    }
-
-    void shunt(Lumped part) {
-        ImpedanceFraction z = new ImpedanceFraction(part);
-        for (int i = 0; i < count; i++) {
-            z.at(table.sRe(i), table.sIm(i));
-            shuntAt(i, z.denominatorRe(), z.denominatorIm(), z.numeratorRe(), z.numeratorIm());
-        }
-    }
-
-    /** Puts Y = n/d across: (2Γ d − n Zr(1 + Γ))/(2 d + n Zr(1 + Γ)). */
-    final void shuntAt(int i, double nRe, double nIm, double dRe, double dIm) {
-        if (dRe == 0 && dIm == 0) {
-            gRe[i] = -1;
-            gIm[i] = 0;
-            return;
-        }
-        double hRe = 1 + gRe[i];
-        double hIm = gIm[i];
-        double vRe = zRe[i] * hRe - zIm[i] * hIm;
-        double vIm = zRe[i] * hIm + zIm[i] * hRe;
-        double pRe = nRe * vRe - nIm * vIm;
-        double pIm = nRe * vIm + nIm * vRe;
-        divide(
-                i,
-                2 * (dRe * gRe[i] - dIm * gIm[i]) - pRe,
-                2 * (dRe * gIm[i] + dIm * gRe[i]) - pIm,
-                2 * dRe + pRe,
-                2 * dIm + pIm);
-    }
-
-    @Override
-    public Void lineBreak(Element.Break element) {
-        fill(1);
+    public Void series(Element.Series series) {
+        LumpedPart part = new LumpedPart(workspace).inSeries(series.part(), workspace.s(), reference);
+        pass(part);
+        part.release(workspace);
         return null;
     }
 
     @Override
-    public Void contact(Element.Contact element) {
-        fill(-1);
+    public Void shunt(Element.Shunt shunt) {
+        across(shunt.part());
+        return null;
+    }
+
+    private void across(Lumped lumped) {
+        LumpedPart part = new LumpedPart(workspace).across(lumped, workspace.s(), reference);
+        pass(part);
+        part.release(workspace);
+    }
+
+    private void pass(LumpedPart part) {
+        ComplexBlock uh = workspace.take().setOnePlus(reflection, -part.sign()).times(part.u());
+        n.set(part.w()).times(2);
+        d.set(n).plus(uh);
+        if (sink.isWanted()) {
+            sink.pass(n, d);
+        }
+        reflection.times(n).plus(uh.times(part.sign())).over(d).putWhereZero(part.w(), part.sign());
+        workspace.give(uh);
+    }
+
+    @Override
+    public Void lineBreak(Element.Break lineBreak) {
+        sink.pass(0);
+        reflection.fill(1);
         return null;
     }
 
     @Override
-    public Void branch(Element.Branch element) {
-        ReflectionRecursion other = through(element.branch(), zRe[0], table);
-        for (int i = 0; i < count; i++) {
-            // The branch's admittance is (1 − Γ)/(Zr (1 + Γ)).
-            double dRe = 1 + other.gRe[i];
-            double dIm = other.gIm[i];
-            shuntAt(
-                    i,
-                    1 - other.gRe[i],
-                    -other.gIm[i],
-                    other.zRe[i] * dRe - other.zIm[i] * dIm,
-                    other.zRe[i] * dIm + other.zIm[i] * dRe);
+    public Void contact(Element.Contact contact) {
+        sink.pass(0);
+        reflection.fill(-1);
+        return null;
+    }
+
+    /** The wave into the branch is 2(1 + Γ)Zb/(2w + u(1 + Γ)): the voltage across both over 1 + Γb. */
+    @Override
+    public Void branch(Element.Branch branch) {
+        int here = element;
+        ForwardSink there = sink.onBranch(here);
+        ReflectionRecursion other = through(branch.branch(), reference.re(0), workspace, there);
+        LumpedPart part = new LumpedPart(workspace).across(other.reflection, other.reference, reference);
+        ComplexBlock into = workspace.take();
+        if (sink.isWanted()) {
+            into.setOnePlus(reflection, 1).times(other.reference).times(2);
         }
+        pass(part);
+        sink.branch(here, there, into, d);
+        workspace.give(into);
+        part.release(workspace);
+        other.end();
+        return null;
+    }
+
+    /** Γ ← t² Γ + u² Γ of the leg, a = t, on the divider's impedance. */
+    @Override
+    public Void divider(Element.Divider divider) {
+        int here = element;
+        ForwardSink there = sink.onBranch(here);
+        onto(divider.impedanceOhms());
+        ReflectionRecursion leg = through(divider.leg(), divider.impedanceOhms(), workspace, there);
+        leg.onto(divider.impedanceOhms());
+        double t = divider.throughAmplitude();
+        double u = divider.legAmplitude();
+        sink.pass(t);
+        sink.branch(here, there, n.fill(u), d.fill(1));
+        reflection.times(t * t).plus(leg.reflection.times(u * u));
+        leg.end();
         return null;
     }
 
     @Override
-    public Void divider(Element.Divider element) {
-        onto(element.impedanceOhms());
-        ReflectionRecursion other = through(element.leg(), element.impedanceOhms(), table);
-        other.onto(element.impedanceOhms());
-        double t = element.throughAmplitude() * element.throughAmplitude();
-        double u = element.legAmplitude() * element.legAmplitude();
-        for (int i = 0; i < count; i++) {
-            gRe[i] = t * gRe[i] + u * other.gRe[i];
-            gIm[i] = t * gIm[i] + u * other.gIm[i];
-        }
+    public Void split(Element.Split split) {
+        int here = element;
+        onto(EvenOddSection.last(split).section());
+        EvenOddSection section =
+                EvenOddSection.through(split, reflection, reference, workspace, sink.wantsLinesOf(here));
+        sink.split(here, section);
+        reflection.set(section.reflection());
+        reference.set(section.reference());
         return null;
-    }
-
-    @Override
-    public Void split(Element.Split element) {
-        onto(SplitWave.last(element).section());
-        take(SplitWave.through(element, this, table, false));
-        return null;
-    }
-
-    /** Goes on from the front of a split stretch. */
-    final void take(SplitWave wave) {
-        ComplexArray reflection = wave.reflection();
-        for (int i = 0; i < count; i++) {
-            gRe[i] = reflection.re(i);
-            gIm[i] = reflection.im(i);
-            zRe[i] = wave.reference().re(i);
-            zIm[i] = wave.reference().im(i);
-        }
     }
 }

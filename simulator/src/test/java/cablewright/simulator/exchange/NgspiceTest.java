@@ -15,7 +15,7 @@ import cablewright.simulator.exchange.netlist.Netlist;
 import cablewright.simulator.exchange.netlist.NetlistSetup;
 import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.ContourGrid;
-import cablewright.simulator.solve.LineTable;
+import cablewright.simulator.line.Frequencies;
 import cablewright.simulator.solve.ReflectionSolver;
 import cablewright.simulator.wave.EvenTimes;
 import cablewright.simulator.wave.GaussianPulse;
@@ -197,8 +197,8 @@ class NgspiceTest {
 
             @Override
             public ComplexArray reflection(ContourGrid grid, int count) {
-                LineTable table = new LineTable(grid.points().slice(0, count), 1 << 24);
-                return ReflectionSolver.reflection(tried.network(), tried.sourceOhms(), table);
+                Frequencies at = grid.points().slice(0, count);
+                return ReflectionSolver.reflection(tried.network(), tried.sourceOhms(), at);
             }
         };
     }

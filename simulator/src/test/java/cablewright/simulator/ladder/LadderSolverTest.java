@@ -16,7 +16,6 @@ import cablewright.simulator.crosssection.ConstantsSection;
 import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.ContourGrid;
 import cablewright.simulator.line.Frequencies;
-import cablewright.simulator.solve.LineTable;
 import cablewright.simulator.solve.ReflectionSolver;
 import cablewright.simulator.wave.EvenTimes;
 import cablewright.simulator.wave.GaussianStep;
@@ -55,8 +54,8 @@ class LadderSolverTest {
 
         @Override
         public ComplexArray reflection(ContourGrid grid, int count) {
-            LineTable table = new LineTable(grid.points().slice(0, count), 1 << 22);
-            return ReflectionSolver.reflection(network, sourceOhms, table);
+            Frequencies at = grid.points().slice(0, count);
+            return ReflectionSolver.reflection(network, sourceOhms, at);
         }
     }
 
@@ -193,7 +192,7 @@ class LadderSolverTest {
         double half = Math.PI * hertz * 10 / 2e8 / cells;
         double image = 75 / Math.sqrt(1 - half * half);
         ComplexArray gamma = ReflectionSolver.reflection(
-                LadderCells.replace(network, line -> cells), image, new LineTable(Frequencies.ofSweep(hertz), 1 << 20));
+                LadderCells.replace(network, line -> cells), image, Frequencies.ofSweep(hertz));
         double angle = -2 * cells * 2 * Math.asin(half);
         assertEquals(Math.cos(angle), gamma.re(0), 1e-9);
         assertEquals(Math.sin(angle), gamma.im(0), 1e-9);

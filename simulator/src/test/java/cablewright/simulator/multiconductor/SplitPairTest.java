@@ -17,7 +17,6 @@ import cablewright.simulator.line.Catalogue;
 import cablewright.simulator.line.Frequencies;
 import cablewright.simulator.multiconductor.CoupledElement.Joint;
 import cablewright.simulator.multiconductor.CoupledElement.Length;
-import cablewright.simulator.solve.LineTable;
 import cablewright.simulator.solve.ReflectionSolver;
 import cablewright.simulator.wave.PortVoltage;
 import cablewright.simulator.wave.RaisedCosineStep;
@@ -65,7 +64,7 @@ class SplitPairTest {
         CoupledNetwork network = CoupledNetwork.ofPairs(List.of(new Length(line, 40)), 130);
         CoupledSolver.Voltages at = new CoupledPort(network, 2).voltages(SWEEP);
         Network alone = new Network(List.of(new Element.Line(PAIR, 40, Set.of())), new Load.Part(Lumped.resistor(130)));
-        ComplexArray gamma = ReflectionSolver.reflection(alone, 130, new LineTable(SWEEP, 1 << 20));
+        ComplexArray gamma = ReflectionSolver.reflection(alone, 130, SWEEP);
         for (int k = 0; k < SWEEP.count(); k++) {
             assertEquals(gamma.re(k), at.near().get(2).re(k) - 1, allowed);
             assertEquals(gamma.im(k), at.near().get(2).im(k), allowed);

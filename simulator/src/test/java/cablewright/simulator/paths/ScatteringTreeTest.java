@@ -33,7 +33,7 @@ import cablewright.simulator.line.Catalogue;
 import cablewright.simulator.line.ContourGrid;
 import cablewright.simulator.line.Frequencies;
 import cablewright.simulator.material.Water;
-import cablewright.simulator.solve.LineTables;
+import cablewright.simulator.solve.ReflectionSolver;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -54,7 +54,7 @@ class ScatteringTreeTest {
 
     private static void assertWaysAddUp(Cable cable, double sourceOhms, double error) {
         ScatteringTree tree = ScatteringTree.of(cable, sourceOhms, STEPS, POINTS);
-        ComplexArray expected = new LineTables(POINTS).reflection(CableCompiler.compile(cable, STEPS), sourceOhms);
+        ComplexArray expected = ReflectionSolver.reflection(CableCompiler.compile(cable, STEPS), sourceOhms, POINTS);
         for (int k = 0; k < POINTS.count(); k += 37) {
             Complex sum = allWays(tree, k);
             Complex gamma = new Complex(expected.re(k), expected.im(k));

@@ -12,7 +12,6 @@ import cablewright.simulator.crosssection.DebyeTerm;
 import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.ContourGrid;
 import cablewright.simulator.line.Frequencies;
-import cablewright.simulator.solve.LineTable;
 import cablewright.simulator.solve.ReflectionSolver;
 import cablewright.simulator.wave.GaussianPulse;
 import cablewright.simulator.wave.GaussianStep;
@@ -172,7 +171,7 @@ final class RefereeCircuit implements PortResponse {
     }
 
     ComplexArray reflection(Frequencies frequencies) {
-        return ReflectionSolver.reflection(network, sourceOhms, new LineTable(frequencies, 1 << 22));
+        return ReflectionSolver.reflection(network, sourceOhms, frequencies);
     }
 
     @Override

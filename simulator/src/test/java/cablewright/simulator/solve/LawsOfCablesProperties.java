@@ -60,7 +60,7 @@ class LawsOfCablesProperties {
 
     private static ComplexArray passed(Cable cable) {
         LineField field = new LineField(cable, OHMS, List.of(new LinePlaces(List.of(), List.of(cable.lengthMetres()))));
-        return field.upTo(6e8).at(Frequencies.ofSweep(SWEEP)).volts(0);
+        return field.upTo(6e8).at(Frequencies.ofSweep(SWEEP)).volts(0).copy();
     }
 
     /** Power that comes back and power that arrives are together no more than what was sent. */
@@ -89,7 +89,7 @@ class LawsOfCablesProperties {
     }
 
     private static ComplexArray solve(Network network, Frequencies at) {
-        return ReflectionSolver.reflection(network, OHMS, new LineTable(at, Integer.MAX_VALUE));
+        return ReflectionSolver.reflection(network, OHMS, at);
     }
 
     /** Inside the right half of the plane a passive Γ is smaller than on its border: |Γ| ≤ 1 there too. */

@@ -39,7 +39,7 @@ class LawsOfLinesProperties {
     private static final double[] SWEEP = {1e3, 1e5, 1e6, 7.7e6, 3.3e7, 1.01e8, 4.7e8, 1e9};
 
     private static ComplexArray solve(Network network, double ohms, double... hertz) {
-        return ReflectionSolver.reflection(network, ohms, new LineTable(Frequencies.ofSweep(hertz), Integer.MAX_VALUE));
+        return ReflectionSolver.reflection(network, ohms, Frequencies.ofSweep(hertz));
     }
 
     @Property(tries = 200)
@@ -182,7 +182,7 @@ class LawsOfLinesProperties {
 
             @Override
             public ComplexArray reflection(ContourGrid grid, int count) {
-                return new LineTables(grid.points().slice(0, count)).reflection(network, 75);
+                return ReflectionSolver.reflection(network, 75, grid.points().slice(0, count));
             }
         };
         return PortVoltage.of(port, new GaussianPulse(4e-9), 2e-6, 20).reflected();

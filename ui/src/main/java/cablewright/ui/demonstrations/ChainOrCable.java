@@ -7,6 +7,7 @@ import cablewright.ui.drawing.figure.Figure;
 import cablewright.ui.drawing.figure.Panel;
 import cablewright.ui.drawing.palette.Tone;
 import cablewright.ui.words.Words;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -58,13 +59,16 @@ final class ChainOrCable implements Demonstration {
     }
 
     private static Panel trace(LadderOrLine.Outcome outcome, CurveFigures paper) {
+        List<Panel.Line> lines = new ArrayList<>();
+        lines.add(paper.trace(paper.say("chain"), outcome.ladderTrace(), Tone.MAIN, false));
+        lines.add(paper.trace(paper.say("line"), outcome.lineTrace(), Tone.OTHER, true));
+        outcome.steppedTrace()
+                .ifPresent(stepped -> lines.add(paper.trace(paper.say("stepped"), stepped, Tone.THIRD, true)));
         return new Panel.Plot(
                 paper.say("trace"),
                 paper.distance(0, 2.2 * LINE_METRES),
                 Axis.linear(paper.common("percent"), -60, 120),
-                List.of(
-                        paper.trace(paper.say("chain"), outcome.ladderTrace(), Tone.MAIN, false),
-                        paper.trace(paper.say("line"), outcome.lineTrace(), Tone.OTHER, true)));
+                lines);
     }
 
     private static Panel sweep(LadderOrLine shown, LadderOrLine.Outcome outcome, CurveFigures paper) {

@@ -41,7 +41,7 @@ final class SplitAndResplit implements Demonstration {
         return List.of(
                 Control.length("split", 5, 50, 25),
                 Control.length("stretch", 2, 28, 15),
-                Control.number("pitch", 1, 4, 1.5),
+                Control.number("pitch", 1.2, 4, 1.5),
                 Control.time("rise", 0.2e-9, 20e-9, 1e-9));
     }
 

@@ -26,7 +26,7 @@ import java.util.OptionalDouble;
  *
  * <p>Wires keep their losses and the dielectric; far from other conductors. The even factor is the greater one when the
  * neighbour's wires are named so that it hears a like voltage. Source: derived from the inductances of thin wires (C. R. Paul,
- * Analysis of Multiconductor Transmission Lines, 2nd ed., from memory); a test holds it to the coupled engine, which has the
+ * Analysis of Multiconductor Transmission Lines, 2nd ed., from memory); a test holds it to an engine of coupled lines, which has the
  * same wires and no such closed form.
  *
  * @param layout how the wires lie

@@ -4,7 +4,7 @@ package cablewright.simulator.explanation.visibility;
 import cablewright.simulator.compile.CableProfile;
 import cablewright.simulator.crosssection.CrossSection;
 import cablewright.simulator.line.Frequencies;
-import cablewright.simulator.solve.LineTable;
+import cablewright.simulator.solve.LineWave;
 import java.util.HashMap;
 import java.util.Map;
 
@@ -15,17 +15,15 @@ import java.util.Map;
  */
 public final class DispersionDelay {
 
-    private static final int NOTHING_KEPT = 8;
-
     private final CableProfile profile;
     private final double hertz;
-    private final LineTable table;
+    private final Frequencies frequency;
     private final Map<CrossSection, Double> nepersPerMetre = new HashMap<>();
 
     DispersionDelay(CableProfile profile, double hertz) {
         this.profile = profile;
         this.hertz = hertz;
-        this.table = new LineTable(Frequencies.ofSweep(hertz), NOTHING_KEPT);
+        this.frequency = Frequencies.ofSweep(hertz);
     }
 
     /**
@@ -53,6 +51,6 @@ public final class DispersionDelay {
     }
 
     private double attenuation(CrossSection section) {
-        return table.wave(section).propagation().re(0);
+        return LineWave.on(section, frequency).propagation().re(0);
     }
 }

@@ -80,7 +80,7 @@ public final class CableSweep {
         Cable whole = beyondTheLast(ended);
         LinePlaces end = new LinePlaces(List.of(), List.of(whole.lengthMetres()));
         LineField.Solver solver = new LineField(whole, fromOhms, List.of(end)).upTo(hertz[hertz.length - 1]);
-        ComplexArray volts = solver.at(Frequencies.ofSweep(hertz)).volts(0);
+        ComplexArray volts = solver.at(Frequencies.ofSweep(hertz)).volts(0).copy();
         double scale = Math.sqrt(fromOhms / toOhms);
         double[] re = new double[hertz.length];
         double[] im = new double[hertz.length];

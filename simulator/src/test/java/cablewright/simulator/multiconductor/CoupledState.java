@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.multiconductor;
 
+import cablewright.simulator.cable.Lumped;
 import cablewright.simulator.circuit.ImpedanceFraction;
+import cablewright.simulator.kernel.ComplexBlock;
 import java.util.List;
 import org.ejml.data.ZMatrixRMaj;
 import org.ejml.dense.row.CommonOps_ZDRM;
@@ -21,6 +23,8 @@ final class CoupledState {
     private final ZMatrixRMaj b;
     private final ZMatrixRMaj c;
     private final ZMatrixRMaj d;
+    private final ComplexBlock numerator = new ComplexBlock(1);
+    private final ComplexBlock denominator = new ComplexBlock(1);
     private final double[] decay;
     private final double[] pair = new double[2];
 
@@ -187,12 +191,11 @@ final class CoupledState {
         double dRe = 0;
         double dIm = 0;
         if (element.part().isPresent()) {
-            ImpedanceFraction z = new ImpedanceFraction(element.part().get());
-            z.at(sRe, sIm);
-            nRe = z.numeratorRe();
-            nIm = z.numeratorIm();
-            dRe = z.denominatorRe();
-            dIm = z.denominatorIm();
+            fraction(element.part().get(), sRe, sIm);
+            nRe = numerator.re(0);
+            nIm = numerator.im(0);
+            dRe = denominator.re(0);
+            dIm = denominator.im(0);
         }
         int ii = 2 * (i * n + i);
         double qRe = dRe + nRe * admittance.data[ii] - nIm * admittance.data[ii + 1];
@@ -220,6 +223,13 @@ final class CoupledState {
         CommonOps_ZDRM.subtract(toFarEnd, b, toFarEnd);
     }
 
+    /** Z = n/d of a part. */
+    private void fraction(Lumped part, double sRe, double sIm) {
+        ComplexBlock s = new ComplexBlock(1);
+        s.put(0, sRe, sIm);
+        ImpedanceFraction.of(part, s, numerator, denominator);
+    }
+
     private static void subtract(
             ZMatrixRMaj matrix, int row, int column, double aRe, double aIm, double bRe, double bIm) {
         int at = 2 * (row * matrix.numCols + column);
@@ -229,11 +239,10 @@ final class CoupledState {
 
     /** y between two conductors, d/n of the part. */
     void through(CoupledElement.Between element, double sRe, double sIm) {
-        ImpedanceFraction z = new ImpedanceFraction(element.part());
-        z.at(sRe, sIm);
-        double size = z.numeratorRe() * z.numeratorRe() + z.numeratorIm() * z.numeratorIm();
-        double re = (z.denominatorRe() * z.numeratorRe() + z.denominatorIm() * z.numeratorIm()) / size;
-        double im = (z.denominatorIm() * z.numeratorRe() - z.denominatorRe() * z.numeratorIm()) / size;
+        fraction(element.part(), sRe, sIm);
+        denominator.over(numerator);
+        double re = denominator.re(0);
+        double im = denominator.im(0);
         int from = element.from();
         int to = element.to();
         subtract(admittance, from, from, -1, 0, re, im);
