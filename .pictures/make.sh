@@ -15,5 +15,5 @@ libraries=$(echo ui/target/lib/javafx/*-"$machine".jar | tr ' ' ':')
 # Monocle draws in memory; the screen that it draws on is as large as the largest picture.
 java -Dglass.platform=Monocle -Dmonocle.platform=Headless -Dheadless.geometry=1440x900-32 \
     -Dprism.order=sw -Djava.awt.headless=true \
-    -cp "ui/target/cablewright.jar:$libraries" \
-    cablewright.ui.desktop.WindowPictures .pictures
+    -cp "ui/target/test-classes:ui/target/cablewright.jar:$libraries" \
+    cablewright.ui.desktop.shell.WindowPictures .pictures

@@ -11,6 +11,7 @@ import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.line.CableFamily;
 import cablewright.simulator.line.CableType;
+import cablewright.simulator.material.PhysicalConstants;
 import cablewright.simulator.wave.HalfSine;
 import cablewright.simulator.wave.RaisedCosineStep;
 import cablewright.simulator.wave.Stimulus;
@@ -25,7 +26,6 @@ import java.util.TreeSet;
  */
 public final class UsualView {
 
-    private static final double LIGHT_METRES_PER_SECOND = 299_792_458.0;
     private static final double[] WIDTHS = {
         1e-9, 2e-9, 5e-9, 10e-9, 25e-9, 50e-9, 100e-9, 250e-9, 500e-9, 1e-6, 2.5e-6, 5e-6, 10e-6
     };
@@ -75,7 +75,10 @@ public final class UsualView {
     }
 
     private static List<Stimulus> pulses(Cable cable) {
-        double shortest = 2 * cable.lengthMetres() / (velocity(cable) * LIGHT_METRES_PER_SECOND) / PULSES_ON_CABLE;
+        double shortest = 2
+                * cable.lengthMetres()
+                / (velocity(cable) * PhysicalConstants.LIGHT_METRES_PER_SECOND)
+                / PULSES_ON_CABLE;
         int first = 0;
         while (first < WIDTHS.length - WIDTHS_OFFERED && WIDTHS[first] < shortest) {
             first++;

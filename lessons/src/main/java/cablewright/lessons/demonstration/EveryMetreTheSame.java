@@ -76,7 +76,7 @@ public record EveryMetreTheSame(
             Curve evenReturnLoss) {}
 
     private double velocity() {
-        return type.section().velocityFraction() * PhysicalConstants.SPEED_OF_LIGHT;
+        return type.section().velocityFraction() * PhysicalConstants.LIGHT_METRES_PER_SECOND;
     }
 
     /** What one metre of the wave there and one back give each other [1/m]. */

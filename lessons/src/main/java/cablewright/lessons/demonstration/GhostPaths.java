@@ -83,7 +83,7 @@ public record GhostPaths(
      * @return curves, rays and figures
      */
     public Outcome outcome() {
-        double velocity = type.section().velocityFraction() * PhysicalConstants.SPEED_OF_LIGHT;
+        double velocity = type.section().velocityFraction() * PhysicalConstants.LIGHT_METRES_PER_SECOND;
         double lastSeconds = 2 * rangeMetres() / velocity;
         double through = (1 + reflection) * (1 + reflection);
         BounceLattice lattice = new BounceLattice(

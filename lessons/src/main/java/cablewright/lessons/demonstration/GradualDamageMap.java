@@ -51,7 +51,7 @@ public final class GradualDamageMap {
         Settings settings = wanted.settings();
         double there = 2
                 * wanted.damageMetres()
-                / (wanted.type().section().velocityFraction() * PhysicalConstants.SPEED_OF_LIGHT);
+                / (wanted.type().section().velocityFraction() * PhysicalConstants.LIGHT_METRES_PER_SECOND);
         this.promptSeconds = there
                 + settings.stimulus().settledSeconds()
                 + 0.8 / wanted.instrument().bandwidthHertz();

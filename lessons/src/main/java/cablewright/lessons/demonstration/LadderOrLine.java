@@ -108,7 +108,7 @@ public record LadderOrLine(
     }
 
     private LadderSweep ladder(Load load) {
-        double seconds = lineMetres / (velocityFraction * PhysicalConstants.SPEED_OF_LIGHT) / sections;
+        double seconds = lineMetres / (velocityFraction * PhysicalConstants.LIGHT_METRES_PER_SECOND) / sections;
         return new LadderSweep(sections, impedanceOhms * seconds, seconds / impedanceOhms, load, impedanceOhms);
     }
 
@@ -155,7 +155,7 @@ public record LadderOrLine(
     /** Steps the chain itself from rest, in steps that resolve the pulse. */
     private Optional<Curve> stepped(LadderSweep chain) {
         HalfSine pulse = new HalfSine(pulseSeconds);
-        double metresPerSecond = velocityFraction * PhysicalConstants.SPEED_OF_LIGHT / 2;
+        double metresPerSecond = velocityFraction * PhysicalConstants.LIGHT_METRES_PER_SECOND / 2;
         double zero = pulse.halfHeightSeconds();
         double record = RANGE_LENGTHS * lineMetres / metresPerSecond + zero;
         double step = Math.max(pulseSeconds / FINEST_STEPS, record * sections / MOST_NODE_STEPS);

@@ -143,12 +143,12 @@ public record OffCentreReel(
     }
 
     private double velocity() {
-        return type.section().velocityFraction() * PhysicalConstants.SPEED_OF_LIGHT;
+        return type.section().velocityFraction() * PhysicalConstants.LIGHT_METRES_PER_SECOND;
     }
 
     /** C' = 1/(Z v). */
     private static double capacitance(CrossSection section) {
-        return 1 / (section.impedanceOhms() * section.velocityFraction() * PhysicalConstants.SPEED_OF_LIGHT);
+        return 1 / (section.impedanceOhms() * section.velocityFraction() * PhysicalConstants.LIGHT_METRES_PER_SECOND);
     }
 
     private static double attenuation(CrossSection section) {

@@ -37,7 +37,7 @@ final class RoundTrip {
 
     /** Time per metre by which distances are counted [s/m]. */
     double slowness() {
-        return 1 / (type.section().velocityFraction() * PhysicalConstants.SPEED_OF_LIGHT);
+        return 1 / (type.section().velocityFraction() * PhysicalConstants.LIGHT_METRES_PER_SECOND);
     }
 
     /** When the very first of a wave may be back from a distance [s]. */

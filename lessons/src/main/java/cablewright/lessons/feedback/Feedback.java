@@ -10,6 +10,7 @@ import cablewright.lessons.marking.PlaceMark;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.material.PhysicalConstants;
 import cablewright.simulator.solve.PropagationCache;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -27,8 +28,6 @@ public final class Feedback {
 
     /** A flag stands at a top if it is twice as near to it as to the front. */
     private static final double AT_THE_TOP_SHARE = 0.5;
-
-    private static final double LIGHT_METRES_PER_SECOND = 299_792_458.0;
 
     private final Exercise exercise;
     private final MarkSheet sheet;
@@ -156,7 +155,9 @@ public final class Feedback {
                 cause,
                 velocity,
                 place.readMetres() > 0 ? velocity * place.flaggedMetres() / place.readMetres() : velocity,
-                2 * (place.flaggedMetres() - place.readMetres()) / (velocity * LIGHT_METRES_PER_SECOND),
+                2
+                        * (place.flaggedMetres() - place.readMetres())
+                        / (velocity * PhysicalConstants.LIGHT_METRES_PER_SECOND),
                 top);
     }
 

@@ -101,6 +101,6 @@ public final class MarkingRules {
     }
 
     static double metresThereAndBack(double seconds, double velocityFraction) {
-        return seconds * velocityFraction * PhysicalConstants.SPEED_OF_LIGHT / 2;
+        return seconds * velocityFraction * PhysicalConstants.LIGHT_METRES_PER_SECOND / 2;
     }
 }

@@ -54,7 +54,7 @@ public record LineConstants(
      */
     public static LineConstants near(CrossSection section) {
         return exactly(section).orElseGet(() -> {
-            double slowness = 1 / (section.velocityFraction() * PhysicalConstants.SPEED_OF_LIGHT);
+            double slowness = 1 / (section.velocityFraction() * PhysicalConstants.LIGHT_METRES_PER_SECOND);
             PrimaryConstants low = section.primaryConstants(new double[] {0}, new double[] {ALL_BUT_DC_RADIANS});
             return new LineConstants(
                     low.zRe()[0], section.impedanceOhms() * slowness, low.yRe()[0], slowness / section.impedanceOhms());

@@ -77,7 +77,8 @@ public final class CableProfile {
                 boolean ofNoLength = line.madeBy().stream().anyMatch(things::contains);
                 double end = ofNoLength ? metres : metres + line.lengthMetres();
                 double later = seconds
-                        + line.lengthMetres() / (line.section().velocityFraction() * PhysicalConstants.SPEED_OF_LIGHT);
+                        + line.lengthMetres()
+                                / (line.section().velocityFraction() * PhysicalConstants.LIGHT_METRES_PER_SECOND);
                 pieces.add(new Piece(metres, end, line.section(), line.madeBy(), seconds, later));
                 metres = end;
                 seconds = later;

@@ -68,7 +68,7 @@ public final class ProfileSteps {
      * @return longest step [m]; infinite where anything will do
      */
     double longestMetres(double lengthMetres, double variation, double velocityFraction) {
-        double velocity = velocityFraction * PhysicalConstants.SPEED_OF_LIGHT;
+        double velocity = velocityFraction * PhysicalConstants.LIGHT_METRES_PER_SECOND;
         if (variation == 0) {
             return Double.POSITIVE_INFINITY;
         }

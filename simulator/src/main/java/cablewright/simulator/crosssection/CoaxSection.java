@@ -237,7 +237,7 @@ public record CoaxSection(
     public List<Notice> notices(double highestFrequencyHertz) {
         List<Notice> notices = new ArrayList<>();
         double middle = 0.5 * (geometry.coreDiameterMetres() + geometry.outerDiameterMetres());
-        double cutoff = PhysicalConstants.SPEED_OF_LIGHT * velocityFraction() / (Math.PI * middle);
+        double cutoff = PhysicalConstants.LIGHT_METRES_PER_SECOND * velocityFraction() / (Math.PI * middle);
         if (highestFrequencyHertz > cutoff) {
             notices.add(new Notice(NoticeKind.HIGHER_MODES, highestFrequencyHertz, cutoff));
         }

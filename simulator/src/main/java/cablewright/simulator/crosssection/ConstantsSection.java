@@ -57,7 +57,7 @@ public record ConstantsSection(
                 "velocityFraction",
                 velocityFraction,
                 "above 0 and at most 1");
-        double slowness = 1 / (velocityFraction * PhysicalConstants.SPEED_OF_LIGHT);
+        double slowness = 1 / (velocityFraction * PhysicalConstants.LIGHT_METRES_PER_SECOND);
         return new ConstantsSection(0, impedanceOhms * slowness, 0, 0, slowness / impedanceOhms, List.of());
     }
 
@@ -130,7 +130,9 @@ public record ConstantsSection(
 
     @Override
     public double velocityFraction() {
-        return 1 / (Math.sqrt(inductanceHenriesPerMetre * referenceCapacitance()) * PhysicalConstants.SPEED_OF_LIGHT);
+        return 1
+                / (Math.sqrt(inductanceHenriesPerMetre * referenceCapacitance())
+                        * PhysicalConstants.LIGHT_METRES_PER_SECOND);
     }
 
     @Override

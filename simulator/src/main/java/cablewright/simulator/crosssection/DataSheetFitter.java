@@ -57,7 +57,7 @@ final class DataSheetFitter {
         shape = natural * (sheet.layout() == ConductorLayout.COAX ? 2 * Math.PI : Math.PI);
         double[] start = rootAndLinear();
         startSkin = start[0] * 2 * sheet.impedanceOhms() / (Math.sqrt(Math.PI) * PhysicalConstants.DECIBEL_PER_NEPER);
-        startTangent = Math.max(1e-7, start[1] * PhysicalConstants.SPEED_OF_LIGHT * sheet.velocityFraction())
+        startTangent = Math.max(1e-7, start[1] * PhysicalConstants.LIGHT_METRES_PER_SECOND * sheet.velocityFraction())
                 / (Math.PI * PhysicalConstants.DECIBEL_PER_NEPER);
         insulation = sheet.insulationDiameterMetres().orElseGet(this::copperSize);
     }

@@ -218,7 +218,7 @@ public record PairSection(
     @Override
     public List<Notice> notices(double highestFrequencyHertz) {
         List<Notice> notices = new ArrayList<>();
-        double limit = 0.1 * PhysicalConstants.SPEED_OF_LIGHT * velocityFraction() / geometry.spacingMetres();
+        double limit = 0.1 * PhysicalConstants.LIGHT_METRES_PER_SECOND * velocityFraction() / geometry.spacingMetres();
         if (highestFrequencyHertz > limit) {
             notices.add(new Notice(NoticeKind.PAIR_RADIATES, highestFrequencyHertz, limit));
         }

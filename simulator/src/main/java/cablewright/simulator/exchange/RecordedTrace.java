@@ -90,7 +90,7 @@ public final class RecordedTrace {
             throw new IllegalArgumentException(
                     "velocityFraction is " + velocityFraction + "; it must be above 0 and at most 1");
         }
-        return 2 / (velocityFraction * PhysicalConstants.SPEED_OF_LIGHT);
+        return 2 / (velocityFraction * PhysicalConstants.LIGHT_METRES_PER_SECOND);
     }
 
     /**

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.instrument;
 
+import cablewright.simulator.material.PhysicalConstants;
 import cablewright.simulator.wave.Stimulus;
 
 /**
@@ -17,8 +18,6 @@ public record Settings(
 
     /** Most records that are averaged. */
     public static final int MOST_AVERAGES = 65_536;
-
-    private static final double LIGHT_METRES_PER_SECOND = 299_792_458.0;
 
     /** Refuses values that can't be set. */
     public Settings {
@@ -38,7 +37,7 @@ public record Settings(
      * @return time [s], at the set velocity
      */
     public double secondsThereAndBack(double metres) {
-        return 2 * metres / (velocityFraction * LIGHT_METRES_PER_SECOND);
+        return 2 * metres / (velocityFraction * PhysicalConstants.LIGHT_METRES_PER_SECOND);
     }
 
     /**
@@ -48,7 +47,7 @@ public record Settings(
      * @return distance [m], at the set velocity
      */
     public double metresThereAndBack(double seconds) {
-        return seconds * velocityFraction * LIGHT_METRES_PER_SECOND / 2;
+        return seconds * velocityFraction * PhysicalConstants.LIGHT_METRES_PER_SECOND / 2;
     }
 
     /**

@@ -66,7 +66,7 @@ final class TelephonePairTypes {
     }
 
     private static CableType type(String gauge, double diameter, List<AttenuationPoint> attenuation) {
-        double impedance = 1 / (VELOCITY * PhysicalConstants.SPEED_OF_LIGHT * CAPACITANCE);
+        double impedance = 1 / (VELOCITY * PhysicalConstants.LIGHT_METRES_PER_SECOND * CAPACITANCE);
         double root = 1 / (VELOCITY * TAKE_UP);
         double spacing = diameter * Math.cosh(Math.PI * impedance * root / PhysicalConstants.ETA_0);
         PairSection section = PairSection.solid(

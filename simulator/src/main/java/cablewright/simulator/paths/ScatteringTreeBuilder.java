@@ -105,7 +105,7 @@ final class ScatteringTreeBuilder {
     }
 
     private static double frontSeconds(Element.Line line) {
-        return line.lengthMetres() / (line.section().velocityFraction() * PhysicalConstants.SPEED_OF_LIGHT);
+        return line.lengthMetres() / (line.section().velocityFraction() * PhysicalConstants.LIGHT_METRES_PER_SECOND);
     }
 
     private static double frontSeconds(Element.Split split) {

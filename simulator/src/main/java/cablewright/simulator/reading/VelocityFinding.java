@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.reading;
 
+import cablewright.simulator.material.PhysicalConstants;
+
 /**
  * A velocity of propagation found by measurement, with its standard uncertainty.
  *
@@ -12,9 +14,6 @@ package cablewright.simulator.reading;
  * @param uncertainty its standard uncertainty, 0 or more
  */
 public record VelocityFinding(double fraction, double uncertainty) {
-
-    /** Speed of light in vacuum [m/s], exact by definition of the metre. */
-    public static final double LIGHT_METRES_PER_SECOND = 299_792_458.0;
 
     /** Refuses a velocity that can't be. */
     public VelocityFinding {
@@ -32,7 +31,8 @@ public record VelocityFinding(double fraction, double uncertainty) {
     public static VelocityFinding fromKnownLength(Measured metres, Measured thereAndBackSeconds) {
         Checks.above("metres", metres.value(), 0);
         Checks.above("thereAndBackSeconds", thereAndBackSeconds.value(), 0);
-        double fraction = 2 * metres.value() / (LIGHT_METRES_PER_SECOND * thereAndBackSeconds.value());
+        double fraction =
+                2 * metres.value() / (PhysicalConstants.LIGHT_METRES_PER_SECOND * thereAndBackSeconds.value());
         double relative = Math.hypot(
                 metres.uncertainty() / metres.value(), thereAndBackSeconds.uncertainty() / thereAndBackSeconds.value());
         return new VelocityFinding(fraction, fraction * relative);
@@ -58,7 +58,7 @@ public record VelocityFinding(double fraction, double uncertainty) {
      * @return distance [m]; its uncertainty is that of time and velocity together
      */
     public Measured metres(Measured thereAndBackSeconds) {
-        double half = LIGHT_METRES_PER_SECOND / 2;
+        double half = PhysicalConstants.LIGHT_METRES_PER_SECOND / 2;
         double t = thereAndBackSeconds.value();
         return new Measured(
                 half * fraction * t, half * Math.hypot(fraction * thereAndBackSeconds.uncertainty(), t * uncertainty));
@@ -73,6 +73,6 @@ public record VelocityFinding(double fraction, double uncertainty) {
      */
     public Measured metresForShown(Measured shownMetres, double setFraction) {
         Checks.above("setFraction", setFraction, 0);
-        return metres(shownMetres.times(2 / (setFraction * LIGHT_METRES_PER_SECOND)));
+        return metres(shownMetres.times(2 / (setFraction * PhysicalConstants.LIGHT_METRES_PER_SECOND)));
     }
 }

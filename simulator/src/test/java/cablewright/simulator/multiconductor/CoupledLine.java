@@ -97,7 +97,7 @@ public final class CoupledLine {
             throw new IllegalArgumentException(
                     "velocityFraction is " + velocityFraction + "; it must be above 0 and at most 1");
         }
-        double v = velocityFraction * PhysicalConstants.SPEED_OF_LIGHT;
+        double v = velocityFraction * PhysicalConstants.LIGHT_METRES_PER_SECOND;
         DMatrixRMaj c = new DMatrixRMaj(inductance);
         if (!CommonOps_DDRM.invert(c)) {
             throw new IllegalArgumentException("inductance is singular; it must be positive definite");
@@ -199,7 +199,7 @@ public final class CoupledLine {
             return loss;
         }
         PairSection pair = lossLike.get();
-        double slowness = 1 / (pair.velocityFraction() * PhysicalConstants.SPEED_OF_LIGHT);
+        double slowness = 1 / (pair.velocityFraction() * PhysicalConstants.LIGHT_METRES_PER_SECOND);
         double l = pair.impedanceOhms() * slowness;
         double c = slowness / pair.impedanceOhms();
         PrimaryConstants whole = pair.primaryConstants(sRe, sIm);

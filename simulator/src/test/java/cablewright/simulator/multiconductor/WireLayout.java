@@ -128,7 +128,7 @@ public final class WireLayout {
             }
         }
         double takeUp = pair.geometry().takeUp();
-        double perMetre = pair.impedanceOhms() / (pair.velocityFraction() * PhysicalConstants.SPEED_OF_LIGHT);
+        double perMetre = pair.impedanceOhms() / (pair.velocityFraction() * PhysicalConstants.LIGHT_METRES_PER_SECOND);
         double shape = Math.PI * perMetre / (takeUp * PhysicalConstants.MU_0);
         double radius = pair.geometry().spacingMetres() * Math.exp(-shape);
         return new WireLayout(wires, radius, shield, takeUp);

@@ -12,6 +12,7 @@ import cablewright.simulator.instrument.Reach;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.material.PhysicalConstants;
 import cablewright.simulator.reading.CandidateRules;
 import cablewright.simulator.reading.NoiseLevel;
 import cablewright.simulator.wave.Waveform;
@@ -32,8 +33,6 @@ public final class MeasuredLine {
 
     /** Smallest reflection by which a sweep may be trusted, as its accuracy is told by {@link MeasuredPort} [V]. */
     private static final double LEAST_OF_SWEEP = 0.003;
-
-    private static final double HALF_LIGHT = 299_792_458.0 / 2;
 
     private final String name;
     private final Optional<ScatteringSweep> sweep;
@@ -155,7 +154,7 @@ public final class MeasuredLine {
          * @return range [m]: nearly all that the file tells
          */
         public double longestMetres(double velocityFraction) {
-            double metresPerSecond = HALF_LIGHT * velocityFraction;
+            double metresPerSecond = PhysicalConstants.LIGHT_METRES_PER_SECOND / 2 * velocityFraction;
             if (opened.isPresent()) {
                 return SHARE_OF_RECORD * Reach.of(opened.get()).longestRecordSeconds() * metresPerSecond;
             }

@@ -96,7 +96,7 @@ public enum ReturnLossClass {
     public double insideImpedanceOhms(double impedanceOhms, double lengthMetres, double decibelsWorse) {
         double asked = reflection(decibelsWorse);
         double quarterWave = Math.PI / 2;
-        double angle = 2 * Math.PI * topHertz * lengthMetres / PhysicalConstants.SPEED_OF_LIGHT;
+        double angle = 2 * Math.PI * topHertz * lengthMetres / PhysicalConstants.LIGHT_METRES_PER_SECOND;
         double sine = Math.sin(Math.min(quarterWave, angle));
         // With d = n − 1/n, (n + 1/n)² = d² + 4, so r² = d² s²/(4 + d² s²), s = sin θ.
         double difference = 2 * asked / (sine * Math.sqrt(1 - asked * asked));

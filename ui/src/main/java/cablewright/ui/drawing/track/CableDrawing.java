@@ -10,6 +10,7 @@ import cablewright.simulator.compile.CableCompiler;
 import cablewright.simulator.compile.CableProfile;
 import cablewright.simulator.compile.CableProfile.Piece;
 import cablewright.simulator.crosssection.CrossSection;
+import cablewright.simulator.material.PhysicalConstants;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -28,8 +29,6 @@ import java.util.Optional;
  */
 public record CableDrawing(
         List<Stretch> stretches, List<Mark> marks, List<Cut> cuts, FarEnd farEnd, double endShownMetres) {
-
-    private static final double LIGHT_METRES_PER_SECOND = 299_792_458.0;
 
     /** Copies the lists. */
     public CableDrawing {
@@ -78,7 +77,7 @@ public record CableDrawing(
     public static CableDrawing of(Cable cable, LineEnd end, double velocityFraction, double topHertz) {
         Cable tested = cable.seenFrom(end);
         CableProfile profile = CableProfile.of(tested, topHertz);
-        double speed = velocityFraction * LIGHT_METRES_PER_SECOND;
+        double speed = velocityFraction * PhysicalConstants.LIGHT_METRES_PER_SECOND;
         List<Stretch> stretches = new ArrayList<>();
         for (Piece piece : profile.pieces()) {
             boolean lead = piece.madeBy().contains(CableCompiler.TEST_LEAD);

@@ -8,6 +8,7 @@ import cablewright.simulator.field.LineField;
 import cablewright.simulator.field.LinePlaces;
 import cablewright.simulator.field.WaveFrames;
 import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.material.PhysicalConstants;
 import java.util.List;
 
 /**
@@ -17,7 +18,6 @@ import java.util.List;
  */
 public final class WavePlay {
 
-    private static final double LIGHT_METRES_PER_SECOND = 299_792_458.0;
     private static final int PLACES = 400;
     private static final int MOST_FRAMES = 720;
     private static final double AFTER_THE_END = 1.06;
@@ -48,7 +48,7 @@ public final class WavePlay {
         int count = Math.min(MOST_FRAMES, WaveFrames.usualCount(settings.stimulus(), duration));
         WaveFrames frames =
                 WaveFrames.of(new LineField(tested, sourceOhms, List.of(line)), settings.stimulus(), duration, count);
-        double speed = settings.velocityFraction() * LIGHT_METRES_PER_SECOND;
+        double speed = settings.velocityFraction() * PhysicalConstants.LIGHT_METRES_PER_SECOND;
         double[] shown = line.metres().stream()
                 .mapToDouble(metres -> speed * profile.secondsTo(Math.max(0, metres)))
                 .toArray();

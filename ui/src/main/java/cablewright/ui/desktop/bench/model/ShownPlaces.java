@@ -4,14 +4,13 @@ package cablewright.ui.desktop.bench.model;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.compile.CableProfile;
+import cablewright.simulator.material.PhysicalConstants;
 
 /**
  * Where on a cable lies what a trace shows at a distance. The axis tells distances from the tested end at the velocity that
  * is set; events are told in metres of cable from its near end.
  */
 final class ShownPlaces {
-
-    private static final double LIGHT_METRES_PER_SECOND = 299_792_458.0;
 
     private final CableProfile profile;
     private final double lengthMetres;
@@ -28,7 +27,7 @@ final class ShownPlaces {
     ShownPlaces(Cable cable, LineEnd end, double velocityFraction) {
         this.profile = CableProfile.of(cable.seenFrom(end));
         this.lengthMetres = cable.lengthMetres();
-        this.speed = velocityFraction * LIGHT_METRES_PER_SECOND;
+        this.speed = velocityFraction * PhysicalConstants.LIGHT_METRES_PER_SECOND;
         this.end = end;
     }
 
