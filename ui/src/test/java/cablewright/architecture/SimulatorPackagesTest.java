@@ -53,8 +53,9 @@ class SimulatorPackagesTest {
             entry("ladder", List.of("cable", "circuit")),
             entry("wave", List.of("check", "kernel", "line", "circuit")),
             entry("field", List.of("kernel", "line", "cable", "circuit", "compile", "solve", "wave")),
-            entry("instrument", List.of("check", "kernel", "line", "circuit", "wave")),
-            entry("reading", List.of("check", "line", "circuit", "wave", "instrument")),
+            entry("instrument", List.of("check", "kernel", "material", "line", "circuit", "wave")),
+            entry("measurement", List.of("cable", "port", "solve", "instrument")),
+            entry("reading", List.of("check", "material", "line", "circuit", "wave", "instrument")),
             entry(
                     "explanation",
                     List.of(
@@ -71,6 +72,7 @@ class SimulatorPackagesTest {
                             "paths",
                             "wave",
                             "instrument",
+                            "measurement",
                             "reading")),
             entry(
                     "exchange",

@@ -8,7 +8,7 @@ import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.kernel.ComplexBlock;
 import cablewright.simulator.line.ContourGrid;
-import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.wave.Inversion;
 import cablewright.simulator.wave.Waveform;
 import java.util.List;
@@ -57,7 +57,7 @@ final class DamageEchoes {
     }
 
     private ComplexArray reflection(Cable cable) {
-        return new SimulatedPort(cable, wanted.instrument().sourceOhms()).reflection(grid, sent.count());
+        return Measurement.at(cable, wanted.instrument()).port().reflection(grid, sent.count());
     }
 
     /** What damage of a severity reflects, on the cable's own impedance: R. */

@@ -7,13 +7,12 @@ import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.cable.condition.ImpedanceVariation;
 import cablewright.simulator.instrument.Instrument;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Frequencies;
 import cablewright.simulator.material.PhysicalConstants;
-import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.solve.LineWave;
 import cablewright.simulator.wave.HalfSine;
 import java.util.Arrays;
@@ -156,6 +155,6 @@ public record EveryMetreTheSame(
         double ohms = type.nominalImpedanceOhms();
         Settings settings = new Settings(
                 new HalfSine(pulseSeconds), type.section().velocityFraction(), 1.15 * cableMetres, 0, AVERAGES);
-        return new Reflectometer(Instrument.usual(ohms)).withoutNoise(new SimulatedPort(cable, ohms), settings);
+        return Measurement.at(cable, Instrument.usual(ohms)).withoutNoise(settings);
     }
 }

@@ -6,11 +6,10 @@ import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.cable.hardware.TouchingConductors;
 import cablewright.simulator.instrument.Instrument;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.material.PhysicalConstants;
-import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.wave.HalfSine;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -123,7 +122,6 @@ public record GhostPaths(
         double ohms = type.nominalImpedanceOhms();
         Settings settings =
                 new Settings(new HalfSine(pulseSeconds), type.section().velocityFraction(), rangeMetres(), 0, AVERAGES);
-        return Curve.of(
-                new Reflectometer(Instrument.usual(ohms)).withoutNoise(new SimulatedPort(cable, ohms), settings));
+        return Curve.of(Measurement.at(cable, Instrument.usual(ohms)).withoutNoise(settings));
     }
 }

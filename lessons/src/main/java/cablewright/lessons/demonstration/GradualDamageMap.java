@@ -12,7 +12,7 @@ import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.material.PhysicalConstants;
-import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.wave.Waveform;
 import java.util.List;
 import java.util.Optional;
@@ -64,8 +64,7 @@ public final class GradualDamageMap {
                 List.of(new Run(wanted.type(), settings.rangeMetres())),
                 List.of(),
                 new FarEnd.Endless(wanted.type()));
-        this.without = reflectometer.withoutNoise(
-                new SimulatedPort(sound, wanted.instrument().sourceOhms()), settings);
+        this.without = Measurement.at(sound, wanted.instrument()).withoutNoise(settings);
         this.blindZone = BlindZone.of(reflectometer, settings);
         this.severities = new AtomicReferenceArray<>(wanted.rows());
         this.distances = new AtomicReferenceArray<>(wanted.columns());

@@ -9,13 +9,12 @@ import cablewright.simulator.cable.Run;
 import cablewright.simulator.cable.condition.OffCentreCore;
 import cablewright.simulator.crosssection.CrossSection;
 import cablewright.simulator.instrument.Instrument;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Frequencies;
 import cablewright.simulator.material.PhysicalConstants;
-import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.reading.Reflection;
 import cablewright.simulator.solve.LineWave;
 import cablewright.simulator.wave.HalfSine;
@@ -168,7 +167,7 @@ public record OffCentreReel(
     private Trace trace(Cable cable, Stimulus stimulus) {
         double ohms = type.nominalImpedanceOhms();
         Settings settings = new Settings(stimulus, type.section().velocityFraction(), 1.15 * reelMetres, 0, AVERAGES);
-        return new Reflectometer(Instrument.usual(ohms)).withoutNoise(new SimulatedPort(cable, ohms), settings);
+        return Measurement.at(cable, Instrument.usual(ohms)).withoutNoise(settings);
     }
 
     private double between(Curve difference) {

@@ -7,9 +7,8 @@ import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.cable.hardware.TouchingConductors;
 import cablewright.simulator.instrument.Instrument;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
-import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.wave.HalfSine;
 import java.util.ArrayList;
 import java.util.List;
@@ -117,8 +116,7 @@ public record VelocitySetting(List<Run> runs, double setFraction, double pulseSe
         Cable cable = new Cable("Line of several runs", runs, List.of(partialShort), new FarEnd.Open());
         Settings settings =
                 new Settings(new HalfSine(pulseSeconds), setFraction, 1.2 * Math.max(end, shownMetres(end)), 0, 64);
-        Curve trace = Curve.of(
-                new Reflectometer(Instrument.usual(ohms)).withoutNoise(new SimulatedPort(cable, ohms), settings));
+        Curve trace = Curve.of(Measurement.at(cable, Instrument.usual(ohms)).withoutNoise(settings));
         return new Outcome(trace, fault, joints, setFraction * fault.trueMetres() / fault.shownMetres());
     }
 }

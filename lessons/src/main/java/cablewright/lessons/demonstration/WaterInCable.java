@@ -9,12 +9,11 @@ import cablewright.simulator.cable.condition.WaterIngress;
 import cablewright.simulator.crosssection.CrossSection;
 import cablewright.simulator.crosssection.WaterDistribution;
 import cablewright.simulator.instrument.Instrument;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.material.Water;
-import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.reading.Reflection;
 import cablewright.simulator.wave.HalfSine;
 import java.util.List;
@@ -122,6 +121,6 @@ public record WaterInCable(
                 "Cable with water", List.of(new Run(type, cableMetres)), events, FarEnd.Terminated.byOhms(ohms));
         Settings settings =
                 new Settings(new HalfSine(pulseSeconds), type.section().velocityFraction(), 1.2 * cableMetres, 0, 64);
-        return new Reflectometer(Instrument.usual(ohms)).withoutNoise(new SimulatedPort(cable, ohms), settings);
+        return Measurement.at(cable, Instrument.usual(ohms)).withoutNoise(settings);
     }
 }

@@ -16,7 +16,7 @@ import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.ContourGrid;
-import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.wave.HalfSine;
 import cablewright.simulator.wave.Inversion;
 import cablewright.simulator.wave.Stimulus;
@@ -82,8 +82,7 @@ public record WidthAgainstSight(
         Settings settings = settings(new HalfSine(pulseSeconds));
         Cable cable = cable();
         List<EventVisibility> sights = VisibilityAnalysis.of(cable, instrument, settings, LineEnd.NEAR);
-        Curve trace = Curve.of(new Reflectometer(instrument)
-                .withoutNoise(new SimulatedPort(cable, instrument.sourceOhms()), settings));
+        Curve trace = Curve.of(Measurement.at(cable, instrument).withoutNoise(settings));
         return new Outcome(
                 sight(pulseSeconds), trace, instrument.noiseVoltsAfter(averages), sights.get(0), sights.get(1));
     }

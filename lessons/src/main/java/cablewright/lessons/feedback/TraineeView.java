@@ -12,10 +12,9 @@ import cablewright.simulator.explanation.EventEchoes;
 import cablewright.simulator.explanation.visibility.EventVisibility;
 import cablewright.simulator.explanation.visibility.PlaceVisibility;
 import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.solve.PropagationCache;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -40,12 +39,8 @@ final class TraineeView {
         this.exercise = exercise;
         this.end = end;
         Cable cable = exercise.cable();
-        Cable tested = cable.seenFrom(end);
-        this.measured = new Reflectometer(exercise.instrument())
-                .measure(
-                        new SimulatedPort(tested, exercise.instrument().sourceOhms(), memory),
-                        settings,
-                        exercise.noiseSeed());
+        this.measured =
+                Measurement.at(end, cable, exercise.instrument(), memory).trace(settings, exercise.noiseSeed());
         this.echoes = new EventEchoes(cable, exercise.instrument(), settings, end, memory);
         this.sights = VisibilityAnalysis.of(cable, exercise.instrument(), settings, end, memory, () -> false);
     }

@@ -18,8 +18,8 @@ import cablewright.simulator.explanation.visibility.PlaceVisibility;
 import cablewright.simulator.explanation.visibility.Visibility;
 import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.instrument.Instrument;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.solve.PropagationCache;
 import cablewright.simulator.wave.HalfSine;
 import cablewright.simulator.wave.Stimulus;
@@ -83,27 +83,26 @@ public final class ExerciseGenerator {
         Settings view = view(plan);
         List<EventVisibility> sights =
                 VisibilityAnalysis.of(plan.cable(), instrument, view, LineEnd.NEAR, memory, () -> false);
+        Measurement measurement = Measurement.at(LineEnd.NEAR, plan.cable(), instrument, memory);
         boolean apart = sights.stream().allMatch(ExerciseGenerator::canBeAsked)
                 && sights.stream().anyMatch(sight -> sight.visibility() == Visibility.CLEAR)
-                && new LookAlikes(new Reflectometer(instrument), view, memory)
-                        .allToldApart(plan.cable(), plan.type().nominalImpedanceOhms());
-        if (!apart || !hasContrast(request, plan, instrument, view)) {
+                && new LookAlikes(measurement, view).allToldApart(plan.type().nominalImpedanceOhms());
+        if (!apart || !hasContrast(request, measurement, view)) {
             return Optional.empty();
         }
         return Optional.of(exercise(dice, request, plan, instrument, view, sights));
     }
 
     /** Whether what is to be told apart is there, and the ghost that is promised can be seen. */
-    private boolean hasContrast(GenerationRequest request, CablePlan plan, Instrument instrument, Settings view) {
-        List<Event> events = plan.cable().events();
+    private boolean hasContrast(GenerationRequest request, Measurement measurement, Settings view) {
+        List<Event> events = measurement.tested().events();
         return switch (request.contrast()) {
             case NONE -> true;
             case SPLICE_AND_CONNECTOR ->
                 List.of(EventKind.SPLICE, EventKind.CONNECTOR).stream()
                         .allMatch(kind -> events.stream().anyMatch(event -> event.kind() == kind));
             case GHOST_AND_EVENT ->
-                VisibleGhost.of(plan.cable(), events.get(0), events.get(1), new Reflectometer(instrument), view, memory)
-                        .isPresent();
+                VisibleGhost.of(measurement, events.get(0), events.get(1), view).isPresent();
         };
     }
 

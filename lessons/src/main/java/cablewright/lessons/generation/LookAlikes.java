@@ -9,11 +9,9 @@ import cablewright.simulator.cable.hardware.SeriesPart;
 import cablewright.simulator.cable.hardware.ShuntPart;
 import cablewright.simulator.cable.hardware.TouchingConductors;
 import cablewright.simulator.explanation.visibility.VisibilityRules;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.port.SimulatedPort;
-import cablewright.simulator.solve.PropagationCache;
+import cablewright.simulator.measurement.Measurement;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -29,18 +27,17 @@ final class LookAlikes {
 
     private static final double PROBE = 0.02;
 
-    private final Reflectometer reflectometer;
+    private final Measurement measurement;
     private final Settings settings;
-    private final PropagationCache memory;
 
-    LookAlikes(Reflectometer reflectometer, Settings settings, PropagationCache memory) {
-        this.reflectometer = reflectometer;
+    LookAlikes(Measurement measurement, Settings settings) {
+        this.measurement = measurement;
         this.settings = settings;
-        this.memory = memory;
     }
 
     /** Whether each damage of the cable can be told from every look-alike. */
-    boolean allToldApart(Cable cable, double ohms) {
+    boolean allToldApart(double ohms) {
+        Cable cable = measurement.tested();
         Trace with = trace(cable);
         for (Event event : cable.events()) {
             List<Event> others = probes(event, ohms);
@@ -60,8 +57,7 @@ final class LookAlikes {
     }
 
     private Trace trace(Cable cable) {
-        double source = reflectometer.instrument().sourceOhms();
-        return reflectometer.withoutNoise(new SimulatedPort(cable, source, memory), settings);
+        return measurement.of(cable).withoutNoise(settings);
     }
 
     private static boolean fits(Trace with, Trace bare, Trace probe) {

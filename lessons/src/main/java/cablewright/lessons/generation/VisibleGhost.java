@@ -5,11 +5,9 @@ import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.compile.CableProfile;
 import cablewright.simulator.explanation.visibility.VisibilityRules;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.port.SimulatedPort;
-import cablewright.simulator.solve.PropagationCache;
+import cablewright.simulator.measurement.Measurement;
 import java.util.Optional;
 
 /**
@@ -23,13 +21,8 @@ import java.util.Optional;
 record VisibleGhost(double shownMetres, double heightVolts) {
 
     /** Looks for the ghost; empty where it does not stand clear above the noise in open cable. */
-    static Optional<VisibleGhost> of(
-            Cable cable,
-            Event nearer,
-            Event farther,
-            Reflectometer reflectometer,
-            Settings settings,
-            PropagationCache memory) {
+    static Optional<VisibleGhost> of(Measurement measurement, Event nearer, Event farther, Settings settings) {
+        Cable cable = measurement.tested();
         CableProfile profile = CableProfile.of(cable);
         double seconds = 4 * profile.secondsTo(farther.startMetres()) - 2 * profile.secondsTo(nearer.startMetres());
         double shown = settings.metresThereAndBack(seconds);
@@ -38,10 +31,12 @@ record VisibleGhost(double shownMetres, double heightVolts) {
             return Optional.empty();
         }
         Trace[] traces = {
-            trace(cable, reflectometer, settings, memory),
-            trace(cable.withoutEvent(nearer.id()), reflectometer, settings, memory),
-            trace(cable.withoutEvent(farther.id()), reflectometer, settings, memory),
-            trace(cable.withoutEvent(nearer.id()).withoutEvent(farther.id()), reflectometer, settings, memory)
+            measurement.withoutNoise(settings),
+            measurement.of(cable.withoutEvent(nearer.id())).withoutNoise(settings),
+            measurement.of(cable.withoutEvent(farther.id())).withoutNoise(settings),
+            measurement
+                    .of(cable.withoutEvent(nearer.id()).withoutEvent(farther.id()))
+                    .withoutNoise(settings)
         };
         double height = 0;
         for (int i = traces[0].indexNear(shown - room / 2); i <= traces[0].indexNear(shown + room); i++) {
@@ -60,10 +55,5 @@ record VisibleGhost(double shownMetres, double heightVolts) {
                     double to = settings.metresThereAndBack(2 * profile.secondsTo(event.endMetres()));
                     return shown + room < from || shown - room > to;
                 });
-    }
-
-    private static Trace trace(Cable cable, Reflectometer reflectometer, Settings settings, PropagationCache memory) {
-        double source = reflectometer.instrument().sourceOhms();
-        return reflectometer.withoutNoise(new SimulatedPort(cable, source, memory), settings);
     }
 }

@@ -5,9 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.content.BuiltInLessons;
 import cablewright.lessons.exercise.Exercise;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
-import cablewright.simulator.solve.PropagationCache;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.wave.Stimulus;
 import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,9 +27,8 @@ class BuiltInLookAlikesTest {
         for (Stimulus stimulus : exercise.permitted().stimuli()) {
             Settings settings = start.withStimulus(stimulus).withAverages(64);
             LookAlikes lookAlikes =
-                    new LookAlikes(new Reflectometer(exercise.instrument()), settings, new PropagationCache());
-            toldApart |= lookAlikes.allToldApart(
-                    exercise.cable(), exercise.instrument().sourceOhms());
+                    new LookAlikes(Measurement.at(exercise.cable(), exercise.instrument()), settings);
+            toldApart |= lookAlikes.allToldApart(exercise.instrument().sourceOhms());
         }
         assertTrue(toldApart, exercise.id());
     }

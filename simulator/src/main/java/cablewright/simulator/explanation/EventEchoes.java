@@ -7,10 +7,9 @@ import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.compile.CableProfile;
 import cablewright.simulator.explanation.visibility.EventWindows;
 import cablewright.simulator.instrument.Instrument;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.solve.PropagationCache;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,8 +28,7 @@ public final class EventEchoes {
     private final Cable tested;
     private final LineEnd end;
     private final Settings settings;
-    private final Instrument instrument;
-    private final PropagationCache memory;
+    private final Measurement measurement;
     private final Trace trace;
 
     /**
@@ -44,17 +42,15 @@ public final class EventEchoes {
      */
     public EventEchoes(Cable cable, Instrument instrument, Settings settings, LineEnd end, PropagationCache memory) {
         this.cable = cable;
-        this.tested = cable.seenFrom(end);
+        this.measurement = Measurement.at(end, cable, instrument, memory);
+        this.tested = measurement.tested();
         this.end = end;
         this.settings = settings;
-        this.instrument = instrument;
-        this.memory = memory;
         this.trace = traceOf(tested);
     }
 
     private Trace traceOf(Cable other) {
-        return new Reflectometer(instrument)
-                .withoutNoise(new SimulatedPort(other, instrument.sourceOhms(), memory), settings);
+        return measurement.of(other).withoutNoise(settings);
     }
 
     /**
@@ -118,7 +114,7 @@ public final class EventEchoes {
 
     private List<EventEcho> echoes(Event event, CableProfile profile, Trace with, Trace without) {
         List<EventEcho> echoes = new ArrayList<>();
-        for (EventWindows.Window window : new EventWindows(profile, instrument, settings).of(event)) {
+        for (EventWindows.Window window : new EventWindows(profile, measurement.instrument(), settings).of(event)) {
             double early = echoes.isEmpty() ? EARLY_SHARE * window.arrivalSeconds() : 0;
             double begins = window.arrivalSeconds()
                     - Math.max(early, settings.stimulus().shortestEdgeSeconds());

@@ -9,10 +9,9 @@ import cablewright.simulator.cable.hardware.BrokenConductor;
 import cablewright.simulator.cable.hardware.TouchingConductors;
 import cablewright.simulator.compile.CableProfile;
 import cablewright.simulator.instrument.Instrument;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.solve.PropagationCache;
 import java.util.ArrayList;
 import java.util.List;
@@ -77,8 +76,8 @@ public final class FullEcho {
     private Trace trace(Cable tested, List<Event> before, Event probe) {
         List<Event> all = new ArrayList<>(before);
         all.add(probe);
-        SimulatedPort port = new SimulatedPort(tested.withEvents(all), instrument.sourceOhms(), memory);
-        return new Reflectometer(instrument).withoutNoise(port, settings);
+        return Measurement.at(LineEnd.NEAR, tested.withEvents(all), instrument, memory)
+                .withoutNoise(settings);
     }
 
     private OptionalDouble largest(Trace open, Trace closed, double arrival) {

@@ -9,11 +9,10 @@ import cablewright.lessons.demonstration.MapListener;
 import cablewright.simulator.cable.Profile;
 import cablewright.simulator.explanation.visibility.Visibility;
 import cablewright.simulator.instrument.Instrument;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.line.Catalogue;
-import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.wave.HalfSine;
 import cablewright.ui.drawing.axis.Axis;
 import cablewright.ui.drawing.figure.Figure;
@@ -151,13 +150,11 @@ final class DamageByDegrees implements Demonstration {
 
     private static Panel trace(DamageMap map, int row, int column, CurveFigures paper) {
         DamageMapSettings settings = map.settings();
-        Reflectometer reflectometer = new Reflectometer(settings.instrument());
-        double ohms = settings.instrument().sourceOhms();
-        Trace with =
-                reflectometer.withoutNoise(new SimulatedPort(settings.cableAt(row, column), ohms), settings.settings());
-        Trace without = reflectometer.withoutNoise(
-                new SimulatedPort(settings.cableAt(row, column).withoutEvent(DamageMapSettings.DAMAGE), ohms),
-                settings.settings());
+        Measurement measurement = Measurement.at(settings.cableAt(row, column), settings.instrument());
+        Trace with = measurement.withoutNoise(settings.settings());
+        Trace without = measurement
+                .of(measurement.tested().withoutEvent(DamageMapSettings.DAMAGE))
+                .withoutNoise(settings.settings());
         double start = settings.metresAt(column);
         double margin = 3 * settings.settings().halfPulseMetres() + 2 * settings.damageMetres() + 2;
         double from = Math.max(0, start - margin);

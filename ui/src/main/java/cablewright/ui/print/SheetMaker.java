@@ -11,11 +11,9 @@ import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.port.SimulatedPort;
-import cablewright.simulator.solve.PropagationCache;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.ui.drawing.track.CableDrawing;
 import cablewright.ui.words.EventWords;
 import cablewright.ui.words.VisibilityWords;
@@ -75,15 +73,13 @@ public final class SheetMaker {
      * beyond the outgoing pulse is cut off.
      */
     private Trace trace() {
-        Reflectometer reflectometer = new Reflectometer(exercise.instrument());
-        SimulatedPort port = new SimulatedPort(tested(), exercise.instrument().sourceOhms(), new PropagationCache());
-        double highest =
-                highestBeyondPulse(reflectometer.withoutNoise(port, settings().withGainDecibels(0)));
+        Measurement measurement = Measurement.at(tested(), exercise.instrument());
+        double highest = highestBeyondPulse(measurement.withoutNoise(settings().withGainDecibels(0)));
         double gain = exercise.permitted().gainsDecibels().stream()
                 .filter(one -> ROOM * exercise.instrument().clipVolts(one) >= highest)
                 .reduce((first, second) -> second)
                 .orElse(settings().gainDecibels());
-        return reflectometer.measure(port, settings().withGainDecibels(gain), exercise.noiseSeed());
+        return measurement.trace(settings().withGainDecibels(gain), exercise.noiseSeed());
     }
 
     private double highestBeyondPulse(Trace trace) {

@@ -8,17 +8,14 @@ import cablewright.lessons.exercise.Prediction;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
 import cablewright.simulator.cable.LineEnd;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.solve.PropagationCache;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -28,9 +25,7 @@ final class Round {
     private static final int LETTERS = 26;
 
     private final Exercise exercise;
-    private final Reflectometer reflectometer;
     private final PropagationCache memory = new PropagationCache();
-    private final Map<LineEnd, SimulatedPort> ports = new EnumMap<>(LineEnd.class);
     private final List<Flag> flags = new ArrayList<>();
     private final Instant startedAt;
     private Settings settings;
@@ -45,7 +40,6 @@ final class Round {
     Round(Exercise exercise, Instant startedAt) {
         this.exercise = exercise;
         this.startedAt = startedAt;
-        this.reflectometer = new Reflectometer(exercise.instrument());
         this.settings = exercise.start().settings();
         this.end = exercise.start().end();
     }
@@ -163,16 +157,10 @@ final class Round {
     /** What the instrument shows at what is set. */
     Trace trace() {
         if (trace.isEmpty()) {
-            trace = Optional.of(reflectometer.measure(port(), settings, exercise.noiseSeed()));
+            trace = Optional.of(Measurement.at(end, exercise.cable(), exercise.instrument(), memory)
+                    .trace(settings, exercise.noiseSeed()));
         }
         return trace.get();
-    }
-
-    private SimulatedPort port() {
-        return ports.computeIfAbsent(
-                end,
-                tested -> new SimulatedPort(
-                        exercise.cable().seenFrom(tested), exercise.instrument().sourceOhms(), memory));
     }
 
     /** Hands the flags in and has them marked. */

@@ -11,10 +11,10 @@ import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.ContourGrid;
 import cablewright.simulator.line.Frequencies;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.paths.LineLeg;
 import cablewright.simulator.paths.Scatterer;
 import cablewright.simulator.paths.ScatteringTree;
-import cablewright.simulator.port.SimulatedPort;
 import cablewright.simulator.wave.Inversion;
 import cablewright.simulator.wave.Waveform;
 import java.util.ArrayList;
@@ -46,9 +46,9 @@ public final class PathSearch {
     PathSearch(Cable tested, Instrument instrument, Settings settings, int most, BooleanSupplier cancelled) {
         this.instrument = instrument;
         this.settings = settings;
-        Reflectometer reflectometer = new Reflectometer(instrument);
-        SimulatedPort port = new SimulatedPort(tested, instrument.sourceOhms());
-        this.quiet = reflectometer.withoutNoise(port, settings);
+        Measurement measurement = Measurement.at(tested, instrument);
+        Reflectometer reflectometer = measurement.reflectometer();
+        this.quiet = measurement.withoutNoise(settings);
         double record = quiet.sampleSeconds() * quiet.count() * (1 + Math.max(0, instrument.timebaseErrorFraction()));
         this.grid = ContourGrid.forRecord(record, reflectometer.longestSampleSeconds(settings.stimulus()));
         this.sent = reflectometer.received(grid, settings.stimulus());
@@ -58,7 +58,7 @@ public final class PathSearch {
         this.products = new PathProducts(tree);
         double least = Math.max(LEAST_VOLTS, NOISE_SHARE * quiet.noiseVolts());
         this.finder = new PathFinder(tree, sent, grid.dampingPerSecond(), record, least);
-        this.reflected = Inversion.invert(grid, sent.times(port.reflection(grid, sent.count(), edge)));
+        this.reflected = Inversion.invert(grid, sent.times(measurement.port().reflection(grid, sent.count(), edge)));
         this.echoes = finder.find(most, cancelled).stream()
                 .map(this::echo)
                 .sorted(Comparator.comparingDouble(echo -> echo.path().arrivalSeconds()))

@@ -7,10 +7,9 @@ import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.compile.CableProfile;
 import cablewright.simulator.instrument.Instrument;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.solve.PropagationCache;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -34,8 +33,7 @@ public final class VisibilityAnalysis {
     private final Cable asLaid;
     private final LineEnd end;
     private final Settings settings;
-    private final Reflectometer reflectometer;
-    private final PropagationCache memory;
+    private final Measurement measurement;
     private final CableProfile profile;
     private final Trace trace;
     private final BlindZone blindZone;
@@ -44,15 +42,14 @@ public final class VisibilityAnalysis {
     private VisibilityAnalysis(
             Cable cable, Instrument instrument, Settings settings, LineEnd end, PropagationCache memory) {
         this.asLaid = cable;
-        this.tested = cable.seenFrom(end);
+        this.measurement = Measurement.at(end, cable, instrument, memory);
+        this.tested = measurement.tested();
         this.end = end;
         this.settings = settings;
-        this.reflectometer = new Reflectometer(instrument);
-        this.memory = memory;
         this.profile = CableProfile.of(tested);
         this.trace = traceOf(tested);
         this.windows = new EventWindows(profile, instrument, settings);
-        this.blindZone = BlindZone.of(reflectometer, settings);
+        this.blindZone = BlindZone.of(measurement.reflectometer(), settings);
     }
 
     /**
@@ -90,8 +87,7 @@ public final class VisibilityAnalysis {
     }
 
     private Trace traceOf(Cable cable) {
-        return reflectometer.withoutNoise(
-                new SimulatedPort(cable, reflectometer.instrument().sourceOhms(), memory), settings);
+        return measurement.of(cable).withoutNoise(settings);
     }
 
     private List<EventVisibility> all(BooleanSupplier cancelled) {
@@ -136,7 +132,7 @@ public final class VisibilityAnalysis {
         VisibilityRules.Verdict verdict = VisibilityRules.judge(new VisibilityRules.Evidence(
                 look.contrastVolts(),
                 trace.noiseVolts(),
-                reflectometer.instrument().stepVoltsAfter(settings.gainDecibels(), settings.averages()),
+                measurement.instrument().stepVoltsAfter(settings.gainDecibels(), settings.averages()),
                 look.clutterVolts(),
                 blindEnd <= 0 ? Double.POSITIVE_INFINITY : look.peakSeconds() / blindEnd,
                 neighbour.apart()));

@@ -9,10 +9,10 @@ import cablewright.simulator.explanation.visibility.Suggestions;
 import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.explanation.visibility.VisibilityRules;
 import cablewright.simulator.instrument.Instrument;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.measurement.Measurement;
+import cablewright.simulator.solve.PropagationCache;
 import cablewright.ui.commandline.environment.ExitCode;
 import cablewright.ui.commandline.option.InputFiles;
 import cablewright.ui.commandline.option.LineOptions;
@@ -130,9 +130,8 @@ final class ExplainCommand implements Callable<Integer> {
     }
 
     private Attribution attribution(Cable cable, Instrument instrument, Settings settings) {
-        Cable tested = cable.seenFrom(line.end());
-        Trace trace = new Reflectometer(instrument)
-                .measure(new SimulatedPort(tested, instrument.sourceOhms()), settings, receiver.seed());
+        Trace trace = Measurement.at(line.end(), cable, instrument, new PropagationCache())
+                .trace(settings, receiver.seed());
         return Attribution.ofTrace(cable, instrument, trace, line.end(), () -> false);
     }
 

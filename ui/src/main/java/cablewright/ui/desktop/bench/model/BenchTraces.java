@@ -2,17 +2,15 @@
 package cablewright.ui.desktop.bench.model;
 
 import cablewright.lessons.exercise.Exercise;
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.explanation.EventFacts;
 import cablewright.simulator.explanation.visibility.EventVisibility;
 import cablewright.simulator.explanation.visibility.Suggestion;
 import cablewright.simulator.explanation.visibility.Suggestions;
 import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.solve.PropagationCache;
 import cablewright.ui.drawing.track.CableDrawing;
 import java.util.List;
@@ -54,9 +52,8 @@ final class BenchTraces {
 
     Trace trace(Question question) {
         Exercise exercise = question.exercise();
-        Cable tested = exercise.cable().seenFrom(question.end());
-        SimulatedPort port = new SimulatedPort(tested, exercise.instrument().sourceOhms(), traceMemory);
-        return new Reflectometer(exercise.instrument()).measure(port, question.settings(), exercise.noiseSeed());
+        return Measurement.at(question.end(), exercise.cable(), exercise.instrument(), traceMemory)
+                .trace(question.settings(), exercise.noiseSeed());
     }
 
     List<EventVisibility> sights(Question question, BooleanSupplier cancelled) {

@@ -9,10 +9,9 @@ import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.compile.CableProfile;
 import cablewright.simulator.explanation.visibility.EventVisibility;
 import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.solve.PropagationCache;
 import cablewright.ui.drawing.track.CableDrawing;
 import cablewright.ui.drawing.track.WavePlay;
@@ -29,33 +28,27 @@ final class PracticeInstrument {
     private static final String CLAIMED = "claimed";
 
     private final Exercise exercise;
-    private final Reflectometer reflectometer;
     private final PropagationCache traceMemory = new PropagationCache();
     private final PropagationCache lookMemory = new PropagationCache();
 
     PracticeInstrument(Exercise exercise) {
         this.exercise = exercise;
-        this.reflectometer = new Reflectometer(exercise.instrument());
     }
 
     /** The cable under its trace, and how each event shows. */
     record LookAtCable(CableDrawing drawing, List<EventVisibility> sights) {}
 
     Trace trace(Settings settings, LineEnd end) {
-        return trace(exercise.cable(), settings, end);
-    }
-
-    private Trace trace(Cable cable, Settings settings, LineEnd end) {
-        Cable tested = cable.seenFrom(end);
-        SimulatedPort port = new SimulatedPort(tested, exercise.instrument().sourceOhms(), traceMemory);
-        return reflectometer.measure(port, settings, exercise.noiseSeed());
+        return Measurement.at(end, exercise.cable(), exercise.instrument(), traceMemory)
+                .trace(settings, exercise.noiseSeed());
     }
 
     /** The trace of the cable as a claim has it: what is there taken away, and the claimed thing at the flag's place. */
     Optional<Trace> claimed(Claim claim, Settings settings) {
         LineEnd end = claim.flag().end();
-        Cable tested = exercise.cable().seenFrom(end);
-        Cable without = claim.insteadOf().map(tested::withoutEvent).orElse(tested);
+        Measurement measurement = Measurement.at(end, exercise.cable(), exercise.instrument(), lookMemory);
+        Cable without =
+                claim.insteadOf().map(measurement.tested()::withoutEvent).orElse(measurement.tested());
         double oneWay = settings.withVelocityFraction(claim.flag().velocityFraction())
                         .secondsThereAndBack(claim.flag().startMetres())
                 / 2;
@@ -66,13 +59,8 @@ final class PracticeInstrument {
                 .map(event -> {
                     List<Event> events = new ArrayList<>(without.events());
                     events.add(event);
-                    return measured(without.withEvents(events), settings);
+                    return measurement.of(without.withEvents(events)).trace(settings, exercise.noiseSeed());
                 });
-    }
-
-    private Trace measured(Cable tested, Settings settings) {
-        SimulatedPort port = new SimulatedPort(tested, exercise.instrument().sourceOhms(), lookMemory);
-        return reflectometer.measure(port, settings, exercise.noiseSeed());
     }
 
     WavePlay wave(Settings settings, LineEnd end) {
