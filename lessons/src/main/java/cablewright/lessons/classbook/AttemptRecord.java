@@ -3,6 +3,7 @@ package cablewright.lessons.classbook;
 
 import cablewright.lessons.answerkey.Requirement;
 import cablewright.lessons.exercise.Attempt;
+import cablewright.lessons.generation.GenerationRequest;
 import cablewright.lessons.marking.Finding;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.PlaceMark;
@@ -30,6 +31,7 @@ import java.util.OptionalDouble;
  * @param damageMissed how many pieces of damage that could be seen were not flagged
  * @param outcomes how each event that could be asked for was answered
  * @param strayKinds what was flagged where nothing is
+ * @param made the request of which the exercise was made; empty for an exercise of a lesson
  */
 public record AttemptRecord(
         String trainee,
@@ -44,7 +46,8 @@ public record AttemptRecord(
         int damageLeft,
         int damageMissed,
         List<Outcome> outcomes,
-        List<EventKind> strayKinds) {
+        List<EventKind> strayKinds,
+        Optional<GenerationRequest> made) {
 
     /** Copies the lists and refuses values that can't be. */
     public AttemptRecord {
@@ -97,7 +100,18 @@ public record AttemptRecord(
                 sheet.damageLeft(),
                 sheet.damageMissed(),
                 outcomes,
-                strays);
+                strays,
+                Optional.empty());
+    }
+
+    /**
+     * Adds the request of which the exercise was made.
+     *
+     * @param request the request
+     * @return a record alike but for it
+     */
+    public AttemptRecord madeOf(GenerationRequest request) {
+        return with(trainee, Optional.of(request));
     }
 
     /**
@@ -107,6 +121,10 @@ public record AttemptRecord(
      * @return a record alike but for it
      */
     public AttemptRecord by(String name) {
+        return with(name, made);
+    }
+
+    private AttemptRecord with(String name, Optional<GenerationRequest> request) {
         return new AttemptRecord(
                 name,
                 lessonId,
@@ -120,7 +138,8 @@ public record AttemptRecord(
                 damageLeft,
                 damageMissed,
                 outcomes,
-                strayKinds);
+                strayKinds,
+                request);
     }
 
     private static OptionalDouble seconds(Attempt attempt, Instant committed) {

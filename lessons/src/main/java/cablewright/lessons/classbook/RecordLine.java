@@ -2,6 +2,7 @@
 package cablewright.lessons.classbook;
 
 import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.generation.ReadableId;
 import cablewright.simulator.cable.EventKind;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -66,6 +67,7 @@ final class RecordLine {
         }
         ArrayNode strays = line.putArray("strayKinds");
         record.strayKinds().forEach(kind -> strays.add(kind.id()));
+        record.made().ifPresent(made -> MadeField.write(line, made));
         try {
             return json.writeValueAsString(line);
         } catch (JsonProcessingException e) {
@@ -108,7 +110,10 @@ final class RecordLine {
                 whole(line, "damageLeft"),
                 whole(line, "damageMissed"),
                 outcomes,
-                strays);
+                strays,
+                line.has(MadeField.NAME)
+                        ? Optional.of(MadeField.read(line.get(MadeField.NAME)))
+                        : ReadableId.request(text(line, "exerciseId")));
     }
 
     private static Outcome outcome(JsonNode node) {

@@ -7,31 +7,11 @@ import java.util.List;
 /** Two things that are to be told apart in one exercise. */
 public enum Contrast {
     /** Nothing in particular. */
-    NONE(""),
+    NONE,
     /** Two strong events, so that a ghost of them shows in open cable beside real events. */
-    GHOST_AND_EVENT("g"),
+    GHOST_AND_EVENT,
     /** A splice and a connector on the same line. */
-    SPLICE_AND_CONNECTOR("j");
-
-    private final String letter;
-
-    Contrast(String letter) {
-        this.letter = letter;
-    }
-
-    /** The letter by which the name of an exercise tells it; none for nothing in particular. */
-    String letter() {
-        return letter;
-    }
-
-    static Contrast ofLetter(String letter) {
-        for (Contrast contrast : values()) {
-            if (contrast.letter.equals(letter)) {
-                return contrast;
-            }
-        }
-        throw new IllegalArgumentException("contrast is \"" + letter + "\"; allowed are g and j");
-    }
+    SPLICE_AND_CONNECTOR;
 
     /**
      * Tells whether lines of a family can have both.

@@ -2,10 +2,8 @@
 package cablewright.lessons.generation;
 
 import cablewright.simulator.cable.EventKind;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 
 /**
  * What kind of exercise is wanted.
@@ -18,8 +16,6 @@ import java.util.Optional;
  */
 public record GenerationRequest(
         long seed, List<ExerciseFamily> families, List<EventKind> damage, double difficulty, Contrast contrast) {
-
-    private static final int BASE = 36;
 
     /** Puts the lists in order and refuses a request that can't be met. */
     public GenerationRequest {
@@ -77,52 +73,11 @@ public record GenerationRequest(
     }
 
     /**
-     * Returns the name of the exercise that comes of the request; the request can be told from it again.
+     * Returns the name of the exercise that comes of the request. Neither the seed nor anything else can be read from it.
      *
-     * @return {@code made-SEED-DIFFICULTY-FAMILIES-KINDS}, numbers in base 36, with a letter behind for a contrast
+     * @return {@code made-} and 16 letters and digits, the same for the same request
      */
     public String exerciseId() {
-        long familyBits =
-                families.stream().mapToLong(family -> 1L << family.ordinal()).reduce(0, (a, b) -> a | b);
-        long kindBits = damage.stream().mapToLong(kind -> 1L << kind.ordinal()).reduce(0, (a, b) -> a | b);
-        String name = String.join(
-                "-",
-                "made",
-                Long.toUnsignedString(seed, BASE),
-                Long.toString(Math.round(100 * difficulty), BASE),
-                Long.toString(familyBits, BASE),
-                Long.toString(kindBits, BASE));
-        return contrast == Contrast.NONE ? name : name + "-" + contrast.letter();
-    }
-
-    /**
-     * Tells the request from the name of an exercise that was made.
-     *
-     * @param exerciseId the exercise's name
-     * @return the request; empty where the exercise was not made by a generator
-     */
-    public static Optional<GenerationRequest> ofExerciseId(String exerciseId) {
-        String[] parts = exerciseId.split("-");
-        if (parts.length < 5 || parts.length > 6 || !parts[0].equals("made")) {
-            return Optional.empty();
-        }
-        try {
-            long familyBits = Long.parseLong(parts[3], BASE);
-            long kindBits = Long.parseLong(parts[4], BASE);
-            return Optional.of(new GenerationRequest(
-                    Long.parseUnsignedLong(parts[1], BASE),
-                    chosen(ExerciseFamily.values(), familyBits),
-                    chosen(EventKind.values(), kindBits),
-                    Long.parseLong(parts[2], BASE) / 100.0,
-                    Contrast.ofLetter(parts.length == 6 ? parts[5] : "")));
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
-        }
-    }
-
-    private static <E extends Enum<E>> List<E> chosen(E[] values, long bits) {
-        return new ArrayList<>(Arrays.stream(values)
-                .filter(value -> (bits >> value.ordinal() & 1) == 1)
-                .toList());
+        return OpaqueId.of(this);
     }
 }

@@ -11,6 +11,7 @@ import cablewright.lessons.generation.ExerciseFamily;
 import cablewright.lessons.generation.ExerciseGenerator;
 import cablewright.lessons.generation.GenerationRequest;
 import cablewright.lessons.practice.ItemBank.Item;
+import cablewright.lessons.practice.ItemBank.Task;
 import cablewright.simulator.cable.EventKind;
 import java.time.Instant;
 import java.util.ArrayDeque;
@@ -54,10 +55,11 @@ public final class AdaptivePractice {
     private final Map<EventKind, Integer> asked = new EnumMap<>(EventKind.class);
     private final Map<String, ReviewBox> reviews = new LinkedHashMap<>();
     private final Map<String, Exercise> handMade = new LinkedHashMap<>();
+    private final Map<String, GenerationRequest> made = new HashMap<>();
     private final Map<String, Double> difficulties = new HashMap<>();
     private final Deque<EventKind> contrast = new ArrayDeque<>();
     private final Deque<Contrast> apart = new ArrayDeque<>();
-    private final Deque<String> recent = new ArrayDeque<>();
+    private final Deque<Task> recent = new ArrayDeque<>();
     private TraineeModel trainee = TraineeModel.unknown();
     private ItemBank bank;
     private long seed;
@@ -113,7 +115,7 @@ public final class AdaptivePractice {
         if (handMade.containsKey(inItsLesson)) {
             return inItsLesson;
         }
-        if (GenerationRequest.ofExerciseId(record.exerciseId()).isPresent()) {
+        if (made.containsKey(record.exerciseId())) {
             return record.exerciseId();
         }
         return reviews.keySet().stream()
@@ -127,7 +129,7 @@ public final class AdaptivePractice {
         for (EventKind kind : kinds()) {
             for (double step : STEPS) {
                 Rating prior = new Rating(DifficultyFeatures.logits(step), PRIOR_ANSWERS);
-                items.add(new Item(itemId(kind, step), kind, prior));
+                items.add(new Item(new Task(kind, step), prior));
             }
         }
         return items;
@@ -140,10 +142,6 @@ public final class AdaptivePractice {
                 .toList();
     }
 
-    private static String itemId(EventKind kind, double step) {
-        return kind.id() + "@" + Math.round(100 * step);
-    }
-
     /**
      * Makes the next exercise.
      *
@@ -151,20 +149,35 @@ public final class AdaptivePractice {
      */
     public Exercise next() {
         if (!apart.isEmpty()) {
-            return generator.generate(
-                    new GenerationRequest(seed++, families, List.of(), CONTRAST_DIFFICULTY, apart.removeFirst()));
+            return make(new GenerationRequest(seed++, families, List.of(), CONTRAST_DIFFICULTY, apart.removeFirst()));
         }
         EventKind kind = contrast.isEmpty() ? leastKnown() : contrast.removeFirst();
         ItemBank ofKind = ItemBank.of(bank.items().values().stream()
                 .filter(item -> item.kind() == kind)
                 .toList());
         Item item = ofKind.next(trainee, AIM, new HashSet<>(recent)).orElseThrow();
-        recent.addLast(item.id());
+        recent.addLast(item.task());
         if (recent.size() > LEFT_ALONE) {
             recent.removeFirst();
         }
-        double difficulty = Double.parseDouble(item.id().substring(item.id().indexOf('@') + 1)) / 100;
-        return generator.generate(new GenerationRequest(seed++, families, List.of(kind), difficulty));
+        return make(new GenerationRequest(
+                seed++, families, List.of(kind), item.task().step()));
+    }
+
+    private Exercise make(GenerationRequest request) {
+        Exercise exercise = generator.generate(request);
+        made.put(exercise.id(), request);
+        return exercise;
+    }
+
+    /**
+     * Returns the request of which an exercise was made.
+     *
+     * @param exerciseId the exercise's name
+     * @return the request; empty where neither this practice nor one whose records it knows made the exercise
+     */
+    public Optional<GenerationRequest> requestOf(String exerciseId) {
+        return Optional.ofNullable(made.get(exerciseId));
     }
 
     private EventKind leastKnown() {
@@ -192,7 +205,8 @@ public final class AdaptivePractice {
      * @param record its record
      */
     public void learn(AttemptRecord record) {
-        Optional<GenerationRequest> request = GenerationRequest.ofExerciseId(record.exerciseId());
+        record.made().ifPresent(request -> made.put(record.exerciseId(), request));
+        Optional<GenerationRequest> request = requestOf(record.exerciseId());
         double difficulty = request.map(GenerationRequest::difficulty).orElseGet(() -> difficulty(key(record)));
         for (Outcome outcome : record.outcomes()) {
             learn(outcome, difficulty);
@@ -200,7 +214,7 @@ public final class AdaptivePractice {
         if (!record.strayKinds().isEmpty()) {
             askApart(Contrast.GHOST_AND_EVENT);
         }
-        request.ifPresent(made -> seed = Math.max(seed, made.seed() + 1));
+        request.ifPresent(one -> seed = Math.max(seed, one.seed() + 1));
         review(record);
     }
 
@@ -212,13 +226,13 @@ public final class AdaptivePractice {
                 .boxed()
                 .min((a, b) -> Double.compare(Math.abs(a - difficulty), Math.abs(b - difficulty)))
                 .orElseThrow();
-        Item item = bank.items().get(itemId(kind, step));
+        Item item = bank.items().get(new Task(kind, step));
         double logits = item == null
                 ? DifficultyFeatures.logits(difficulty)
                 : item.difficulty().logits();
         trainee = trainee.after(kind, logits, outcome.success());
         if (item != null) {
-            bank = bank.after(item.id(), before, outcome.success());
+            bank = bank.after(item.task(), before, outcome.success());
         }
         outcome.flaggedKind()
                 .filter(flagged -> flagged != kind && JOINTS.contains(flagged) && JOINTS.contains(kind))
@@ -292,6 +306,6 @@ public final class AdaptivePractice {
      */
     public Optional<Exercise> again(String name) {
         return Optional.ofNullable(handMade.get(name))
-                .or(() -> GenerationRequest.ofExerciseId(name).map(generator::generate));
+                .or(() -> requestOf(name).map(generator::generate));
     }
 }

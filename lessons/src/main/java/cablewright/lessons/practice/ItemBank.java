@@ -12,9 +12,9 @@ import java.util.Set;
 /**
  * Items with their difficulties as answers have shown them. Immutable; an answer makes another.
  *
- * @param items items by name, in the order in which they were added
+ * @param items items by what they ask, in the order in which they were added
  */
-public record ItemBank(Map<String, Item> items) {
+public record ItemBank(Map<Task, Item> items) {
 
     /** Copies the map and keeps its order. */
     public ItemBank {
@@ -24,11 +24,23 @@ public record ItemBank(Map<String, Item> items) {
     /**
      * One thing that can be asked.
      *
-     * @param id its name
      * @param kind the kind of event that it is about
+     * @param step difficulty that the generator is asked for, 0 to 1
+     */
+    public record Task(EventKind kind, double step) {}
+
+    /**
+     * One thing that can be asked, and what answers have shown of it.
+     *
+     * @param task what is asked
      * @param difficulty how hard it is
      */
-    public record Item(String id, EventKind kind, Rating difficulty) {}
+    public record Item(Task task, Rating difficulty) {
+
+        public EventKind kind() {
+            return task.kind();
+        }
+    }
 
     /**
      * Makes a bank.
@@ -37,28 +49,28 @@ public record ItemBank(Map<String, Item> items) {
      * @return the bank
      */
     public static ItemBank of(List<Item> items) {
-        Map<String, Item> byId = new LinkedHashMap<>();
-        items.forEach(item -> byId.put(item.id(), item));
-        return new ItemBank(byId);
+        Map<Task, Item> byTask = new LinkedHashMap<>();
+        items.forEach(item -> byTask.put(item.task(), item));
+        return new ItemBank(byTask);
     }
 
     /**
      * Learns from an answer.
      *
-     * @param id the item that was asked
+     * @param task what was asked
      * @param ability ability of who answered, as known before [logits]
      * @param success how well it was answered, 0 to 1
      * @return the bank that knows it
      */
-    public ItemBank after(String id, double ability, double success) {
+    public ItemBank after(Task task, double ability, double success) {
         TraineeModel.requireSuccess(success);
-        Item before = items.get(id);
+        Item before = items.get(task);
         if (before == null) {
-            throw new IllegalArgumentException("item \"" + id + "\" is not in the bank");
+            throw new IllegalArgumentException(task + " is not in the bank");
         }
         double surprise = Elo.chance(ability, before.difficulty().logits()) - success;
-        Map<String, Item> next = new LinkedHashMap<>(items);
-        next.put(id, new Item(id, before.kind(), before.difficulty().moved(surprise)));
+        Map<Task, Item> next = new LinkedHashMap<>(items);
+        next.put(task, new Item(task, before.difficulty().moved(surprise)));
         return new ItemBank(next);
     }
 
@@ -68,17 +80,17 @@ public record ItemBank(Map<String, Item> items) {
      *
      * @param trainee who is asked
      * @param aim chance of success that is aimed at; 0.75 keeps practice brisk (Pelánek 2016, sec. 4, from memory)
-     * @param notNow names of items that were asked of late
+     * @param notNow what was asked of late
      * @return the item; empty where none is left
      */
-    public Optional<Item> next(TraineeModel trainee, double aim, Set<String> notNow) {
+    public Optional<Item> next(TraineeModel trainee, double aim, Set<Task> notNow) {
         Item best = null;
         double nearest = Double.POSITIVE_INFINITY;
         for (Item item : items.values()) {
             double chance = Elo.chance(
                     trainee.ability(item.kind()).logits(), item.difficulty().logits());
             double miss = Math.abs(chance - aim);
-            if (!notNow.contains(item.id()) && miss < nearest) {
+            if (!notNow.contains(item.task()) && miss < nearest) {
                 best = item;
                 nearest = miss;
             }

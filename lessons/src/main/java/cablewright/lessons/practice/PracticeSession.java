@@ -3,6 +3,7 @@ package cablewright.lessons.practice;
 
 import cablewright.lessons.classbook.AttemptRecord;
 import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.marking.MarkSheet;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
@@ -98,6 +99,18 @@ public final class PracticeSession {
             }
         }
         return Optional.empty();
+    }
+
+    /**
+     * Makes the record of a marked attempt of this sitting.
+     *
+     * @param sheet the marks
+     * @param now when it was handed in, where the attempt itself does not say
+     * @return the record, with the request where the exercise was made
+     */
+    public synchronized AttemptRecord record(MarkSheet sheet, Instant now) {
+        AttemptRecord record = AttemptRecord.of(sheet, PracticeLesson.ID, now);
+        return practice.requestOf(record.exerciseId()).map(record::madeOf).orElse(record);
     }
 
     /**

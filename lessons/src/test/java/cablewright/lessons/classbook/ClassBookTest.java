@@ -9,6 +9,7 @@ import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.generation.Contrast;
 import cablewright.lessons.generation.ExerciseFamily;
 import cablewright.lessons.generation.ExerciseGenerator;
 import cablewright.lessons.generation.GenerationRequest;
@@ -60,7 +61,8 @@ class ClassBookTest {
                 0,
                 0,
                 List.of(outcome),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     @Test
@@ -108,6 +110,26 @@ class ClassBookTest {
         }
         assertEquals(all, log.read().records());
         assertEquals(List.of(), log.read().faults());
+    }
+
+    /** A record of a made exercise keeps its request; a line from before there was that field holds it in the name. */
+    @Test
+    void requestOfAMadeExerciseIsKeptAndReadFromEarlierLines() throws IOException {
+        GenerationRequest request = new GenerationRequest(
+                Long.MIN_VALUE, List.of(ExerciseFamily.COAX_DROP), List.of(EventKind.PINCH), 0.3, Contrast.NONE);
+        Path file = folder.resolve("ada.jsonl");
+        AttemptRecord made = record("Ada", EventKind.PINCH, EventKind.PINCH, 10).madeOf(request);
+        new TraineeLog(file).append(made);
+        String line = Files.readString(file);
+        Files.writeString(
+                file,
+                line.replaceFirst(",\"made\":\\{.*\\}\\}", "}").replace("quay-3", "made-7-u-2-0"),
+                StandardOpenOption.APPEND);
+        List<AttemptRecord> records = new TraineeLog(file).read().records();
+        assertEquals(made, records.get(0));
+        assertEquals(
+                Optional.of(new GenerationRequest(7, List.of(ExerciseFamily.COAX_DROP), List.of(), 0.3)),
+                records.get(1).made());
     }
 
     @Test

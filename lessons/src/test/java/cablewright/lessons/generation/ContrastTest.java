@@ -21,7 +21,6 @@ import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.port.SimulatedPort;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -107,15 +106,6 @@ class ContrastTest {
             with(Contrast.SPLICE_AND_CONNECTOR, seed).cable().events().forEach(event -> kinds.add(event.kind()));
             assertTrue(kinds.containsAll(List.of(EventKind.SPLICE, EventKind.CONNECTOR)), kinds.toString());
         }
-    }
-
-    @Test
-    void contrastIsToldFromTheNameOfItsExercise() {
-        GenerationRequest request = new GenerationRequest(
-                5, List.of(ExerciseFamily.COAX_DROP), List.of(), 0.3, Contrast.SPLICE_AND_CONNECTOR);
-        assertEquals(Optional.of(request), GenerationRequest.ofExerciseId(request.exerciseId()));
-        assertEquals(
-                request.exerciseId(), new ExerciseGenerator().generate(request).id());
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.practice.ItemBank.Item;
+import cablewright.lessons.practice.ItemBank.Task;
 import cablewright.simulator.cable.EventKind;
 import java.time.Instant;
 import java.util.ArrayDeque;
@@ -19,13 +20,14 @@ import org.junit.jupiter.api.Test;
 class AdaptiveChoiceTest {
 
     private static final EventKind[] KINDS = {EventKind.PINCH, EventKind.WATER, EventKind.SPLICE, EventKind.TAP};
+    private static final Task PINCH = new Task(EventKind.PINCH, 0.5);
     private static final double AIM = 0.75;
 
     private static ItemBank bank() {
         List<Item> items = new ArrayList<>();
         for (EventKind kind : KINDS) {
             for (int i = 0; i < 40; i++) {
-                items.add(new Item(kind.id() + i, kind, new Rating(-4 + 0.2 * i, 50)));
+                items.add(new Item(new Task(kind, i / 40.0), new Rating(-4 + 0.2 * i, 50)));
             }
         }
         return ItemBank.of(items);
@@ -60,7 +62,7 @@ class AdaptiveChoiceTest {
     private TraineeModel practise(Simulated trainee, int answers, boolean adaptive) {
         ItemBank bank = bank();
         TraineeModel known = TraineeModel.unknown();
-        Deque<String> recent = new ArrayDeque<>();
+        Deque<Task> recent = new ArrayDeque<>();
         SplittableRandom order = new SplittableRandom(99);
         List<Item> all = new ArrayList<>(bank.items().values());
         for (int n = 0; n < answers; n++) {
@@ -70,7 +72,7 @@ class AdaptiveChoiceTest {
             Item item = adaptive
                     ? ofKind.next(known, AIM, new HashSet<>(recent)).orElseThrow()
                     : all.get(order.nextInt(all.size()));
-            recent.addLast(item.id());
+            recent.addLast(item.task());
             if (recent.size() > 12) {
                 recent.removeFirst();
             }
@@ -110,10 +112,10 @@ class AdaptiveChoiceTest {
             Simulated trainee = trainee(seed);
             ItemBank bank = bank();
             TraineeModel known = TraineeModel.unknown();
-            Deque<String> recent = new ArrayDeque<>();
+            Deque<Task> recent = new ArrayDeque<>();
             for (int n = 0; n < 160; n++) {
                 Item item = bank.next(known, AIM, new HashSet<>(recent)).orElseThrow();
-                recent.addLast(item.id());
+                recent.addLast(item.task());
                 if (recent.size() > 12) {
                     recent.removeFirst();
                 }
@@ -130,14 +132,14 @@ class AdaptiveChoiceTest {
 
     @Test
     void difficultyOfAnItemIsLearntFromThoseWhoAnswerIt() {
-        ItemBank bank = ItemBank.of(List.of(new Item("x", EventKind.PINCH, Rating.UNKNOWN)));
+        ItemBank bank = ItemBank.of(List.of(new Item(PINCH, Rating.UNKNOWN)));
         SplittableRandom random = new SplittableRandom(5);
         for (int n = 0; n < 2000; n++) {
             double ability = random.nextGaussian();
             double success = random.nextDouble() < Elo.chance(ability, 1.2) ? 1 : 0;
-            bank = bank.after("x", ability, success);
+            bank = bank.after(PINCH, ability, success);
         }
-        assertEquals(1.2, bank.items().get("x").difficulty().logits(), 0.35);
+        assertEquals(1.2, bank.items().get(PINCH).difficulty().logits(), 0.35);
     }
 
     @Test

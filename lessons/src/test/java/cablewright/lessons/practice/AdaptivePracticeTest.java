@@ -9,7 +9,6 @@ import cablewright.lessons.classbook.Outcome;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Verdict;
 import cablewright.lessons.generation.ExerciseFamily;
-import cablewright.lessons.generation.GenerationRequest;
 import cablewright.lessons.marking.KeyedAnswer;
 import cablewright.lessons.marking.Marker;
 import cablewright.simulator.cable.EventKind;
@@ -52,11 +51,12 @@ class AdaptivePracticeTest {
                 0,
                 0,
                 List.of(outcome),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
-    private static double difficulty(Exercise exercise) {
-        return GenerationRequest.ofExerciseId(exercise.id()).orElseThrow().difficulty();
+    private static double difficulty(AdaptivePractice practice, Exercise exercise) {
+        return practice.requestOf(exercise.id()).orElseThrow().difficulty();
     }
 
     @Test
@@ -71,8 +71,8 @@ class AdaptivePracticeTest {
             able.learn(answer(a, null, 10, NOW));
             lost.learn(answer(b, null, 0, NOW));
             if (i >= 20) {
-                hard += difficulty(a);
-                easy += difficulty(b);
+                hard += difficulty(able, a);
+                easy += difficulty(lost, b);
             }
         }
         assertTrue(hard > 5, "mean difficulty " + hard / 10);
@@ -90,12 +90,12 @@ class AdaptivePracticeTest {
         practice.learn(answer(first, EventKind.PARTIAL_SHORT, 5, NOW));
         Exercise second = practice.next();
         Exercise third = practice.next();
-        assertEquals(EventKind.PINCH, asked(second));
-        assertEquals(EventKind.PARTIAL_SHORT, asked(third));
+        assertEquals(EventKind.PINCH, asked(practice, second));
+        assertEquals(EventKind.PARTIAL_SHORT, asked(practice, third));
     }
 
-    private static EventKind asked(Exercise exercise) {
-        return GenerationRequest.ofExerciseId(exercise.id())
+    private static EventKind asked(AdaptivePractice practice, Exercise exercise) {
+        return practice.requestOf(exercise.id())
                 .orElseThrow()
                 .damage()
                 .get(0);
@@ -106,7 +106,9 @@ class AdaptivePracticeTest {
         AdaptivePractice practice = new AdaptivePractice(DROP, List.of(), List.of(), 9);
         List<AttemptRecord> records = new ArrayList<>();
         for (int i = 0; i < 8; i++) {
-            AttemptRecord record = answer(practice.next(), null, i % 3 == 0 ? 3 : 9, NOW);
+            Exercise exercise = practice.next();
+            AttemptRecord record = answer(exercise, null, i % 3 == 0 ? 3 : 9, NOW)
+                    .madeOf(practice.requestOf(exercise.id()).orElseThrow());
             practice.learn(record);
             records.add(record);
         }
@@ -137,13 +139,5 @@ class AdaptivePracticeTest {
         }
         assertTrue(practice.trainee().abilities().size() >= 6);
         assertTrue(practice.trainee().abilities().values().stream().allMatch(rating -> rating.logits() > 0));
-    }
-
-    @Test
-    void requestIsToldFromTheNameOfItsExercise() {
-        GenerationRequest request = new GenerationRequest(
-                -77, List.of(ExerciseFamily.COAX_DROP, ExerciseFamily.COAX_PLANT), List.of(EventKind.WATER), 0.35);
-        assertEquals(Optional.of(request), GenerationRequest.ofExerciseId(request.exerciseId()));
-        assertEquals(Optional.empty(), GenerationRequest.ofExerciseId("quay-camera-3"));
     }
 }

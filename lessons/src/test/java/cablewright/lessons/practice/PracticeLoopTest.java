@@ -28,6 +28,8 @@ import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
@@ -39,10 +41,8 @@ class PracticeLoopTest {
     private static final Instant NOW = Instant.parse("2031-03-01T08:00:00Z");
 
     /** Flags each event that is asked for with the chance that the model gives, or leaves it out. */
-    private static Attempt answer(Exercise exercise, double ability, SplittableRandom random) {
-        GenerationRequest request =
-                GenerationRequest.ofExerciseId(exercise.id()).orElseThrow();
-        double difficulty = 4 * (request.difficulty() - 0.5);
+    private static Attempt answer(Exercise exercise, double asked, double ability, SplittableRandom random) {
+        double difficulty = 4 * (asked - 0.5);
         List<Flag> flags = new ArrayList<>();
         for (Flag flag : KeyedAnswer.of(AnswerKey.of(exercise)).flags()) {
             if (random.nextDouble() < Elo.chance(ability, difficulty)) {
@@ -87,8 +87,9 @@ class PracticeLoopTest {
             Marker marker = new Marker();
             for (int i = 0; i < 40; i++) {
                 Exercise exercise = practice.next();
-                practice.learn(
-                        AttemptRecord.of(marker.mark(exercise, answer(exercise, ability, random)), "practice", NOW));
+                double asked = practice.requestOf(exercise.id()).orElseThrow().difficulty();
+                practice.learn(AttemptRecord.of(
+                        marker.mark(exercise, answer(exercise, asked, ability, random)), "practice", NOW));
             }
             assertEquals(ability, known(practice), 0.8);
         }
@@ -179,7 +180,7 @@ class PracticeLoopTest {
                 "practice",
                 "x",
                 NOW,
-                java.util.OptionalDouble.empty(),
+                OptionalDouble.empty(),
                 0,
                 10,
                 0,
@@ -187,11 +188,12 @@ class PracticeLoopTest {
                 0,
                 0,
                 List.of(),
-                List.of(EventKind.PINCH)));
+                List.of(EventKind.PINCH),
+                Optional.empty()));
         Exercise next = practice.next();
         assertEquals(
                 Contrast.GHOST_AND_EVENT,
-                GenerationRequest.ofExerciseId(next.id()).orElseThrow().contrast());
+                practice.requestOf(next.id()).orElseThrow().contrast());
     }
 
     /**

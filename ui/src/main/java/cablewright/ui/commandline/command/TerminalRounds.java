@@ -8,6 +8,7 @@ import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.generation.ExerciseFamily;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.practice.AdaptivePractice;
+import cablewright.lessons.practice.PracticeLesson;
 import cablewright.lessons.practice.PracticeSession;
 import cablewright.ui.commandline.environment.Environment;
 import cablewright.ui.commandline.environment.InputProblem;
@@ -19,7 +20,6 @@ import java.util.Optional;
 /** Sittings of practice in the terminal. */
 final class TerminalRounds {
 
-    private static final String LESSON_ID = "practice";
     private static final int MOST_MINUTES = 600;
 
     private final Environment surroundings;
@@ -57,8 +57,8 @@ final class TerminalRounds {
             return;
         }
         String note = "Exercises that follow what you can do. " + records.note();
-        Lesson lesson = new Lesson(
-                LESSON_ID, "Practice", note, "Saltmarsh Point and all in it are invented.", 0.7, List.of(first.get()));
+        Lesson lesson =
+                PracticeLesson.of("Practice", note, "Saltmarsh Point and all in it are invented.", first.get());
         desk.practise(lesson, Optional.of(session), sheet -> keep(session, sheet));
     }
 
@@ -79,7 +79,7 @@ final class TerminalRounds {
 
     private void keep(PracticeSession session, MarkSheet sheet) {
         AttemptRecord record =
-                AttemptRecord.of(sheet, LESSON_ID, Clock.systemUTC().instant());
+                session.record(sheet, Clock.systemUTC().instant());
         session.learn(record);
         records.append(record);
     }

@@ -9,7 +9,7 @@ import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.format.DocumentReader;
 import cablewright.lessons.format.LessonFormatException;
 import cablewright.lessons.generation.ExerciseGenerator;
-import cablewright.lessons.generation.GenerationRequest;
+import cablewright.lessons.generation.ReadableId;
 import cablewright.lessons.marking.Marker;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -62,9 +62,9 @@ final class AnswerFolder {
         return new ClassRecords.Contents(records, faults);
     }
 
-    /** An exercise of the lesson, or one that was made, which can be made again from its name. */
+    /** An exercise of the lesson, or one that was made when its name still held the request. */
     private Optional<Exercise> exercise(String id) {
-        return lesson.exercise(id).or(() -> GenerationRequest.ofExerciseId(id).map(generator::generate));
+        return lesson.exercise(id).or(() -> ReadableId.request(id).map(generator::generate));
     }
 
     private void markFile(Path file, List<AttemptRecord> records, List<String> faults, BooleanSupplier cancelled) {

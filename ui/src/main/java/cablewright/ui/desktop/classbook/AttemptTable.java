@@ -2,7 +2,6 @@
 package cablewright.ui.desktop.classbook;
 
 import cablewright.lessons.classbook.AttemptRecord;
-import cablewright.lessons.generation.GenerationRequest;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.Quantities;
@@ -45,7 +44,7 @@ final class AttemptTable extends TableView<AttemptRecord> {
                 instant -> WHEN.format(instant.atZone(ZoneId.systemDefault())),
                 false);
         column("trainee", 95, AttemptRecord::trainee, name -> name, false);
-        column("exercise", 140, AttemptRecord::exerciseId, this::exercise, false);
+        column("exercise", 140, this::exercise, name -> name, false);
         column("marks", 70, AttemptRecord::fraction, null, true);
         column("digs", 55, AttemptRecord::needlessDigs, String::valueOf, true);
         column("missed", 62, AttemptRecord::damageMissed, String::valueOf, true);
@@ -55,10 +54,10 @@ final class AttemptTable extends TableView<AttemptRecord> {
         setItems(sorted);
     }
 
-    private String exercise(String id) {
-        return GenerationRequest.ofExerciseId(id)
+    private String exercise(AttemptRecord record) {
+        return record.made()
                 .map(request -> texts.say("classbook.made", Quantities.number(request.difficulty(), 2)))
-                .orElse(id);
+                .orElse(record.exerciseId());
     }
 
     private <T extends Comparable<T>> void column(

@@ -22,6 +22,7 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Instant;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.application.Application;
@@ -144,8 +145,9 @@ final class DesktopWindow {
 
     /** Lets the sitting learn from an attempt, and keeps it in the trainee's log. */
     private void keep(MarkSheet sheet, Lesson lesson, Optional<PracticeSession> session) {
-        AttemptRecord record = AttemptRecord.of(
-                        sheet, lesson.id(), Clock.systemUTC().instant())
+        Instant now = Clock.systemUTC().instant();
+        AttemptRecord record = session.map(sitting -> sitting.record(sheet, now))
+                .orElseGet(() -> AttemptRecord.of(sheet, lesson.id(), now))
                 .by(trainee());
         session.ifPresent(sitting -> sitting.learn(record));
         threads.work().execute(() -> {

@@ -7,6 +7,7 @@ import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.generation.ExerciseFamily;
 import cablewright.lessons.practice.AdaptivePractice;
+import cablewright.lessons.practice.PracticeLesson;
 import cablewright.lessons.practice.PracticeSession;
 import cablewright.lessons.text.Texts;
 import java.time.Clock;
@@ -18,11 +19,7 @@ import java.util.stream.Stream;
 /** Starts sittings of practice from what a trainee's records tell. Used from a thread that works. */
 final class PracticeStarter {
 
-    /** The lesson under which attempts at made exercises are kept. */
-    static final String LESSON_ID = "practice";
-
     private static final Duration ROUND = Duration.ofMinutes(10);
-    private static final double PASS_MARK = 0.7;
 
     private final ClassRecords records;
     private final Texts texts;
@@ -69,12 +66,6 @@ final class PracticeStarter {
                     case TIMED -> texts.say("practise.title.timed", families);
                     case REVIEW -> texts.say("practise.review");
                 };
-        return new Lesson(
-                LESSON_ID,
-                title,
-                texts.say("practise.introduction"),
-                texts.say("practise.world"),
-                PASS_MARK,
-                List.of(first));
+        return PracticeLesson.of(title, texts.say("practise.introduction"), texts.say("practise.world"), first);
     }
 }

@@ -60,7 +60,8 @@ class RecordsCommandTest {
                 0,
                 0,
                 List.of(outcome),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     @Test

@@ -81,7 +81,7 @@ class TerminalRoundsTest {
         assertEquals(2, records.size());
         assertFalse(records.get(0).exerciseId().equals(records.get(1).exerciseId()));
         GenerationRequest second =
-                GenerationRequest.ofExerciseId(records.get(1).exerciseId()).orElseThrow();
+                records.get(1).made().orElseThrow();
         assertEquals(List.of(ExerciseFamily.COAX_DROP), second.families());
     }
 

@@ -12,7 +12,6 @@ import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.generation.ExerciseFamily;
-import cablewright.lessons.generation.GenerationRequest;
 import cablewright.lessons.marking.KeyedAnswer;
 import cablewright.lessons.practice.PracticeSession.Mode;
 import cablewright.simulator.cable.EventKind;
@@ -65,10 +64,6 @@ class AdaptiveRoundTest {
         hands.run(() -> menu.getItems().get(item).fire());
     }
 
-    private static GenerationRequest request(Exercise exercise) {
-        return GenerationRequest.ofExerciseId(exercise.id()).orElseThrow();
-    }
-
     /** Flags as a perfect reader does, or calls every first flag a splice. */
     private void flag(boolean mistaken) {
         Attempt perfect = KeyedAnswer.of(exercise().exercise());
@@ -95,13 +90,14 @@ class AdaptiveRoundTest {
     void roundIsChosenAnsweredKeptAndGoesOnToAnotherExercise() {
         choose("practise-on", 2);
         Exercise first = exercise().exercise();
-        assertEquals(List.of(ExerciseFamily.COAX_DROP), request(first).families());
         flag(false);
         hands.type(KeyCode.ENTER, KeyCode.CONTROL);
         assertEquals(1, exercise().sheetProperty().get().orElseThrow().fraction(), 1e-9);
         List<AttemptRecord> kept = records.read().records();
         assertEquals(1, kept.size());
         assertEquals(first.id(), kept.get(0).exerciseId());
+        assertEquals(
+                List.of(ExerciseFamily.COAX_DROP), kept.get(0).made().orElseThrow().families());
         assertEquals("Trainee", kept.get(0).trainee());
 
         hands.click(hands.find("#next-exercise"));

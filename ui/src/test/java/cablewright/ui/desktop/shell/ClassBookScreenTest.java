@@ -70,7 +70,8 @@ class ClassBookScreenTest {
                 0,
                 0,
                 List.of(outcome),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     private String figure(String key) {
