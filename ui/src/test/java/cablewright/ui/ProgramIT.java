@@ -82,7 +82,7 @@ class ProgramIT {
 
     @Test
     void inATerminalTheLessonIsPractised() throws IOException, InterruptedException {
-        assumeTrue(Files.isExecutable(SCRIPT), "no pseudo-terminal to be had here");
+        assumeTrue(Files.isExecutable(SCRIPT) || System.getenv("CI") != null, "no pseudo-terminal to be had here");
         String start = String.join(" ", program());
         Ended ended = run("", "settings\nquit\n", List.of(SCRIPT.toString(), "-qec", start, "/dev/null"));
         assertEquals(0, ended.exit(), ended.said());

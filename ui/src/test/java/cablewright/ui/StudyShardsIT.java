@@ -34,6 +34,12 @@ class StudyShardsIT {
     private static final String DEPTHS = "/cable/events/p1/depthFraction=0.2..0.8:6";
     private static final String PULSES = "pulse=2ns..50ns:4:log";
 
+    /** Makes the run so long that it can't end between its first row and the kill. */
+    private static final String MORE = "averages=1..4000:25:log";
+
+    private static final int ROWS = 6 * 4 * 25;
+    private static final int KILLED = 128 + 9;
+
     @TempDir
     private Path folder;
 
@@ -94,7 +100,8 @@ class StudyShardsIT {
     @Test
     void shardsUnderGnuParallelMergeToWhatOneRunWrites() throws IOException, InterruptedException {
         assumeTrue(
-                hasGnuParallel(), "GNU parallel is not here; install the Debian package 'parallel' to run this test");
+                hasGnuParallel() || System.getenv("CI") != null,
+                "GNU parallel is not here; install the Debian package 'parallel' to run this test");
         List<String> command = new ArrayList<>(List.of("parallel", "--will-cite", "--jobs", "2"));
         command.addAll(study("--shard", "{}/4", "--out", "part-{}.csv"));
         command.addAll(List.of(":::", "1", "2", "3", "4"));
@@ -116,14 +123,19 @@ class StudyShardsIT {
 
     @Test
     void runThatIsKilledGoesOnToTheSameBytes() throws IOException, InterruptedException {
-        Process killed = started(study("--out", "killed.csv"));
+        Process killed = started(study("--vary", MORE, "--out", "killed.csv"));
         Path results = folder.resolve("killed.csv");
         while (killed.isAlive() && rows(results) < 1) {
             Thread.sleep(5);
         }
-        killed.destroyForcibly().waitFor();
-        run(study("--out", "killed.csv"));
-        assertArrayEquals(whole(), Files.readAllBytes(results));
+        int exit = killed.destroyForcibly().waitFor();
+        long done = rows(results);
+        assertEquals(KILLED, exit, "the run was killed, not finished");
+        assertTrue(done >= 1 && done < ROWS, done + " of " + ROWS + " rows were there when it was killed");
+        run(study("--vary", MORE, "--out", "killed.csv"));
+        assertEquals(ROWS, rows(results));
+        run(study("--vary", MORE, "--out", "whole.csv"));
+        assertArrayEquals(Files.readAllBytes(folder.resolve("whole.csv")), Files.readAllBytes(results));
     }
 
     private static long rows(Path results) throws IOException {

@@ -38,7 +38,8 @@ final class MadeField {
             throw new IllegalArgumentException("made.seed is " + seed + "; it must be a whole number");
         }
         if (!difficulty.isNumber()) {
-            throw new IllegalArgumentException("made.difficulty is " + difficulty + "; it must be a number from 0 to 1");
+            throw new IllegalArgumentException(
+                    "made.difficulty is " + difficulty + "; it must be a number from 0 to 1");
         }
         List<ExerciseFamily> families = new ArrayList<>();
         node.path("families").forEach(family -> families.add(named(ExerciseFamily.values(), "made.families", family)));

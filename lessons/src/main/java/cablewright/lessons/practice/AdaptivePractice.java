@@ -305,7 +305,6 @@ public final class AdaptivePractice {
      * @return the same exercise; empty where it is of a lesson that is not known
      */
     public Optional<Exercise> again(String name) {
-        return Optional.ofNullable(handMade.get(name))
-                .or(() -> requestOf(name).map(generator::generate));
+        return Optional.ofNullable(handMade.get(name)).or(() -> requestOf(name).map(generator::generate));
     }
 }

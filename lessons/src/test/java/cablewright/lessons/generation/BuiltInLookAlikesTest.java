@@ -26,8 +26,7 @@ class BuiltInLookAlikesTest {
         boolean toldApart = false;
         for (Stimulus stimulus : exercise.permitted().stimuli()) {
             Settings settings = start.withStimulus(stimulus).withAverages(64);
-            LookAlikes lookAlikes =
-                    new LookAlikes(Measurement.at(exercise.cable(), exercise.instrument()), settings);
+            LookAlikes lookAlikes = new LookAlikes(Measurement.at(exercise.cable(), exercise.instrument()), settings);
             toldApart |= lookAlikes.allToldApart(exercise.instrument().sourceOhms());
         }
         assertTrue(toldApart, exercise.id());

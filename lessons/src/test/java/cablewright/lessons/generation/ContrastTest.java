@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.generation;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 

@@ -95,10 +95,7 @@ class AdaptivePracticeTest {
     }
 
     private static EventKind asked(AdaptivePractice practice, Exercise exercise) {
-        return practice.requestOf(exercise.id())
-                .orElseThrow()
-                .damage()
-                .get(0);
+        return practice.requestOf(exercise.id()).orElseThrow().damage().get(0);
     }
 
     @Test

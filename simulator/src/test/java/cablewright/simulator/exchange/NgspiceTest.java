@@ -164,7 +164,9 @@ class NgspiceTest {
     @ParameterizedTest
     @MethodSource("networks")
     void netlistRunInNgspiceGivesTheEnginesWaveform(Case tried) throws IOException, InterruptedException {
-        assumeTrue(isThere(), "ngspice is not installed, so netlists are not run; its Debian package is ngspice");
+        assumeTrue(
+                isThere() || System.getenv("CI") != null,
+                "ngspice is not installed, so netlists are not run; its Debian package is ngspice");
         EvenTimes warm = EvenTimes.of(port(tried), tried.stimulus(), tried.recordSeconds(), TIMES);
         long start = System.nanoTime();
         EvenTimes ours = EvenTimes.of(port(tried), tried.stimulus(), tried.recordSeconds(), TIMES);

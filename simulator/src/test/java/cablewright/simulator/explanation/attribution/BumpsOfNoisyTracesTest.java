@@ -151,15 +151,18 @@ class BumpsOfNoisyTracesTest {
                 new Splice("s", 48, 5e-9, 0, 0),
                 new BrokenConductor("break", 73.5, OptionalDouble.empty()));
         Settings settings = new Settings(new HalfSine(10e-9), 0.85, 150, 0, 16);
+        int splices = 0;
         for (long seed = 100; seed < 140; seed++) {
             for (Bump bump : attribution(cable, trace(cable, settings, seed)).bumps()) {
                 boolean splice = Math.abs(bump.shownMetres() - 49) < 2;
                 if (splice) {
                     assertTrue(Math.abs(bump.standsOutVolts()) < 0.02, seed + ": " + bump);
                     assertEquals("s", bump.shares().get(0).path().turns().get(0).name(), seed + ": " + bump);
+                    splices++;
                 }
             }
         }
+        assertTrue(splices >= 38, "the splice shows a bump of its own on " + splices + " of 40 traces");
     }
 
     @Test

@@ -181,17 +181,22 @@ class VisibilityAnalysisTest {
      */
     @Test
     void nothingIsClearThatAMatchedFilterCouldNotFind() {
-        for (double ohms : new double[] {0.05, 0.1, 0.2, 0.5, 1, 2}) {
+        int clear = 0;
+        int beyondTheBound = 0;
+        for (double ohms : new double[] {0.002, 0.005, 0.05, 0.1, 0.2, 0.5, 1, 2}) {
             EventVisibility sight =
                     sights(LineEnd.NEAR, resistor("x", 50, ohms)).get(0);
             double best = sight.best().contrastVolts() * Math.sqrt(2 * instrument.bandwidthHertz() * 5e-9);
             double bound = best / sight.noiseVolts();
             if (sight.visibility() == Visibility.CLEAR) {
                 assertTrue(bound > 6, ohms + " Ω: " + bound);
+                clear++;
             }
             if (bound < 3) {
                 assertEquals(Visibility.HIDDEN, sight.visibility());
+                beyondTheBound++;
             }
         }
+        assertTrue(clear >= 2 && beyondTheBound >= 2, clear + " clear, " + beyondTheBound + " beyond the bound");
     }
 }

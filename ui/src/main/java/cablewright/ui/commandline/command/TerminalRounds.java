@@ -57,8 +57,7 @@ final class TerminalRounds {
             return;
         }
         String note = "Exercises that follow what you can do. " + records.note();
-        Lesson lesson =
-                PracticeLesson.of("Practice", note, "Saltmarsh Point and all in it are invented.", first.get());
+        Lesson lesson = PracticeLesson.of("Practice", note, "Saltmarsh Point and all in it are invented.", first.get());
         desk.practise(lesson, Optional.of(session), sheet -> keep(session, sheet));
     }
 
@@ -78,8 +77,7 @@ final class TerminalRounds {
     }
 
     private void keep(PracticeSession session, MarkSheet sheet) {
-        AttemptRecord record =
-                session.record(sheet, Clock.systemUTC().instant());
+        AttemptRecord record = session.record(sheet, Clock.systemUTC().instant());
         session.learn(record);
         records.append(record);
     }

@@ -80,8 +80,7 @@ class TerminalRoundsTest {
         List<AttemptRecord> records = records();
         assertEquals(2, records.size());
         assertFalse(records.get(0).exerciseId().equals(records.get(1).exerciseId()));
-        GenerationRequest second =
-                records.get(1).made().orElseThrow();
+        GenerationRequest second = records.get(1).made().orElseThrow();
         assertEquals(List.of(ExerciseFamily.COAX_DROP), second.families());
     }
 

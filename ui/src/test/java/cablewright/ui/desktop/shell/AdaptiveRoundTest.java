@@ -97,7 +97,8 @@ class AdaptiveRoundTest {
         assertEquals(1, kept.size());
         assertEquals(first.id(), kept.get(0).exerciseId());
         assertEquals(
-                List.of(ExerciseFamily.COAX_DROP), kept.get(0).made().orElseThrow().families());
+                List.of(ExerciseFamily.COAX_DROP),
+                kept.get(0).made().orElseThrow().families());
         assertEquals("Trainee", kept.get(0).trainee());
 
         hands.click(hands.find("#next-exercise"));
