@@ -37,8 +37,10 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
         CableType type = Catalogue.standard().type(typeId);
         double metres = Math.rint(dice.logBetween(family.shortestMetres(), family.longestMetres()));
         HalfSine pulse = new HalfSine(pulse(dice, family, metres));
-        double halfPulse =
-                pulse.widthSeconds() * type.section().velocityFraction() * PhysicalConstants.LIGHT_METRES_PER_SECOND / 2;
+        double halfPulse = pulse.widthSeconds()
+                * type.section().velocityFraction()
+                * PhysicalConstants.LIGHT_METRES_PER_SECOND
+                / 2;
         List<Event> events = request.contrast() == Contrast.GHOST_AND_EVENT
                 ? ghostly(dice, family, type, metres, halfPulse)
                 : place(dice, type, request.difficulty(), metres, halfPulse, kinds(dice, family, request));
