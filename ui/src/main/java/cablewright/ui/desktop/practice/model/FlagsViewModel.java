@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.practice.model;
 
+import cablewright.lessons.bench.EditHistory;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Verdict;
@@ -21,7 +22,10 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 /** The flags of one exercise: setting, moving and changing them, each step undone and redone at will until commit. */
 public final class FlagsViewModel implements FlagMarkerActions {
 
-    private final History<List<FlagDraft>> history = new History<>(List.of());
+    /** Flags are undone without a word for what is undone. */
+    private static final String STEP = "flags";
+
+    private final EditHistory<List<FlagDraft>> history = new EditHistory<>(List.of());
     private final SettingsViewModel settings;
     private final ReadOnlyObjectWrapper<List<FlagDraft>> drafts = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<Optional<String>> selected = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -291,7 +295,7 @@ public final class FlagsViewModel implements FlagMarkerActions {
     }
 
     private void step(List<FlagDraft> next) {
-        history.step(List.copyOf(next));
+        history.step(STEP, List.copyOf(next));
         show();
     }
 
@@ -300,8 +304,8 @@ public final class FlagsViewModel implements FlagMarkerActions {
         if (selected.get().flatMap(this::find).isEmpty()) {
             selected.set(Optional.empty());
         }
-        undoable.set(history.canUndo());
-        redoable.set(history.canRedo());
+        undoable.set(history.undoName().isPresent());
+        redoable.set(history.redoName().isPresent());
     }
 
     /**

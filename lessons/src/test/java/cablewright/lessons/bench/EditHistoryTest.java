@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package cablewright.ui.desktop.practice.model;
+package cablewright.lessons.bench;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -11,18 +11,18 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.junit.jupiter.api.Test;
 
-class HistoryTest {
+class EditHistoryTest {
 
     @Property
     void undoingAllStepsAndRedoingThemComesBack(@ForAll @Size(max = 40) List<@IntRange(max = 9) Integer> steps) {
-        History<Integer> history = new History<>(-1);
-        steps.forEach(history::step);
+        EditHistory<Integer> history = new EditHistory<>(-1);
+        steps.forEach(next -> history.step("step", next));
         int last = history.now();
-        while (history.canUndo()) {
+        while (history.undoName().isPresent()) {
             history.undo();
         }
         assertEquals(-1, history.now());
-        while (history.canRedo()) {
+        while (history.redoName().isPresent()) {
             history.redo();
         }
         assertEquals(last, history.now());
@@ -30,11 +30,11 @@ class HistoryTest {
 
     @Test
     void aStepAfterUndoForgetsWhatWasUndone() {
-        History<String> history = new History<>("a");
-        history.step("b");
+        EditHistory<String> history = new EditHistory<>("a");
+        history.step("step", "b");
         history.undo();
-        history.step("c");
-        assertFalse(history.canRedo());
+        history.step("step", "c");
+        assertFalse(history.redoName().isPresent());
         history.undo();
         assertEquals("a", history.now());
     }
