@@ -3,9 +3,7 @@ package cablewright.simulator.reading;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.List;
 import java.util.SplittableRandom;
 import org.apache.commons.math3.stat.descriptive.DescriptiveStatistics;
 import org.junit.jupiter.api.Test;
@@ -68,31 +66,5 @@ class VelocityTest {
         Measured late = Measured.exactly(2e-7);
         assertThrows(
                 IllegalArgumentException.class, () -> VelocityFinding.fromTwoMarks(Measured.exactly(10), late, early));
-    }
-
-    /** 40 m at 0.85 then 60 m at 0.66: by hand, t·c/2 = 40/0.85 + 60/0.66. */
-    @Test
-    void oneSettingCostsWhatHandArithmeticSays() {
-        SeveralVelocities cable = new SeveralVelocities(
-                List.of(new SeveralVelocities.Run(40, 0.85), new SeveralVelocities.Run(60, 0.66)));
-        List<SeveralVelocities.Cost> costs = cable.costs(0.85);
-        assertEquals(0, costs.get(0).errorMetres(), 1e-9);
-        assertEquals(0.85 * 60 / 0.66 - 60, costs.get(1).errorMetres(), 1e-9);
-        assertEquals(100 / (40 / 0.85 + 60 / 0.66), cable.fractionForTheEnd(), 1e-12);
-        assertEquals(0, cable.costs(cable.fractionForTheEnd()).get(1).errorMetres(), 1e-9);
-        assertEquals(70, cable.trueMetres(cable.costs(0.7).get(0).shownMetres() + 30 * 0.7 / 0.66, 0.7), 1e-9);
-    }
-
-    @Test
-    void settingOfLeastErrorIsBetterThanAnyOther() {
-        SeveralVelocities cable = new SeveralVelocities(List.of(
-                new SeveralVelocities.Run(40, 0.85),
-                new SeveralVelocities.Run(60, 0.66),
-                new SeveralVelocities.Run(20, 0.87)));
-        double best = cable.worstErrorMetres(cable.fractionOfLeastError());
-        for (double v = 0.6; v < 0.9; v += 0.001) {
-            assertTrue(cable.worstErrorMetres(v) >= best - 1e-9);
-        }
-        assertTrue(best < cable.worstErrorMetres(cable.fractionForTheEnd()));
     }
 }
