@@ -104,15 +104,13 @@ public final class Program {
         List<Path> folders =
                 List.of(surroundings.folder().toAbsolutePath(), Path.of(System.getProperty("java.io.tmpdir")));
         Optional<Path> report = FaultReport.write(arguments, fault, folders);
-        surroundings
-                .err()
-                .println(NAME + "this is a fault of the program, not of your input. "
+        surroundings.remark(NAME + "this is a fault of the program, not of your input. "
                         + report.map(file -> "A report lies in " + file + "; please hand it to the makers.")
                                 .orElse("No report could be written: " + fault));
         return ExitCode.FAULT;
     }
 
     private void say(String problem) {
-        surroundings.err().println(surroundings.style().plain(NAME + problem));
+        surroundings.remark(NAME + problem);
     }
 }

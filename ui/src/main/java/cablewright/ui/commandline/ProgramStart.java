@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline;
 
+import cablewright.lessons.file.AtomicSave;
+import cablewright.lessons.file.FileFault;
 import cablewright.lessons.content.BuiltInLessons;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.ui.commandline.command.TerminalDesk;
@@ -9,7 +11,6 @@ import cablewright.ui.commandline.environment.Environment;
 import cablewright.ui.commandline.environment.ExitCode;
 import cablewright.ui.commandline.environment.InputProblem;
 import cablewright.ui.commandline.environment.ReaderGone;
-import cablewright.ui.commandline.output.Output;
 import cablewright.ui.terminal.Playthrough;
 import cablewright.ui.words.LengthUnit;
 import java.io.IOException;
@@ -91,10 +92,10 @@ public final class ProgramStart {
         for (Path folder : folders) {
             try {
                 Path file = free(folder, name);
-                Output.writeFile(file, picture);
+                AtomicSave.save(file, picture);
                 return "The trace is saved as a picture: " + file + "\n\n";
             } catch (IOException e) {
-                say(Output.reason(folder.resolve(name + ".png"), e));
+                say(FileFault.writing(folder.resolve(name + ".png"), e));
             }
         }
         return "The trace could not be saved as a picture.\n\n";
@@ -111,6 +112,6 @@ public final class ProgramStart {
     }
 
     private void say(String text) {
-        surroundings.err().println(surroundings.style().plain("cablewright: " + text));
+        surroundings.remark("cablewright: " + text);
     }
 }
