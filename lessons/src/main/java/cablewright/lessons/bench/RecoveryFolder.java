@@ -163,7 +163,8 @@ public final class RecoveryFolder {
         for (Path file : all) {
             String fileName = String.valueOf(file.getFileName());
             for (String ending : List.of(ORIGIN, LOCK)) {
-                String name = fileName.endsWith(ending) ? fileName.substring(0, fileName.length() - ending.length()) : "";
+                String name =
+                        fileName.endsWith(ending) ? fileName.substring(0, fileName.length() - ending.length()) : "";
                 if (!name.isEmpty() && isOld(file) && Files.notExists(file(name, DOCUMENT)) && !isHeld(name)) {
                     Files.deleteIfExists(file);
                 }
@@ -173,7 +174,9 @@ public final class RecoveryFolder {
 
     /** Not one that another program has just made and is about to lock. */
     private static boolean isOld(Path file) throws IOException {
-        return Files.getLastModifiedTime(file).toInstant().isBefore(Instant.now().minus(AGE_OF_LITTER));
+        return Files.getLastModifiedTime(file)
+                .toInstant()
+                .isBefore(Instant.now().minus(AGE_OF_LITTER));
     }
 
     private boolean isHeld(String name) {
@@ -202,8 +205,7 @@ public final class RecoveryFolder {
     /** The file that a document came from; a note that can't be read costs no more than that. */
     private Optional<Path> origin(String name) {
         try {
-            String from = new String(
-                    PlainFile.bytes(file(name, ORIGIN), MOST_NOTE), StandardCharsets.UTF_8);
+            String from = new String(PlainFile.bytes(file(name, ORIGIN), MOST_NOTE), StandardCharsets.UTF_8);
             return from.isEmpty() ? Optional.empty() : Optional.of(Path.of(from));
         } catch (IOException | InvalidPathException e) {
             return Optional.empty();

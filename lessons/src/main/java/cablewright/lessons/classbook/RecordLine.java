@@ -125,7 +125,8 @@ final class RecordLine {
         if (version > 1) {
             requireChecksum(text.strip());
         } else if (version < 1 || line.has("crc32c")) {
-            throw new IllegalArgumentException("version is " + version + "; a line with a checksum has version " + VERSION);
+            throw new IllegalArgumentException(
+                    "version is " + version + "; a line with a checksum has version " + VERSION);
         }
         List<Outcome> outcomes = new ArrayList<>();
         for (JsonNode node : list(line, "outcomes")) {
@@ -196,7 +197,8 @@ final class RecordLine {
     private static String text(JsonNode node, String name) {
         JsonNode value = field(node, name);
         if (!value.isTextual() || value.asText().length() > AttemptRecord.MOST_TEXT) {
-            throw new IllegalArgumentException(name + " must be text of at most " + AttemptRecord.MOST_TEXT + " characters");
+            throw new IllegalArgumentException(
+                    name + " must be text of at most " + AttemptRecord.MOST_TEXT + " characters");
         }
         return value.asText();
     }

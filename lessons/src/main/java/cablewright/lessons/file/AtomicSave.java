@@ -111,8 +111,7 @@ public final class AtomicSave {
 
     private static void write(Path part, Optional<Set<PosixFilePermission>> permissions, Contents contents)
             throws IOException {
-        try (FileChannel channel =
-                FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
+        try (FileChannel channel = FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE)) {
             if (permissions.isPresent()) {
                 Files.setPosixFilePermissions(part, permissions.get());
             }
@@ -145,7 +144,9 @@ public final class AtomicSave {
         Instant old = Instant.now().minus(AGE_OF_LITTER);
         try (DirectoryStream<Path> parts = Files.newDirectoryStream(folder, PART + "*" + ENDING)) {
             for (Path part : parts) {
-                if (Files.getLastModifiedTime(part, LinkOption.NOFOLLOW_LINKS).toInstant().isBefore(old)) {
+                if (Files.getLastModifiedTime(part, LinkOption.NOFOLLOW_LINKS)
+                        .toInstant()
+                        .isBefore(old)) {
                     Files.deleteIfExists(part);
                 }
             }

@@ -145,7 +145,9 @@ class ClassBookTest {
                 """);
         TraineeLog log = new TraineeLog(file);
         assertEquals(List.of(), log.read().faults());
-        assertEquals(List.of(record("Ada", EventKind.TAP, EventKind.SPLICE, 4)), log.read().records());
+        assertEquals(
+                List.of(record("Ada", EventKind.TAP, EventKind.SPLICE, 4)),
+                log.read().records());
         log.append(record("Ada", EventKind.PINCH, EventKind.PINCH, 10));
         assertEquals(2, log.read().records().size());
     }
@@ -202,7 +204,9 @@ class ClassBookTest {
         ClassRecords.Contents contents = new ClassRecords(folder).read();
         assertEquals(1, contents.records().size());
         assertEquals(1, contents.faults().size());
-        assertTrue(contents.faults().get(0).contains("it is a folder"), contents.faults().get(0));
+        assertTrue(
+                contents.faults().get(0).contains("it is a folder"),
+                contents.faults().get(0));
     }
 
     @Test
@@ -216,8 +220,9 @@ class ClassBookTest {
     void idsOfStatementsAreSoundAddressesWhateverTheNames() throws IOException {
         AttemptRecord odd = new AttemptRecord(
                 "Ada", "a b/é", "50%?#", NOW, OptionalDouble.empty(), 1, 1, 0, 0, 0, 0, List.of(), List.of());
-        JsonNode statement =
-                new ObjectMapper().readTree(new XapiStatements().of(List.of(odd))).get(0);
+        JsonNode statement = new ObjectMapper()
+                .readTree(new XapiStatements().of(List.of(odd)))
+                .get(0);
         assertEquals(
                 "https://cablewright.invalid/exercises/50%25%3F%23",
                 statement.get("object").get("id").asText());

@@ -81,7 +81,8 @@ public final class TraceCsvReader {
             if (lines.bytesTaken() > MOST_BYTES) {
                 throw wrong("size of the file", "over " + MOST_BYTES + " bytes", "at most " + MOST_BYTES + " bytes");
             }
-            String stripped = lines.isBlank() ? "" : text(lines).replace("\uFEFF", "").strip();
+            String stripped =
+                    lines.isBlank() ? "" : text(lines).replace("\uFEFF", "").strip();
             if (stripped.isEmpty() || stripped.startsWith("#")) {
                 continue;
             }
@@ -104,8 +105,10 @@ public final class TraceCsvReader {
         try {
             return lines.text();
         } catch (IllegalArgumentException e) {
-            throw wrong("the line", "not a line of such a table: " + e.getMessage(), "text in UTF-8, at most "
-                    + MOST_LINE + " bytes a line");
+            throw wrong(
+                    "the line",
+                    "not a line of such a table: " + e.getMessage(),
+                    "text in UTF-8, at most " + MOST_LINE + " bytes a line");
         }
     }
 

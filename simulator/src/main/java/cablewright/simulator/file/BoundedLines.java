@@ -128,6 +128,11 @@ public final class BoundedLines {
         }
     }
 
+    /**
+     * Tells whether the line holds nothing.
+     *
+     * @return whether it has at most blanks and tabs
+     */
     public boolean isBlank() {
         for (int i = 0; i < length; i++) {
             if (line[i] != ' ' && line[i] != '\t') {

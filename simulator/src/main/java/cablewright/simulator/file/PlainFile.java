@@ -27,7 +27,8 @@ public final class PlainFile {
             throw refused(file, "it is a folder; name a file in it");
         }
         if (!Files.exists(file)) {
-            throw new NoSuchFileException(file.toString(), null, "there is no such file; check the name and the folder");
+            throw new NoSuchFileException(
+                    file.toString(), null, "there is no such file; check the name and the folder");
         }
         if (!Files.isRegularFile(file)) {
             throw refused(file, "it is a device or a pipe; save its contents as a file first");

@@ -45,7 +45,8 @@ class BoundedLinesProperties {
     }
 
     @Property(tries = 50)
-    void lineBeyondABlockIsWholeOrRefused(@ForAll @IntRange(min = 65_000, max = 140_000) int length) throws IOException {
+    void lineBeyondABlockIsWholeOrRefused(@ForAll @IntRange(min = 65_000, max = 140_000) int length)
+            throws IOException {
         String text = "x".repeat(length) + "\r\nnext";
         BoundedLines kept = of(text, length);
         assertTrue(kept.advance() && kept.isEnded());

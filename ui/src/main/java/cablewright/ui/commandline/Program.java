@@ -105,8 +105,8 @@ public final class Program {
                 List.of(surroundings.folder().toAbsolutePath(), Path.of(System.getProperty("java.io.tmpdir")));
         Optional<Path> report = FaultReport.write(arguments, fault, folders);
         surroundings.remark(NAME + "this is a fault of the program, not of your input. "
-                        + report.map(file -> "A report lies in " + file + "; please hand it to the makers.")
-                                .orElse("No report could be written: " + fault));
+                + report.map(file -> "A report lies in " + file + "; please hand it to the makers.")
+                        .orElse("No report could be written: " + fault));
         return ExitCode.FAULT;
     }
 

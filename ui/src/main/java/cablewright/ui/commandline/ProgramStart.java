@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline;
 
-import cablewright.lessons.file.AtomicSave;
-import cablewright.lessons.file.FileFault;
 import cablewright.lessons.content.BuiltInLessons;
 import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.file.AtomicSave;
+import cablewright.lessons.file.FileFault;
 import cablewright.ui.commandline.command.TerminalDesk;
 import cablewright.ui.commandline.environment.DesktopOpener;
 import cablewright.ui.commandline.environment.Environment;

@@ -186,8 +186,7 @@ public final class TouchstoneReader {
         for (int k = 0; k < hertz.length; k++) {
             hertz[k] = records.value(k, 0) * options.unit().hertz();
             if (!Double.isFinite(hertz[k]) || k > 0 && !(hertz[k] > hertz[k - 1])) {
-                throw lines.wrong(
-                        records.lineOf(k), "a frequency", hertz[k] + " Hz", "a finite one above that before");
+                throw lines.wrong(records.lineOf(k), "a frequency", hertz[k] + " Hz", "a finite one above that before");
             }
             for (int i = 0; i < ports * ports; i++) {
                 int at = 1 + 2 * (ports == 1 ? 0 : places[i]);

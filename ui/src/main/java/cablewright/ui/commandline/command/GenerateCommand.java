@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline.command;
 
+import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.file.AtomicSave;
 import cablewright.lessons.file.FileFault;
-import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.format.Document;
 import cablewright.lessons.format.DocumentWriter;
 import cablewright.lessons.generation.ExerciseFamily;

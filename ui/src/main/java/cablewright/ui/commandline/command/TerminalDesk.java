@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline.command;
 
-import cablewright.lessons.file.AtomicSave;
-import cablewright.lessons.file.FileFault;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.AttemptSheet;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.file.AtomicSave;
+import cablewright.lessons.file.FileFault;
 import cablewright.lessons.format.Document;
 import cablewright.lessons.format.DocumentWriter;
 import cablewright.lessons.marking.MarkSheet;

@@ -2,8 +2,8 @@
 package cablewright.ui.desktop.bench.paper;
 
 import cablewright.lessons.exercise.Exercise;
-import cablewright.lessons.text.Texts;
 import cablewright.lessons.file.AtomicSave;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Trace;
 import cablewright.ui.desktop.task.Threads;
