@@ -86,9 +86,9 @@ public final class ProgramStart {
         surroundings.print(play.answer());
     }
 
-    /** Saves a picture under a name that is free, in the working folder or else among temporary files. */
+    /** Saves a picture among temporary files under a name that is free: the working folder is left as it was. */
     private String savePicture(String name, byte[] picture) {
-        List<Path> folders = List.of(surroundings.folder(), Path.of(System.getProperty("java.io.tmpdir")));
+        List<Path> folders = List.of(Path.of(System.getProperty("java.io.tmpdir")));
         for (Path folder : folders) {
             try {
                 Path file = free(folder, name);
