@@ -3,7 +3,6 @@ package cablewright.ui.commandline;
 
 import cablewright.lessons.content.BuiltInLessons;
 import cablewright.lessons.exercise.Exercise;
-import cablewright.lessons.file.AtomicSave;
 import cablewright.lessons.file.FileFault;
 import cablewright.ui.commandline.command.TerminalDesk;
 import cablewright.ui.commandline.environment.DesktopOpener;
@@ -24,8 +23,6 @@ import java.util.Optional;
  * or else the first exercise is played through, so that whoever runs it sees what it is about.
  */
 public final class ProgramStart {
-
-    private static final int MOST_NUMBERED = 1000;
 
     private final Environment surroundings;
     private final DesktopOpener desktop;
@@ -86,29 +83,17 @@ public final class ProgramStart {
         surroundings.print(play.answer());
     }
 
-    /** Saves a picture among temporary files under a name that is free: the working folder is left as it was. */
+    /** Saves a picture among temporary files: the working folder is left as it was. */
     private String savePicture(String name, byte[] picture) {
-        List<Path> folders = List.of(Path.of(System.getProperty("java.io.tmpdir")));
-        for (Path folder : folders) {
-            try {
-                Path file = free(folder, name);
-                AtomicSave.save(file, picture);
-                return "The trace is saved as a picture: " + file + "\n\n";
-            } catch (IOException e) {
-                say(FileFault.writing(folder.resolve(name + ".png"), e));
-            }
+        Path folder = surroundings.temporaryFolder();
+        try {
+            Path file = Files.createTempFile(folder, name + "-", ".png");
+            Files.write(file, picture);
+            return "The trace is saved as a picture: " + file + "\n\n";
+        } catch (IOException e) {
+            say(FileFault.writing(folder, e));
+            return "The trace could not be saved as a picture.\n\n";
         }
-        return "The trace could not be saved as a picture.\n\n";
-    }
-
-    private static Path free(Path folder, String name) throws IOException {
-        for (int i = 1; i < MOST_NUMBERED; i++) {
-            Path file = folder.resolve(name + (i == 1 ? "" : "-" + i) + ".png");
-            if (!Files.exists(file)) {
-                return file;
-            }
-        }
-        throw new IOException("there are " + MOST_NUMBERED + " such pictures already; remove some");
     }
 
     private void say(String text) {

@@ -147,6 +147,16 @@ public record Environment(
     }
 
     /**
+     * Returns where files go that nobody asked for.
+     *
+     * @return what TMPDIR names, or else the usual folder of this system
+     */
+    public Path temporaryFolder() {
+        String named = environment.getOrDefault("TMPDIR", "");
+        return Path.of(named.isEmpty() ? System.getProperty("java.io.tmpdir") : named);
+    }
+
+    /**
      * Writes a remark to standard error, on one line whatever names and values it quotes.
      *
      * @param text the remark
