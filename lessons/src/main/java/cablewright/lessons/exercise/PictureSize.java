@@ -33,7 +33,8 @@ record PictureSize(long width, long height) {
     }
 
     private static boolean begins(byte[] file, byte[] signature) {
-        return file.length >= signature.length && Arrays.equals(file, 0, signature.length, signature, 0, signature.length);
+        return file.length >= signature.length
+                && Arrays.equals(file, 0, signature.length, signature, 0, signature.length);
     }
 
     private static Optional<PictureSize> ofPng(byte[] file) {

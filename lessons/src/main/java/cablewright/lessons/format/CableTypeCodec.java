@@ -30,7 +30,8 @@ final class CableTypeCodec implements Codec {
 
     private static String nearest(String id) {
         if (id.length() > MOST_ID) {
-            return "define it under \"types\", or use one of the catalogue; an id has at most " + MOST_ID + " characters";
+            return "define it under \"types\", or use one of the catalogue; an id has at most " + MOST_ID
+                    + " characters";
         }
         try {
             return "use " + Catalogue.standard().type(id).id();

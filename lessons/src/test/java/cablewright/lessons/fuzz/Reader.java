@@ -8,7 +8,6 @@ import cablewright.lessons.classbook.ClassRecords;
 import cablewright.lessons.exercise.AttemptSheet;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
-import cablewright.lessons.exercise.Verdict;
 import cablewright.lessons.format.Document;
 import cablewright.lessons.format.DocumentReader;
 import cablewright.lessons.format.DocumentWriter;
@@ -55,16 +54,16 @@ enum Reader {
         }
     },
     /** Answers. */
-    ATTEMPTS(() -> bytes(new Document.OfAttempts(
-            new AttemptSheet("harbour", List.of(KeyedAnswer.of(exercise())))))) {
+    ATTEMPTS(() -> bytes(new Document.OfAttempts(new AttemptSheet("harbour", List.of(KeyedAnswer.of(exercise())))))) {
         @Override
         void read(byte[] bytes, Path folder) {
             document(bytes);
         }
     },
     /** Log of a trainee. */
-    RECORDS(() -> text(
-            """
+    RECORDS(
+            () -> text(
+                    """
             {"version":1,"trainee":"Ada","lessonId":"harbour","exerciseId":"quay-3","committedAt":"2031-03-01T08:00:00Z",\
             "secondsTaken":95.5,"marks":4.0,"maximum":10.0,"hintsTaken":1,"needlessDigs":0,"damageLeft":0,\
             "damageMissed":0,"outcomes":[{"kind":"tap","truth":"damage","flaggedKind":"splice",\
@@ -78,16 +77,16 @@ enum Reader {
         }
     },
     /** Touchstone, version 1. */
-    TOUCHSTONE_1(() -> text(
-            "! line\n# MHz S RI R 75\n1 0.1 -0.2\n2 0.11 -0.21 ! end\n3 0.12 -0.22\n4 0.13 -0.23\n")) {
+    TOUCHSTONE_1(() -> text("! line\n# MHz S RI R 75\n1 0.1 -0.2\n2 0.11 -0.21 ! end\n3 0.12 -0.22\n4 0.13 -0.23\n")) {
         @Override
         void read(byte[] bytes, Path folder) throws IOException {
             touchstone("x.s1p", bytes);
         }
     },
     /** Touchstone, version 2. */
-    TOUCHSTONE_2(() -> text(
-            """
+    TOUCHSTONE_2(
+            () -> text(
+                    """
             [Version] 2.0
             # GHz S MA R 50
             [Number of Ports] 2
@@ -205,7 +204,9 @@ enum Reader {
     }
 
     private static boolean isBlank(byte[] bytes) {
-        return new String(bytes, StandardCharsets.ISO_8859_1).replaceAll("[ \\t\\r\\n]", "").isEmpty();
+        return new String(bytes, StandardCharsets.ISO_8859_1)
+                .replaceAll("[ \\t\\r\\n]", "")
+                .isEmpty();
     }
 
     private static void requirePlain(String sentence) {

@@ -16,13 +16,61 @@ import java.util.regex.Pattern;
  */
 final class TokenMutator {
 
-    private static final Pattern TOKEN = Pattern.compile("\"(?:[^\"\\\\\n]|\\\\.)*\"|[-+0-9.eE]+|\\w+|\\s+|.", Pattern.DOTALL);
+    private static final Pattern TOKEN =
+            Pattern.compile("\"(?:[^\"\\\\\n]|\\\\.)*\"|[-+0-9.eE]+|\\w+|\\s+|.", Pattern.DOTALL);
     private static final List<String> ODD = List.of(
-            "0", "-0", "-1", "1", "2", "1e308", "-1e308", "1e309", "1e-308", "5e-324", "1e-300", "NaN", "Infinity", "-Infinity",
-            "2147483648", "-2147483649", "9223372036854775808", "99999999999999999999", "0x10", "1_000", "1.5e", "١٢",
-            "null", "true", "false", "\"\"", "\" \"", "\"\\u0000\"", "\"\\u001b[2J\"", "\"\\ud800\"", "\"../../etc/passwd\"", "{}", "[]",
-            "[[[[[[[[", "{\"a\":", ",", ":", "]", "}", "\n", "\r", "\u001b[2J", "\u202e", "\u0000", "#", "!", "[Version] 2.0",
-            "[Reference] 1e308", "[Network Data]", "[Mixed-Mode Order] D1,2 C1,2", "# HZ S RI R 1e308", "# GHZ Z DB R 0 0");
+            "0",
+            "-0",
+            "-1",
+            "1",
+            "2",
+            "1e308",
+            "-1e308",
+            "1e309",
+            "1e-308",
+            "5e-324",
+            "1e-300",
+            "NaN",
+            "Infinity",
+            "-Infinity",
+            "2147483648",
+            "-2147483649",
+            "9223372036854775808",
+            "99999999999999999999",
+            "0x10",
+            "1_000",
+            "1.5e",
+            "١٢",
+            "null",
+            "true",
+            "false",
+            "\"\"",
+            "\" \"",
+            "\"\\u0000\"",
+            "\"\\u001b[2J\"",
+            "\"\\ud800\"",
+            "\"../../etc/passwd\"",
+            "{}",
+            "[]",
+            "[[[[[[[[",
+            "{\"a\":",
+            ",",
+            ":",
+            "]",
+            "}",
+            "\n",
+            "\r",
+            "\u001b[2J",
+            "\u202e",
+            "\u0000",
+            "#",
+            "!",
+            "[Version] 2.0",
+            "[Reference] 1e308",
+            "[Network Data]",
+            "[Mixed-Mode Order] D1,2 C1,2",
+            "# HZ S RI R 1e308",
+            "# GHZ Z DB R 0 0");
     private static final int MOST_BYTES = 60_000;
 
     private final SplittableRandom random;
@@ -73,7 +121,8 @@ final class TokenMutator {
         for (int i = from; i < tokens.size(); i++) {
             if (tokens.get(i).matches("-?\\d.*")) {
                 double value = Math.scalb(random.nextDouble() - 0.5, random.nextInt(-60, 60));
-                tokens.set(i, random.nextBoolean() ? Double.toString(value) : Integer.toString(random.nextInt(-9, 2000)));
+                tokens.set(
+                        i, random.nextBoolean() ? Double.toString(value) : Integer.toString(random.nextInt(-9, 2000)));
                 return;
             }
         }

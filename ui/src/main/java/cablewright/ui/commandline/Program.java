@@ -48,7 +48,8 @@ public final class Program {
         commands.setColorScheme(CommandLine.Help.defaultColorScheme(ansi));
         commands.setCaseInsensitiveEnumValuesAllowed(true);
         commands.registerConverter(Path.class, Program::path);
-        commands.setUsageHelpWidth(Math.max(LEAST_WIDTH, TerminalSize.of(surroundings).columns()));
+        commands.setUsageHelpWidth(
+                Math.max(LEAST_WIDTH, TerminalSize.of(surroundings).columns()));
         commands.setOut(new PrintWriter(help, false, StandardCharsets.UTF_8));
         commands.setErr(new PrintWriter(surroundings.err(), true, StandardCharsets.UTF_8));
         commands.setParameterExceptionHandler(this::refuseUsage);

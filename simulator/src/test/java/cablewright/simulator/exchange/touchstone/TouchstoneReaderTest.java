@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.exchange.touchstone;
 
-import org.junit.jupiter.params.provider.ValueSource;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -11,6 +10,7 @@ import org.apache.commons.math3.complex.Complex;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Against the IBIS Open Forum's Touchstone File Format Specification, version 2.0 (2009) and 2.1 (2024), and textbook

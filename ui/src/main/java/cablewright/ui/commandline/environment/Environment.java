@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline.environment;
 
-import cablewright.ui.drawing.text.TerminalStyle;
 import cablewright.lessons.file.AtomicSave;
 import cablewright.simulator.check.VisibleText;
+import cablewright.ui.drawing.text.TerminalStyle;
 import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;

@@ -3,11 +3,11 @@ package cablewright.ui.desktop.bench.lesson;
 
 import cablewright.lessons.bench.BenchDocument;
 import cablewright.lessons.bench.edit.LessonEdits;
-import cablewright.lessons.file.FileFault;
-import cablewright.simulator.file.PlainFile;
 import cablewright.lessons.exercise.LessonPage;
 import cablewright.lessons.exercise.Picture;
+import cablewright.lessons.file.FileFault;
 import cablewright.lessons.text.Texts;
+import cablewright.simulator.file.PlainFile;
 import cablewright.ui.desktop.bench.form.FieldViewModel;
 import cablewright.ui.desktop.bench.form.IndexedRows;
 import cablewright.ui.desktop.bench.form.Order;
