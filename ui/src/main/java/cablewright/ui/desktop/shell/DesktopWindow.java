@@ -22,6 +22,7 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.application.Application;
@@ -87,6 +88,12 @@ final class DesktopWindow {
         this.files = new LatestRun(threads);
         this.pages = new Pages(model, threads, records, benchStore, texts);
         model.darkProperty().addListener((o, before, now) -> useTheme(now));
+    }
+
+    /** Hears of the program's own faults, and says so above the work. */
+    Thread.UncaughtExceptionHandler faults(List<Path> folders) {
+        return new FaultWatch(
+                folders, threads.screen(), sentence -> Optional.ofNullable(view).ifPresent(it -> it.tell(sentence)), texts);
     }
 
     /** Opens the window before there is a lesson to show in it. */

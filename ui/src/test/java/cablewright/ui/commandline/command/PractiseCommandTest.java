@@ -88,6 +88,17 @@ class PractiseCommandTest {
         assertEquals(1, program.run("practise", "nowhere.json"));
     }
 
+    /** A file where the folder should be, since no permission keeps an administrator out. */
+    @Test
+    void marksAreShownWhereRecordsCanNotBeKept() throws IOException {
+        Files.createDirectories(desk.file("data/cablewright"));
+        Files.writeString(desk.file("data/cablewright/records"), "in the way");
+        Desk.Ran ran = desk.typed("commit\ncommit\nquit\n", "practise", "--in-terminal", "--trainee", "Ada");
+        assertEquals(0, ran.exit(), ran.err());
+        assertTrue(ran.out().matches("(?s).*0 of \\d+ marks.*"), ran.out());
+        assertTrue(ran.err().contains("this attempt is marked but can't be kept"), ran.err());
+    }
+
     @Test
     void withoutACommandADisplayOrATerminalTheFirstExercisePlaysItself() throws IOException {
         Desk.Ran ran = desk.started("");
