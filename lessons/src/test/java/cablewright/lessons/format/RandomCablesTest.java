@@ -43,14 +43,20 @@ class RandomCablesTest {
     /** Passivity: a line without a source sends back no more than it gets, at any frequency. */
     @Test
     void everyReflectionIsANumberAndAtMostOne() {
+        int refused = 0;
         for (long seed = 0; seed < CABLES; seed++) {
-            Cable cable = new AnyCable(new SplittableRandom(seed)).draw();
-            ComplexArray gamma = new SimulatedPort(cable, OHMS).sweep(SWEEP);
+            Optional<Cable> cable = sound(seed);
+            if (cable.isEmpty()) {
+                refused++;
+                continue;
+            }
+            ComplexArray gamma = new SimulatedPort(cable.get(), OHMS).sweep(SWEEP);
             for (int k = 0; k < SWEEP.length; k++) {
                 double size = gamma.magnitude(k);
                 assertTrue(size <= 1 + 1e-12, "seed " + seed + ", " + SWEEP[k] + " Hz: |Γ| is " + size);
             }
         }
+        assertTrue(refused < CABLES / 2, refused + " of " + CABLES + " can't be built");
     }
 
     /** Causality behind a lead without loss of known delay, and energy: no more comes back than was sent. */
@@ -58,8 +64,11 @@ class RandomCablesTest {
     void nothingComesBackBeforeItsTimeOrWithMoreEnergy() {
         GaussianPulse pulse = new GaussianPulse(40e-9);
         for (long seed = 0; seed < CABLES; seed += CABLES_FOR_ONE_TRACE) {
-            Cable cable = new AnyCable(new SplittableRandom(seed)).draw();
-            PortVoltage voltage = PortVoltage.of(behindLead(cable, pulse.shortestEdgeSeconds()), pulse, 4e-6, 20);
+            Optional<Cable> cable = sound(seed);
+            if (cable.isEmpty()) {
+                continue;
+            }
+            PortVoltage voltage = PortVoltage.of(behindLead(cable.get(), pulse.shortestEdgeSeconds()), pulse, 4e-6, 20);
             double sent = 0;
             double back = 0;
             for (int m = 0; m < voltage.reflected().count(); m++) {
@@ -72,6 +81,18 @@ class RandomCablesTest {
                 back += volts * volts;
             }
             assertTrue(back <= sent * (1 + 1e-7), "seed " + seed + ": " + back / sent + " of the energy comes back");
+        }
+    }
+
+    /** A cable; empty where what was drawn can't be done to its types, which is refused in words. */
+    private static Optional<Cable> sound(long seed) {
+        Cable cable = new AnyCable(new SplittableRandom(seed)).draw();
+        try {
+            new SimulatedPort(cable, OHMS).sweep(1e6);
+            return Optional.of(cable);
+        } catch (IllegalArgumentException e) {
+            assertTrue(e.getMessage().length() > 20, "seed " + seed + ": " + e.getMessage());
+            return Optional.empty();
         }
     }
 
