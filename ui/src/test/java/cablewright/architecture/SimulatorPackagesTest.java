@@ -25,6 +25,7 @@ class SimulatorPackagesTest {
      */
     private static final Map<String, List<String>> KNOWS = Map.ofEntries(
             entry("check", List.of()),
+            entry("file", List.of()),
             entry("kernel", List.of()),
             entry("notice", List.of()),
             entry("material", List.of("check")),
@@ -78,6 +79,7 @@ class SimulatorPackagesTest {
                     "exchange",
                     List.of(
                             "check",
+                            "file",
                             "kernel",
                             "material",
                             "crosssection",

@@ -39,6 +39,7 @@ class ProgramIT {
         ProcessBuilder builder = new ProcessBuilder(command).directory(folder.toFile());
         builder.environment().keySet().removeAll(List.of("DISPLAY", "WAYLAND_DISPLAY", "NO_COLOR"));
         builder.environment().put("LC_ALL", "C.UTF-8");
+        builder.environment().put("TMPDIR", folder.toString());
         if (!display.isEmpty()) {
             builder.environment().put("DISPLAY", display);
         }

@@ -3,7 +3,7 @@ package cablewright.lessons.bench;
 
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
-import cablewright.lessons.format.AtomicSave;
+import cablewright.lessons.file.AtomicSave;
 import cablewright.lessons.format.Document;
 import cablewright.lessons.format.DocumentReader;
 import cablewright.lessons.format.DocumentWriter;

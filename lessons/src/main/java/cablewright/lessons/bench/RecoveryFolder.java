@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.bench;
 
-import cablewright.lessons.format.AtomicSave;
+import cablewright.lessons.file.AtomicSave;
 import cablewright.lessons.format.LessonFormatException;
+import cablewright.simulator.file.PlainFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.channels.FileChannel;
@@ -10,8 +11,11 @@ import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -30,6 +34,9 @@ public final class RecoveryFolder {
     private static final String DOCUMENT = ".json";
     private static final String ORIGIN = ".from";
     private static final String LOCK = ".lock";
+
+    private static final Duration AGE_OF_LITTER = Duration.ofHours(1);
+    private static final int MOST_NOTE = 1 << 16;
 
     private final Path folder;
 
@@ -110,6 +117,7 @@ public final class RecoveryFolder {
      */
     public Keeper keeper() throws IOException {
         Files.createDirectories(folder);
+        removeLitter();
         String name = UUID.randomUUID().toString();
         FileChannel channel =
                 FileChannel.open(file(name, LOCK), StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
@@ -146,6 +154,31 @@ public final class RecoveryFolder {
         }
     }
 
+    /** Removes notes and locks whose document is gone and which nobody holds: programs that were killed leave them. */
+    private void removeLitter() throws IOException {
+        List<Path> all;
+        try (Stream<Path> files = Files.list(folder)) {
+            all = files.toList();
+        }
+        for (Path file : all) {
+            String fileName = String.valueOf(file.getFileName());
+            for (String ending : List.of(ORIGIN, LOCK)) {
+                String name =
+                        fileName.endsWith(ending) ? fileName.substring(0, fileName.length() - ending.length()) : "";
+                if (!name.isEmpty() && isOld(file) && Files.notExists(file(name, DOCUMENT)) && !isHeld(name)) {
+                    Files.deleteIfExists(file);
+                }
+            }
+        }
+    }
+
+    /** Not one that another program has just made and is about to lock. */
+    private static boolean isOld(Path file) throws IOException {
+        return Files.getLastModifiedTime(file)
+                .toInstant()
+                .isBefore(Instant.now().minus(AGE_OF_LITTER));
+    }
+
     private boolean isHeld(String name) {
         Path file = file(name, LOCK);
         if (!Files.exists(file)) {
@@ -163,12 +196,18 @@ public final class RecoveryFolder {
 
     private Optional<Found> read(Path file, String name) {
         try {
-            BenchDocument document = BenchFile.open(file).document();
-            Path from = file(name, ORIGIN);
-            String origin = Files.exists(from) ? Files.readString(from) : "";
-            return Optional.of(
-                    new Found(document, origin.isEmpty() ? Optional.empty() : Optional.of(Path.of(origin)), name));
-        } catch (LessonFormatException | IOException e) {
+            return Optional.of(new Found(BenchFile.open(file).document(), origin(name), name));
+        } catch (LessonFormatException e) {
+            return Optional.empty();
+        }
+    }
+
+    /** The file that a document came from; a note that can't be read costs no more than that. */
+    private Optional<Path> origin(String name) {
+        try {
+            String from = new String(PlainFile.bytes(file(name, ORIGIN), MOST_NOTE), StandardCharsets.UTF_8);
+            return from.isEmpty() ? Optional.empty() : Optional.of(Path.of(from));
+        } catch (IOException | InvalidPathException e) {
             return Optional.empty();
         }
     }

@@ -8,6 +8,7 @@ import cablewright.lessons.marking.Finding;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.PlaceMark;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.check.VisibleText;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -49,8 +50,13 @@ public record AttemptRecord(
         List<EventKind> strayKinds,
         Optional<GenerationRequest> made) {
 
-    /** Copies the lists and refuses values that can't be. */
+    static final int MOST_TEXT = 200;
+
+    /** Copies the lists and checks names and numbers. */
     public AttemptRecord {
+        requireText("trainee", trainee);
+        requireText("lessonId", lessonId);
+        requireText("exerciseId", exerciseId);
         outcomes = List.copyOf(outcomes);
         strayKinds = List.copyOf(strayKinds);
         if (!(maximum >= 0) || !(marks >= 0 && marks <= maximum)) {
@@ -60,6 +66,14 @@ public record AttemptRecord(
         if (hintsTaken < 0 || needlessDigs < 0 || damageLeft < 0 || damageMissed < 0) {
             throw new IllegalArgumentException("hintsTaken is " + hintsTaken + ", needlessDigs " + needlessDigs
                     + ", damageLeft " + damageLeft + ", damageMissed " + damageMissed + "; each must be 0 or more");
+        }
+    }
+
+    /** What could not be read back from a log is refused before it is written to one. */
+    private static void requireText(String field, String value) {
+        if (value.length() > MOST_TEXT || !VisibleText.line(value).equals(value)) {
+            throw new IllegalArgumentException(field + " is \"" + VisibleText.line(value) + "\"; it may have "
+                    + MOST_TEXT + " characters, none of them a control character");
         }
     }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.classbook;
 
+import cablewright.lessons.file.FileFault;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -112,7 +113,7 @@ public final class ClassRecords {
                 records.addAll(contents.records());
                 faults.addAll(contents.faults());
             } catch (IOException e) {
-                faults.add(file.getFileName() + " can't be read: " + e.getMessage());
+                faults.add(FileFault.reading(file, e));
             }
         }
         records.sort(Comparator.comparing(AttemptRecord::committedAt).thenComparing(AttemptRecord::trainee));
@@ -129,7 +130,7 @@ public final class ClassRecords {
             try (Stream<Path> all = Files.list(path)) {
                 all.filter(file -> file.toString().endsWith(ENDING)).sorted().forEach(logs::add);
             } catch (IOException e) {
-                faults.add(path + " can't be read: " + e.getMessage());
+                faults.add(FileFault.reading(path, e));
             }
         }
         return logs;

@@ -12,6 +12,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
 import java.time.DateTimeException;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -19,12 +20,19 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.zip.CRC32C;
 
-/** One record as one line of JSON, fields in a fixed order. */
+/**
+ * One record as one line of JSON, fields in a fixed order. A line of version 2 ends with the checksum of all that stands before
+ * that field: CRC-32C of the bytes in UTF-8 (RFC 3720, appendix B.4), eight hexadecimal digits. Lines of version 1 have none.
+ */
 final class RecordLine {
 
-    static final int MOST_CHARACTERS = 200_000;
-    private static final int VERSION = 1;
+    static final int MOST_BYTES = 200_000;
+    private static final int VERSION = 2;
+    private static final Pattern CHECKED = Pattern.compile("(.*),\"crc32c\":\"([0-9a-f]{8})\"}", Pattern.DOTALL);
     private static final int MOST_OUTCOMES = 1000;
 
     private final ObjectMapper json;
@@ -41,9 +49,34 @@ final class RecordLine {
         json = new ObjectMapper(factory);
     }
 
+    /** The line of a log. */
     String write(AttemptRecord record) {
+        String fields = json(record, VERSION);
+        String checked = fields.substring(0, fields.length() - 1);
+        return checked + ",\"crc32c\":\"" + checksum(checked) + "\"}";
+    }
+
+    /** What names a record for other systems: it stays the same whatever the version of the log. */
+    String identity(AttemptRecord record) {
+        return json(record, 1);
+    }
+
+    private static String checksum(String text) {
+        CRC32C crc = new CRC32C();
+        crc.update(text.getBytes(StandardCharsets.UTF_8));
+        return String.format("%08x", crc.getValue());
+    }
+
+    private static void requireChecksum(String text) {
+        Matcher matcher = CHECKED.matcher(text);
+        if (!matcher.matches() || !checksum(matcher.group(1)).equals(matcher.group(2))) {
+            throw new IllegalArgumentException("its checksum does not match: the line was damaged or changed by hand");
+        }
+    }
+
+    private String json(AttemptRecord record, int version) {
         ObjectNode line = json.createObjectNode();
-        line.put("version", VERSION);
+        line.put("version", version);
         line.put("trainee", record.trainee());
         line.put("lessonId", record.lessonId());
         line.put("exerciseId", record.exerciseId());
@@ -90,6 +123,12 @@ final class RecordLine {
         if (version > VERSION) {
             throw new IllegalArgumentException(
                     "version is " + version + "; this program reads version " + VERSION + " and needs an update");
+        }
+        if (version > 1) {
+            requireChecksum(text.strip());
+        } else if (version < 1 || line.has("crc32c")) {
+            throw new IllegalArgumentException(
+                    "version is " + version + "; a line with a checksum has version " + VERSION);
         }
         List<Outcome> outcomes = new ArrayList<>();
         for (JsonNode node : list(line, "outcomes")) {
@@ -162,8 +201,9 @@ final class RecordLine {
 
     private static String text(JsonNode node, String name) {
         JsonNode value = field(node, name);
-        if (!value.isTextual() || value.asText().length() > 200) {
-            throw new IllegalArgumentException(name + " must be text of at most 200 characters");
+        if (!value.isTextual() || value.asText().length() > AttemptRecord.MOST_TEXT) {
+            throw new IllegalArgumentException(
+                    name + " must be text of at most " + AttemptRecord.MOST_TEXT + " characters");
         }
         return value.asText();
     }

@@ -1,26 +1,27 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.classbook;
 
-import java.io.BufferedReader;
+import cablewright.lessons.file.SharedAppend;
+import cablewright.simulator.file.BoundedLines;
+import cablewright.simulator.file.PlainFile;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.channels.FileChannel;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The log of one trainee: JSON Lines, one attempt a line, only ever appended to.
+ * The log of one trainee: JSON Lines, one attempt a line with a checksum, only ever appended to, under a lock.
  *
- * <p>Crash-safe: a line is written in one call and forced to disk; a last line that a crash tore is left where it is, told
- * when the log is read, and closed with a line end before the next record, so that nothing sound is ever lost.
+ * <p>A line is on disk before the append returns. A last line that a crash tore is left where it is, named when the log is
+ * read, and closed with a line end before the next record, so that nothing sound is ever lost.
  */
 public final class TraineeLog {
 
     private static final long MOST_BYTES = 64L << 20;
+    private static final int MOST_FAULTS = 100;
 
     private final Path file;
     private final RecordLine lines = new RecordLine();
@@ -49,73 +50,47 @@ public final class TraineeLog {
     }
 
     /**
-     * Appends a record.
+     * Appends a record. Other programs and threads may append to the same log at the same time.
      *
      * @param record the record
-     * @throws IOException if it could not be written; the log is then as it was, or has a torn last line
+     * @throws IOException if it could not be written; the log is then as it was
      */
     public void append(AttemptRecord record) throws IOException {
-        if (file.toAbsolutePath().getParent() != null) {
-            Files.createDirectories(file.toAbsolutePath().getParent());
-        }
-        try (FileChannel channel =
-                FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.READ)) {
-            String start = endsTorn(channel) ? "\n" : "";
-            channel.position(channel.size());
-            ByteBuffer bytes = ByteBuffer.wrap((start + lines.write(record) + "\n").getBytes(StandardCharsets.UTF_8));
-            while (bytes.hasRemaining()) {
-                channel.write(bytes);
-            }
-            channel.force(true);
-        }
-    }
-
-    private static boolean endsTorn(FileChannel channel) throws IOException {
-        if (channel.size() == 0) {
-            return false;
-        }
-        ByteBuffer last = ByteBuffer.allocate(1);
-        channel.read(last, channel.size() - 1);
-        return last.get(0) != '\n';
+        SharedAppend.line(file, (lines.write(record) + "\n").getBytes(StandardCharsets.UTF_8));
     }
 
     /**
-     * Reads the log.
+     * Reads the log. A line that is not sound hides none of the others.
      *
      * @return its records, and a sentence for each line that is not sound
-     * @throws IOException if the file can't be read, or is larger than 64 MiB
+     * @throws IOException if the file can't be read, is not a plain one, or is larger than 64 MiB
      */
     public Contents read() throws IOException {
         List<AttemptRecord> records = new ArrayList<>();
         List<String> faults = new ArrayList<>();
-        if (!Files.exists(file)) {
+        if (Files.notExists(file)) {
             return new Contents(records, faults);
         }
-        if (Files.size(file) > MOST_BYTES) {
-            throw new IOException(file + " is " + Files.size(file) + " bytes; a log may have " + MOST_BYTES);
-        }
-        try (BufferedReader reader = Files.newBufferedReader(file)) {
-            int number = 0;
-            for (String line = reader.readLine(); line != null; line = reader.readLine()) {
-                number++;
-                take(line, number, records, faults);
+        int unsound = 0;
+        try (InputStream in = PlainFile.open(file, MOST_BYTES)) {
+            BoundedLines each = new BoundedLines(in, StandardCharsets.UTF_8, RecordLine.MOST_BYTES);
+            while (each.advance()) {
+                if (each.isBlank()) {
+                    continue;
+                }
+                try {
+                    records.add(lines.read(each.text()));
+                } catch (IllegalArgumentException e) {
+                    if (unsound++ < MOST_FAULTS) {
+                        faults.add(file.getFileName() + ", line " + each.number() + ": " + e.getMessage()
+                                + ". The line is left where it is and not counted.");
+                    }
+                }
             }
+        }
+        if (unsound > MOST_FAULTS) {
+            faults.add(file.getFileName() + ": " + (unsound - MOST_FAULTS) + " more lines are not sound");
         }
         return new Contents(records, faults);
-    }
-
-    private void take(String line, int number, List<AttemptRecord> records, List<String> faults) {
-        if (line.isBlank()) {
-            return;
-        }
-        try {
-            if (line.length() > RecordLine.MOST_CHARACTERS) {
-                throw new IllegalArgumentException("it is longer than " + RecordLine.MOST_CHARACTERS + " characters");
-            }
-            records.add(lines.read(line));
-        } catch (IllegalArgumentException e) {
-            faults.add(file.getFileName() + ", line " + number + ": " + e.getMessage()
-                    + ". The line is left where it is and not counted.");
-        }
     }
 }

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
@@ -51,7 +52,7 @@ public final class XapiStatements {
     }
 
     private void fill(ObjectNode statement, AttemptRecord record) {
-        byte[] name = lines.write(record).getBytes(StandardCharsets.UTF_8);
+        byte[] name = lines.identity(record).getBytes(StandardCharsets.UTF_8);
         statement.put("id", UUID.nameUUIDFromBytes(name).toString());
         ObjectNode actor = statement.putObject("actor");
         actor.put("objectType", "Agent");
@@ -62,14 +63,22 @@ public final class XapiStatements {
         verb.putObject("display").put("en", "answered");
         activity(
                 statement.putObject("object"),
-                HOME + "/exercises/" + record.exerciseId(),
+                HOME + "/exercises/" + segment(record.exerciseId()),
                 INTERACTION,
                 record.exerciseId());
         result(statement.putObject("result"), record);
         ArrayNode parents =
                 statement.putObject("context").putObject("contextActivities").putArray("parent");
-        activity(parents.addObject(), HOME + "/lessons/" + record.lessonId(), LESSON, record.lessonId());
+        activity(parents.addObject(), HOME + "/lessons/" + segment(record.lessonId()), LESSON, record.lessonId());
         statement.put("timestamp", record.committedAt().toString());
+    }
+
+    /** A name as one segment of a path: all but the unreserved characters is percent-encoded (RFC 3986, section 2). */
+    private static String segment(String name) {
+        return URLEncoder.encode(name, StandardCharsets.UTF_8)
+                .replace("+", "%20")
+                .replace("*", "%2A")
+                .replace("%7E", "~");
     }
 
     private static void activity(ObjectNode node, String id, String type, String name) {

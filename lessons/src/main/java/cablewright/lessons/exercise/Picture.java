@@ -8,17 +8,19 @@ import java.util.Base64;
  * A picture that a lesson carries in itself, so that it can't be lost on the way.
  *
  * @param caption what it shows, one line; read to those who can't see it
- * @param data a PNG or JPEG file of at most 1000000 bytes, in lines of Base64 (RFC 4648)
+ * @param data a PNG or JPEG file of at most 1000000 bytes and 8000000 pixels, in lines of Base64 (RFC 4648)
  */
 public record Picture(String caption, @Lines String data) {
 
     /** Most bytes of a picture's file. */
     public static final int MOST_BYTES = 1_000_000;
 
+    /** Most pixels of a picture: more would stop the window while they are decoded. */
+    public static final int MOST_PIXELS = 8_000_000;
+
+    private static final int MOST_SIDE = 10_000;
     private static final int LINE = 1000;
     private static final String ALLOWED = "; it needs a PNG or JPEG file of at most " + MOST_BYTES + " bytes in Base64";
-    private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
-    private static final byte[] JPEG = {(byte) 0xff, (byte) 0xd8, (byte) 0xff};
 
     /** Refuses values that can't be. */
     public Picture {
@@ -28,8 +30,11 @@ public record Picture(String caption, @Lines String data) {
         if (bytes.length > MOST_BYTES) {
             throw new IllegalArgumentException("data has " + bytes.length + " bytes" + ALLOWED);
         }
-        if (!begins(bytes, PNG) && !begins(bytes, JPEG)) {
-            throw new IllegalArgumentException("data is another kind of file" + ALLOWED);
+        PictureSize size = PictureSize.of(bytes)
+                .orElseThrow(() -> new IllegalArgumentException("data is another kind of file, or broken" + ALLOWED));
+        if (size.width() > MOST_SIDE || size.height() > MOST_SIDE || size.width() * size.height() > MOST_PIXELS) {
+            throw new IllegalArgumentException("data is " + size.width() + " by " + size.height()
+                    + " pixels; a picture has at most " + MOST_SIDE + " on a side and " + MOST_PIXELS + " in all");
         }
     }
 
@@ -52,15 +57,6 @@ public record Picture(String caption, @Lines String data) {
         } catch (IllegalArgumentException notBase64) {
             throw new IllegalArgumentException("data is not Base64" + ALLOWED, notBase64);
         }
-    }
-
-    private static boolean begins(byte[] bytes, byte[] signature) {
-        for (int i = 0; i < signature.length; i++) {
-            if (i >= bytes.length || bytes[i] != signature[i]) {
-                return false;
-            }
-        }
-        return true;
     }
 
     /**

@@ -11,13 +11,15 @@ import java.util.Optional;
 /** A reference to a cable type by its id: one that the file brings along, or else one of the catalogue. */
 final class CableTypeCodec implements Codec {
 
+    private static final int MOST_ID = 40;
+
     @Override
     public Optional<Object> read(JsonNode node, At at, ReadingState reading) {
         if (!node.isTextual()) {
             return Codec.refuse(node, at, reading, "the id of a cable type in quotation marks");
         }
         Optional<CableType> type = reading.type(node.textValue());
-        if (type.isEmpty()) {
+        if (type.isEmpty() && reading.hasRoomForProblems()) {
             reading.problem(
                     at,
                     "is " + Shown.value(node) + ", which neither the field \"types\" nor the catalogue has",
@@ -27,6 +29,10 @@ final class CableTypeCodec implements Codec {
     }
 
     private static String nearest(String id) {
+        if (id.length() > MOST_ID) {
+            return "define it under \"types\", or use one of the catalogue; an id has at most " + MOST_ID
+                    + " characters";
+        }
         try {
             return "use " + Catalogue.standard().type(id).id();
         } catch (IllegalArgumentException e) {

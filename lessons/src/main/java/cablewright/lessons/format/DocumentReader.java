@@ -4,7 +4,9 @@ package cablewright.lessons.format;
 import cablewright.lessons.exercise.AttemptSheet;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.file.FileFault;
 import cablewright.simulator.cable.Cable;
+import cablewright.simulator.file.PlainFile;
 import cablewright.simulator.line.CableType;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
@@ -141,7 +143,10 @@ public final class DocumentReader {
         if (!Files.exists(file)) {
             throw JsonSource.problem(name, "does not exist", "look at the name and the folder");
         }
-        try (InputStream in = Files.newInputStream(file)) {
+        if (!Files.isRegularFile(file)) {
+            throw JsonSource.problem(name, "is a device or a pipe", "save its contents as a file first");
+        }
+        try (InputStream in = PlainFile.open(file, Long.MAX_VALUE)) {
             long size = Files.size(file);
             byte[] bytes = size > MOST_BYTES ? new byte[0] : in.readNBytes(MOST_BYTES + 1);
             if (size > MOST_BYTES || bytes.length > MOST_BYTES) {
@@ -152,7 +157,7 @@ public final class DocumentReader {
             }
             return bytes;
         } catch (IOException e) {
-            throw JsonSource.problem(name, "can't be read (" + e.getMessage() + ")", "look at its permissions");
+            throw JsonSource.problem(name, "can't be read (" + FileFault.sentence(e) + ")", "look at its permissions");
         }
     }
 

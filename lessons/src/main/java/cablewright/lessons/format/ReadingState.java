@@ -42,6 +42,11 @@ final class ReadingState {
         }
     }
 
+    /** Whether another problem would still be kept; looking for the words of one may cost more than reading on. */
+    boolean hasRoomForProblems() {
+        return problems.size() < MOST_PROBLEMS;
+    }
+
     /** Takes a refusal of a constructor apart: "field is value; what is allowed". */
     void refusal(At at, String message) {
         String plain = message.endsWith(".") ? message.substring(0, message.length() - 1) : message;

@@ -14,7 +14,7 @@ import java.util.SplittableRandom;
  */
 public record Sampling(OptionalInt randomRows, long seed) {
 
-    private static final int MOST_ROWS = 100_000_000;
+    static final int MOST_ROWS = 100_000_000;
     private static final long STRIDE = 0x9E3779B97F4A7C15L;
 
     /** Refuses a number of rows out of bounds. */

@@ -41,6 +41,11 @@ public record Shard(int number, int of) {
         return row % of == number - 1;
     }
 
+    /** How many of so many rows are in this shard. */
+    int count(int rows) {
+        return rows < number ? 0 : (rows - number) / of + 1;
+    }
+
     @Override
     public String toString() {
         return number + "/" + of;

@@ -1,14 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.study;
 
+import cablewright.simulator.check.VisibleText;
+import cablewright.simulator.file.BoundedLines;
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
 import java.util.BitSet;
 
 /**
@@ -16,6 +20,11 @@ import java.util.BitSet;
  * opening the file again cuts it off and finds which rows are there.
  */
 final class StudyFile implements AutoCloseable {
+
+    /** Longest line of a results file [bytes]. */
+    static final int MOST_LINE = 100_000;
+
+    private static final int MOST_SHOWN = 40;
 
     private final FileChannel channel;
     private final BitSet rows = new BitSet();
@@ -51,28 +60,39 @@ final class StudyFile implements AutoCloseable {
     }
 
     private void goOn(Path file, String head, int mostRows) throws IOException {
-        String text = read();
-        if (text.length() < head.length() && head.startsWith(text)) {
+        byte[] wanted = StudyHeader.bytes(head);
+        ByteBuffer found = ByteBuffer.allocate((int) Math.min(wanted.length, channel.size()));
+        while (found.hasRemaining() && channel.read(found, found.position()) >= 0) {
+            continue;
+        }
+        if (!Arrays.equals(found.array(), Arrays.copyOf(wanted, found.capacity()))) {
+            throw new IllegalArgumentException(
+                    file + " holds another study, or another shard of it; choose another file for the results");
+        }
+        if (found.capacity() < wanted.length) {
             channel.truncate(0);
             append(head);
             return;
         }
-        if (!text.startsWith(head)) {
-            throw new IllegalArgumentException(
-                    file + " holds another study, or another shard of it; choose another file for the results");
+        channel.position(wanted.length);
+        long whole = wanted.length;
+        BoundedLines lines = new BoundedLines(Channels.newInputStream(channel), StandardCharsets.UTF_8, MOST_LINE);
+        while (lines.advance()) {
+            if (lines.isEnded()) {
+                rows.set(rowOf(file, textOf(file, lines), mostRows));
+                whole = wanted.length + lines.bytesTaken();
+            }
         }
-        int whole = text.lastIndexOf('\n') + 1;
-        channel.truncate(StudyHeader.bytes(text.substring(0, whole)).length);
-        channel.position(channel.size());
-        text.substring(head.length(), whole).lines().forEach(line -> rows.set(rowOf(file, line, mostRows)));
+        channel.truncate(whole);
+        channel.position(whole);
     }
 
-    private String read() throws IOException {
-        ByteBuffer buffer = ByteBuffer.allocate(Math.toIntExact(channel.size()));
-        while (buffer.hasRemaining() && channel.read(buffer) >= 0) {
-            continue;
+    static String textOf(Path file, BoundedLines lines) {
+        try {
+            return lines.text();
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(file + ", line " + lines.number() + ": " + e.getMessage(), e);
         }
-        return new String(buffer.array(), 0, buffer.position(), StandardCharsets.UTF_8);
     }
 
     static int rowOf(Path file, String line, int mostRows) {
@@ -80,9 +100,13 @@ final class StudyFile implements AutoCloseable {
         String number = comma < 0 ? line : line.substring(0, comma);
         if (!number.matches("[0-9]{1,9}") || Integer.parseInt(number) >= mostRows) {
             throw new IllegalArgumentException(
-                    file + " has a line that begins with \"" + number + "\", which is no row of this study");
+                    file + " has a line that begins with \"" + shown(number) + "\", which is no row of this study");
         }
         return Integer.parseInt(number);
+    }
+
+    private static String shown(String number) {
+        return VisibleText.line(number.length() > MOST_SHOWN ? number.substring(0, MOST_SHOWN) + "…" : number);
     }
 
     boolean has(int row) {

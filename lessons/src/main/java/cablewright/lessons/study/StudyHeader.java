@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.study;
 
+import cablewright.simulator.check.VisibleText;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.wave.Stimulus;
 import java.nio.charset.StandardCharsets;
@@ -79,7 +80,7 @@ final class StudyHeader {
     }
 
     private static String oneLine(String text) {
-        return text.replaceAll("\\R", " ").strip();
+        return VisibleText.line(text.replaceAll("\\R", " ")).strip();
     }
 
     private static String hash(byte[] file) {

@@ -52,28 +52,25 @@ public final class StudyRun {
      */
     public boolean into(Path file, Progress progress, BooleanSupplier cancelled) throws IOException {
         int all = study.plan().rows();
-        List<Integer> missing = new ArrayList<>();
+        int mine = shard.count(all);
         try (StudyFile results = StudyFile.open(file, study.header().text(shard), all)) {
-            int mine = 0;
-            for (int row = 0; row < all; row++) {
-                if (shard.has(row)) {
-                    mine++;
-                    if (!results.has(row)) {
-                        missing.add(row);
-                    }
-                }
-            }
             progress.rows(results.count(), mine);
-            for (int from = 0; from < missing.size(); from += ROWS_AT_A_TIME) {
-                if (cancelled.getAsBoolean()) {
-                    return false;
+            List<Integer> some = new ArrayList<>(ROWS_AT_A_TIME);
+            for (int row = 0; row < all; row++) {
+                if (shard.has(row) && !results.has(row)) {
+                    some.add(row);
                 }
-                List<Integer> some = missing.subList(from, Math.min(missing.size(), from + ROWS_AT_A_TIME));
-                String[] lines = lines(some);
-                for (int i = 0; i < lines.length; i++) {
-                    results.add(some.get(i), lines[i]);
+                if (some.size() == ROWS_AT_A_TIME || row == all - 1 && !some.isEmpty()) {
+                    if (cancelled.getAsBoolean()) {
+                        return false;
+                    }
+                    String[] lines = lines(some);
+                    for (int i = 0; i < lines.length; i++) {
+                        results.add(some.get(i), lines[i]);
+                    }
+                    some.clear();
+                    progress.rows(results.count(), mine);
                 }
-                progress.rows(results.count(), mine);
             }
         }
         return true;

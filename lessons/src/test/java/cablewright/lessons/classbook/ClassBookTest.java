@@ -3,6 +3,7 @@ package cablewright.lessons.classbook;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.exercise.Attempt;
@@ -150,6 +151,104 @@ class ClassBookTest {
         assertEquals(
                 new String(whole, StandardCharsets.UTF_8),
                 Files.readString(file).substring(0, whole.length));
+    }
+
+    /** What a log of the first version holds stays readable: its lines have no checksum. */
+    @Test
+    void logOfTheFirstVersionStillReads() throws IOException {
+        Path file = folder.resolve("old.jsonl");
+        Files.writeString(
+                file,
+                """
+                {"version":1,"trainee":"Ada","lessonId":"harbour","exerciseId":"quay-3","committedAt":"2031-03-01T08:00:00Z",\
+                "secondsTaken":95.5,"marks":4.0,"maximum":10.0,"hintsTaken":1,"needlessDigs":0,"damageLeft":0,\
+                "damageMissed":0,"outcomes":[{"kind":"tap","truth":"damage","flaggedKind":"splice",\
+                "flaggedVerdict":"damage","placeErrorMetres":-0.4,"marks":4.0}],"strayKinds":[]}
+                """);
+        TraineeLog log = new TraineeLog(file);
+        assertEquals(List.of(), log.read().faults());
+        assertEquals(
+                List.of(record("Ada", EventKind.TAP, EventKind.SPLICE, 4)),
+                log.read().records());
+        log.append(record("Ada", EventKind.PINCH, EventKind.PINCH, 10));
+        assertEquals(2, log.read().records().size());
+    }
+
+    /**
+     * CRC-32C of the digits 1 to 9 is e3069283 (catalogue of parametrised CRC algorithms, CRC-32/ISCSI, from memory); here any
+     * one byte that changes must show.
+     */
+    @Test
+    void everyChangedByteOfALineIsNoticed() throws IOException {
+        Path file = folder.resolve("ada.jsonl");
+        TraineeLog log = new TraineeLog(file);
+        log.append(record("Ada", EventKind.PINCH, EventKind.WATER, 4));
+        byte[] sound = Files.readAllBytes(file);
+        for (int i = 0; i < sound.length - 1; i++) {
+            byte[] changed = sound.clone();
+            changed[i] ^= 1;
+            Files.write(file, changed);
+            assertEquals(List.of(), log.read().records(), "byte " + i);
+            assertFalse(log.read().faults().isEmpty(), "byte " + i);
+        }
+    }
+
+    /** A name cut in the middle of a character of UTF-8, as a crash may leave it. */
+    @Test
+    void lineThatIsNoTextHidesNoOtherLine() throws IOException {
+        Path file = folder.resolve("zo.jsonl");
+        TraineeLog log = new TraineeLog(file);
+        log.append(record("Zoë", EventKind.PINCH, EventKind.PINCH, 10));
+        Files.write(
+                file,
+                "{\"version\":1,\"trainee\":\"Zo\u00c3".getBytes(StandardCharsets.ISO_8859_1),
+                StandardOpenOption.APPEND);
+        log.append(record("Zoë", EventKind.TAP, EventKind.TAP, 9));
+        Files.writeString(file, "x".repeat(300_000) + "\n", StandardOpenOption.APPEND);
+        log.append(record("Zoë", EventKind.WATER, EventKind.WATER, 8));
+
+        TraineeLog.Contents contents = log.read();
+
+        assertEquals(
+                List.of(10.0, 9.0, 8.0),
+                contents.records().stream().map(AttemptRecord::marks).toList());
+        assertEquals(
+                List.of(
+                        "zo.jsonl, line 2: it is not text in UTF-8. The line is left where it is and not counted.",
+                        "zo.jsonl, line 4: it is longer than 200000 bytes. The line is left where it is and not counted."),
+                contents.faults());
+    }
+
+    @Test
+    void folderOfTheSameNameAsALogIsNamedAndHidesNoOtherLog() throws IOException {
+        new TraineeLog(folder.resolve("ada.jsonl")).append(record("Ada", EventKind.PINCH, EventKind.PINCH, 10));
+        Files.createDirectory(folder.resolve("ben.jsonl"));
+        ClassRecords.Contents contents = new ClassRecords(folder).read();
+        assertEquals(1, contents.records().size());
+        assertEquals(1, contents.faults().size());
+        assertTrue(
+                contents.faults().get(0).contains("it is a folder"),
+                contents.faults().get(0));
+    }
+
+    @Test
+    void nameThatCouldNotBeReadBackIsRefused() {
+        assertThrows(IllegalArgumentException.class, () -> record("\u001b[2J", EventKind.PINCH, null, 0));
+        assertThrows(IllegalArgumentException.class, () -> record("x".repeat(201), EventKind.PINCH, null, 0));
+    }
+
+    /** RFC 3986, section 2: what is not unreserved is percent-encoded; the bytes are those of UTF-8. */
+    @Test
+    void idsOfStatementsAreSoundAddressesWhateverTheNames() throws IOException {
+        AttemptRecord odd = new AttemptRecord(
+                "Ada", "a b/é", "50%?#", NOW, OptionalDouble.empty(), 1, 1, 0, 0, 0, 0, List.of(), List.of());
+        JsonNode statement = new ObjectMapper()
+                .readTree(new XapiStatements().of(List.of(odd)))
+                .get(0);
+        assertEquals(
+                "https://cablewright.invalid/exercises/50%25%3F%23",
+                statement.get("object").get("id").asText());
+        assertTrue(statement.toString().contains("https://cablewright.invalid/lessons/a%20b%2F%C3%A9"));
     }
 
     @Test

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exercise;
 
+import java.util.Arrays;
+import java.nio.ByteBuffer;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -19,7 +21,40 @@ import org.junit.jupiter.api.Test;
 
 class LessonPageTest {
 
-    private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n', 7};
+    private static final byte[] PNG = png(7, 5);
+
+    /** The head of a PNG file: signature, then the chunk IHDR with width and height (W3C PNG, third edition, section 11.2.1). */
+    private static byte[] png(int width, int height) {
+        return ByteBuffer.allocate(26)
+                .put(new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n', 0, 0, 0, 13, 'I', 'H', 'D', 'R'})
+                .putInt(width)
+                .putInt(height)
+                .array();
+    }
+
+    /** The head of a JPEG file: an application segment, then a frame (ITU-T T.81, annex B). */
+    private static byte[] jpeg(int width, int height) {
+        return ByteBuffer.allocate(30)
+                .put(new byte[] {(byte) 0xff, (byte) 0xd8, (byte) 0xff, (byte) 0xe0, 0, 4, 1, 2, (byte) 0xff, (byte) 0xc2, 0, 11, 8})
+                .putShort((short) height)
+                .putShort((short) width)
+                .array();
+    }
+
+    @Test
+    void pictureThatWouldFillTheMemoryIsRefusedByItsHead() {
+        for (byte[] file : List.of(png(22_000, 22_000), png(-1, 1), png(10_001, 1), jpeg(65_535, 65_535))) {
+            IllegalArgumentException refused =
+                    assertThrows(IllegalArgumentException.class, () -> Picture.of("Large", file));
+            assertTrue(refused.getMessage().contains("pixels; a picture has at most"), refused.getMessage());
+        }
+        for (byte[] file : List.of(png(3264, 2448), jpeg(3264, 2448))) {
+            assertArrayEquals(file, Picture.of("As of a telephone", file).bytes());
+        }
+        for (byte[] file : List.of(png(0, 5), Arrays.copyOf(png(7, 5), 20), Arrays.copyOf(jpeg(7, 5), 12))) {
+            assertThrows(IllegalArgumentException.class, () -> Picture.of("Broken", file));
+        }
+    }
 
     private static LessonPage page(String id, int before) {
         return new LessonPage(id, before, "Title", "Text", List.of(), Optional.empty());

@@ -14,8 +14,13 @@ import java.util.SplittableRandom;
 /** Draws the pages of a lesson of one exercise. */
 final class AnyPages {
 
-    private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n'};
-    private static final byte[] JPEG = {(byte) 0xff, (byte) 0xd8, (byte) 0xff};
+    /** The head of a picture of 7 by 5 pixels. */
+    private static final byte[] PNG = {
+        (byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n', 0, 0, 0, 13, 'I', 'H', 'D', 'R', 0, 0, 0, 7, 0, 0, 0, 5
+    };
+    private static final byte[] JPEG = {
+        (byte) 0xff, (byte) 0xd8, (byte) 0xff, (byte) 0xc0, 0, 11, 8, 0, 5, 0, 7, 1
+    };
 
     private AnyPages() {}
 

@@ -7,15 +7,21 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -45,6 +51,12 @@ class StudyMergeProperties {
         assertTrue(new StudyRun(study, shard).into(file, (done, of) -> {}, () -> false));
     }
 
+    private static byte[] merged(List<Path> files) throws IOException {
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        StudyMerge.of(files).writeTo(out);
+        return out.toByteArray();
+    }
+
     private byte[] whole(Study study) throws IOException {
         Path file = folder.resolve("whole.csv");
         run(study, new Shard(1, 1), file);
@@ -63,7 +75,7 @@ class StudyMergeProperties {
             files.add(file);
         }
         Collections.shuffle(files, new Random(order));
-        assertArrayEquals(whole(study), StudyMerge.of(files));
+        assertArrayEquals(whole(study), merged(files));
     }
 
     @Property(tries = 12)
@@ -112,5 +124,47 @@ class StudyMergeProperties {
         assertThrows(
                 IllegalArgumentException.class,
                 () -> run(StudyCases.random(), new Shard(1, 2), folder.resolve("1.csv")));
+    }
+
+    /** A file that was filled with zeros beyond 2 GiB, as a damaged disk may leave it; only its size is large. */
+    @Property(tries = 1)
+    void fileOfMoreThanTwoGibibytesIsGoneOnWith() throws IOException {
+        Study study = StudyCases.grid();
+        byte[] whole = whole(study);
+        Path large = folder.resolve("large.csv");
+        Files.write(large, Arrays.copyOf(whole, whole.length * 3 / 4));
+        try (FileChannel channel = FileChannel.open(large, StandardOpenOption.WRITE)) {
+            channel.write(ByteBuffer.wrap(new byte[1]), (1L << 31) + 10);
+        }
+        run(study, new Shard(1, 1), large);
+        assertArrayEquals(whole, Files.readAllBytes(large));
+    }
+
+    @Property(tries = 1)
+    void lineThatIsNoTextOrOutOfOrderIsNamedWithItsFile() throws IOException {
+        byte[] whole = whole(StudyCases.grid());
+        Path bad = folder.resolve("bad.csv");
+        Files.write(bad, whole);
+        Files.write(bad, new byte[] {'1', ',', (byte) 0xC3, '\n'}, StandardOpenOption.APPEND);
+        IllegalArgumentException noText =
+                assertThrows(IllegalArgumentException.class, () -> StudyMerge.of(List.of(bad)));
+        assertTrue(noText.getMessage().startsWith(bad + ", line "), noText.getMessage());
+        Files.write(bad, whole);
+        Files.write(bad, "3,again\n".getBytes(StandardCharsets.UTF_8), StandardOpenOption.APPEND);
+        IllegalArgumentException again =
+                assertThrows(IllegalArgumentException.class, () -> StudyMerge.of(List.of(bad)));
+        assertTrue(again.getMessage().contains("row 3 after row 11"), again.getMessage());
+    }
+
+    @Property(tries = 200)
+    void shardsShareTheRowsOut(@ForAll @IntRange(max = 500) int rows, @ForAll @IntRange(min = 1, max = 40) int of) {
+        int all = 0;
+        for (int i = 1; i <= of; i++) {
+            Shard shard = new Shard(i, of);
+            int mine = (int) IntStream.range(0, rows).filter(shard::has).count();
+            assertEquals(mine, shard.count(rows));
+            all += mine;
+        }
+        assertEquals(rows, all);
     }
 }

@@ -13,7 +13,11 @@ import cablewright.simulator.material.PhysicalConstants;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import org.apache.commons.math3.exception.MathArithmeticException;
+import org.apache.commons.math3.exception.MathIllegalArgumentException;
+import org.apache.commons.math3.exception.MathIllegalStateException;
 import org.apache.commons.math3.fitting.leastsquares.LeastSquaresBuilder;
 import org.apache.commons.math3.fitting.leastsquares.LevenbergMarquardtOptimizer;
 import org.apache.commons.math3.fitting.leastsquares.MultivariateJacobianFunction;
@@ -37,6 +41,9 @@ final class DataSheetFitter {
     private static final double GREATEST_TANGENT = 0.9;
     private static final int MOST_STEPS = 1000;
     private static final int POINTS_FOR_RESISTANCE = 3;
+    /** Worst relative fit that is still a model of the cable (our choice); above 5 % a notice says that it is poor. */
+    private static final double WORST_FIT = 0.5;
+
     private static final double PULL = 0.003;
 
     private static final int SKIN = 0;
@@ -62,7 +69,27 @@ final class DataSheetFitter {
         insulation = sheet.insulationDiameterMetres().orElseGet(this::copperSize);
     }
 
+    /**
+     * Fits.
+     *
+     * @throws IllegalArgumentException if no such section comes near the sheet's attenuation
+     */
     FittedSection fit() {
+        FittedSection section = best();
+        double off = section.fit().relativeRms();
+        if (!(off <= WORST_FIT)) {
+            throw unmet("the best is off by " + String.format(Locale.ROOT, "%.3g", 100 * off)
+                    + " % (root mean square); at most " + 100 * WORST_FIT + " % is allowed");
+        }
+        return section;
+    }
+
+    private static IllegalArgumentException unmet(String why) {
+        return new IllegalArgumentException("attenuation fits no cable of this impedance and velocity: " + why
+                + "; compare the figures and their units with the data sheet");
+    }
+
+    private FittedSection best() {
         double[] all = {1, startTangent, 1};
         int[] free = fitsResistance() ? new int[] {SKIN, TANGENT, RESISTANCE} : new int[] {SKIN, TANGENT};
         all = optimum(all, free);
@@ -84,20 +111,24 @@ final class DataSheetFitter {
         for (int j = 0; j < free.length; j++) {
             start[j] = all[free[j]];
         }
-        RealVector best = new LevenbergMarquardtOptimizer()
-                .withCostRelativeTolerance(1e-10)
-                .withParameterRelativeTolerance(1e-8)
-                .optimize(new LeastSquaresBuilder()
-                        .start(start)
-                        .model(model(all, free))
-                        .target(new double[errors(all).length])
-                        .parameterValidator(DataSheetFitter::notNegative)
-                        .maxEvaluations(MOST_STEPS)
-                        .maxIterations(MOST_STEPS)
-                        .lazyEvaluation(false)
-                        .build())
-                .getPoint();
-        return with(all, free, best);
+        try {
+            RealVector best = new LevenbergMarquardtOptimizer()
+                    .withCostRelativeTolerance(1e-10)
+                    .withParameterRelativeTolerance(1e-8)
+                    .optimize(new LeastSquaresBuilder()
+                            .start(start)
+                            .model(model(all, free))
+                            .target(new double[errors(all).length])
+                            .parameterValidator(DataSheetFitter::notNegative)
+                            .maxEvaluations(MOST_STEPS)
+                            .maxIterations(MOST_STEPS)
+                            .lazyEvaluation(false)
+                            .build())
+                    .getPoint();
+            return with(all, free, best);
+        } catch (MathIllegalStateException | MathIllegalArgumentException | MathArithmeticException e) {
+            throw unmet("least squares find no best fit");
+        }
     }
 
     private static RealVector notNegative(RealVector point) {

@@ -1,14 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.exchange;
 
+import cablewright.simulator.file.BoundedLines;
+import cablewright.simulator.file.PlainFile;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
 
 /**
  * Reads traces from tables of numbers: our own CSV, and those of others as far as they are plain. Cells are parted by commas,
@@ -22,10 +25,16 @@ import java.util.Locale;
 public final class TraceCsvReader {
 
     private static final int MOST_BYTES = 64 << 20;
+    private static final int MOST_LINE = 100_000;
     private static final double METRES_PER_FOOT = 0.3048;
+    private static final Pattern CELL_ENDS = Pattern.compile("\\s*+[,;\\t]\\s*+|\\s++");
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?");
 
     private final String file;
     private int line;
+    private double[] places = new double[256];
+    private double[] volts = new double[256];
+    private int count;
 
     private TraceCsvReader(String file) {
         this.file = file;
@@ -40,7 +49,7 @@ public final class TraceCsvReader {
      * @throws IOException if the file can't be read at all
      */
     public static RecordedTrace read(Path file) throws IOException {
-        try (InputStream in = Files.newInputStream(file)) {
+        try (InputStream in = PlainFile.open(file, MOST_BYTES)) {
             return read(String.valueOf(file.getFileName()), in);
         }
     }
@@ -55,12 +64,7 @@ public final class TraceCsvReader {
      * @throws IOException if the stream can't be read
      */
     public static RecordedTrace read(String name, InputStream in) throws IOException {
-        byte[] bytes = in.readNBytes(MOST_BYTES + 1);
-        TraceCsvReader reader = new TraceCsvReader(name);
-        if (bytes.length > MOST_BYTES) {
-            throw reader.wrong("size of the file", "over " + MOST_BYTES + " bytes", "at most " + MOST_BYTES + " bytes");
-        }
-        return reader.table(new String(bytes, StandardCharsets.UTF_8).lines().toList());
+        return new TraceCsvReader(name).table(new BoundedLines(in, StandardCharsets.UTF_8, MOST_LINE));
     }
 
     private ExchangeFormatException wrong(String what, String value, String allowed) {
@@ -70,45 +74,63 @@ public final class TraceCsvReader {
     /** Which column is the place and which the voltage, and what one of each is in SI units. */
     private record Columns(int place, double placeUnit, boolean byTime, int value, double valueUnit, String name) {}
 
-    private RecordedTrace table(List<String> lines) throws ExchangeFormatException {
+    private RecordedTrace table(BoundedLines lines) throws IOException {
         Columns columns = null;
-        List<double[]> rows = new ArrayList<>();
-        for (String text : lines) {
-            line++;
-            String stripped = text.replace("\uFEFF", "").strip();
+        while (lines.advance()) {
+            line = (int) Math.min(Integer.MAX_VALUE, lines.number());
+            if (lines.bytesTaken() > MOST_BYTES) {
+                throw wrong("size of the file", "over " + MOST_BYTES + " bytes", "at most " + MOST_BYTES + " bytes");
+            }
+            String stripped =
+                    lines.isBlank() ? "" : text(lines).replace("\uFEFF", "").strip();
             if (stripped.isEmpty() || stripped.startsWith("#")) {
                 continue;
             }
-            String[] cells = stripped.split("\\s*[,;\\t]\\s*|\\s+");
-            if (columns == null && !isNumber(cells[0])) {
+            String[] cells = CELL_ENDS.split(stripped);
+            if (columns == null && !isNumber(cells.length == 0 ? "" : cells[0])) {
                 columns = named(cells);
             } else {
                 columns = columns == null ? new Columns(0, 1, true, 1, 1, "") : columns;
-                rows.add(row(cells, columns, rows));
+                take(cells, columns);
             }
         }
-        if (rows.size() < 2) {
-            throw wrong("the number of samples", Integer.toString(rows.size()), "2 or more");
+        if (count < 2) {
+            throw wrong("the number of samples", Integer.toString(count), "2 or more");
         }
-        double[] places = rows.stream().mapToDouble(row -> row[0]).toArray();
-        double[] volts = rows.stream().mapToDouble(row -> row[1]).toArray();
-        return new RecordedTrace(columns.byTime(), places, volts, columns.name());
+        return new RecordedTrace(
+                columns.byTime(), Arrays.copyOf(places, count), Arrays.copyOf(volts, count), columns.name());
     }
 
-    private double[] row(String[] cells, Columns columns, List<double[]> before) throws ExchangeFormatException {
+    private String text(BoundedLines lines) throws ExchangeFormatException {
+        try {
+            return lines.text();
+        } catch (IllegalArgumentException e) {
+            throw wrong(
+                    "the line",
+                    "not a line of such a table: " + e.getMessage(),
+                    "text in UTF-8, at most " + MOST_LINE + " bytes a line");
+        }
+    }
+
+    private void take(String[] cells, Columns columns) throws ExchangeFormatException {
         double place = columns.placeUnit() * number(cells, columns.place());
-        double volts = columns.valueUnit() * number(cells, columns.value());
-        if (!before.isEmpty() && place <= before.get(before.size() - 1)[0]) {
+        double value = columns.valueUnit() * number(cells, columns.value());
+        if (count > 0 && place <= places[count - 1]) {
             throw wrong("a place", cells[columns.place()], "more than that of the line before");
         }
-        if (before.size() == RecordedTrace.MOST_SAMPLES) {
+        if (count == RecordedTrace.MOST_SAMPLES) {
             throw wrong("the number of samples", "more", "at most " + RecordedTrace.MOST_SAMPLES);
         }
-        return new double[] {place, volts};
+        if (count == places.length) {
+            places = Arrays.copyOf(places, 2 * count);
+            volts = Arrays.copyOf(volts, 2 * count);
+        }
+        places[count] = place;
+        volts[count++] = value;
     }
 
     private static boolean isNumber(String cell) {
-        return cell.length() < 60 && cell.matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?");
+        return cell.length() < 60 && NUMBER.matcher(cell).matches();
     }
 
     private double number(String[] cells, int column) throws ExchangeFormatException {

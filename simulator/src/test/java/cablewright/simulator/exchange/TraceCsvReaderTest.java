@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import cablewright.simulator.wave.Waveform;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -91,5 +92,44 @@ class TraceCsvReaderTest {
         assertEquals(line, refusal.line(), refusal.getMessage());
         assertEquals(value, refusal.value(), refusal.getMessage());
         assertTrue(refusal.getMessage().contains("allowed is "), refusal.getMessage());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {",", ",,,", ";", "\"\"", ",1"})
+    void firstLineWithoutCellsIsRefusedInWords(String first) {
+        ExchangeFormatException refused = assertThrows(ExchangeFormatException.class, () -> read(first, "0,1"));
+        assertTrue(refused.getMessage().startsWith("x.csv, line 1: "), refused.getMessage());
+    }
+
+    /** A stream that says how much of it was read: what is wrong early costs no more than that. */
+    private static final class Endless extends InputStream {
+        private final byte[] pattern;
+        private long taken;
+
+        Endless(String pattern) {
+            this.pattern = pattern.getBytes(StandardCharsets.US_ASCII);
+        }
+
+        @Override
+        public int read() {
+            return pattern[(int) (taken++ % pattern.length)];
+        }
+    }
+
+    @Test
+    void fileThatIsWrongInItsSecondLineIsReadNoFurther() {
+        Endless ones = new Endless("1,1\n");
+        ExchangeFormatException refused =
+                assertThrows(ExchangeFormatException.class, () -> TraceCsvReader.read("x.csv", ones));
+        assertEquals(2, refused.line());
+        assertTrue(ones.taken < 1 << 20, ones.taken + " bytes");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"\n", "#\n", "x", " "})
+    void endlessFileIsRefusedAtItsLimit(String pattern) {
+        Endless endless = new Endless(pattern);
+        assertThrows(ExchangeFormatException.class, () -> TraceCsvReader.read("x.csv", endless));
+        assertTrue(endless.taken < 66L << 20, endless.taken + " bytes");
     }
 }

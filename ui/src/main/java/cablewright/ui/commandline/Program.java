@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline;
 
+import cablewright.simulator.check.VisibleText;
 import cablewright.ui.commandline.command.Commands;
 import cablewright.ui.commandline.environment.DesktopOpener;
 import cablewright.ui.commandline.environment.Environment;
@@ -8,8 +9,11 @@ import cablewright.ui.commandline.environment.ExitCode;
 import cablewright.ui.commandline.environment.FaultReport;
 import cablewright.ui.commandline.environment.InputProblem;
 import cablewright.ui.commandline.environment.ReaderGone;
+import cablewright.ui.commandline.environment.TerminalSize;
+import java.io.ByteArrayOutputStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -17,16 +21,19 @@ import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.TypeConversionException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Runs one command and turns whatever happens into words and an exit code. */
 public final class Program {
 
-    private static final int HELP_WIDTH = 100;
+    private static final int LEAST_WIDTH = 55;
     private static final String NAME = "cablewright: ";
 
     private final Environment surroundings;
     private final CommandLine commands;
+    /** What the library of commands prints itself: help and version. It would not notice a full disk. */
+    private final ByteArrayOutputStream help = new ByteArrayOutputStream();
 
     /**
      * Makes the program.
@@ -40,9 +47,10 @@ public final class Program {
         Ansi ansi = surroundings.style().colour() ? Ansi.ON : Ansi.OFF;
         commands.setColorScheme(CommandLine.Help.defaultColorScheme(ansi));
         commands.setCaseInsensitiveEnumValuesAllowed(true);
-        commands.setUsageHelpWidth(HELP_WIDTH);
-        commands.setUsageHelpAutoWidth(surroundings.interactive());
-        commands.setOut(new PrintWriter(surroundings.out(), true, StandardCharsets.UTF_8));
+        commands.registerConverter(Path.class, Program::path);
+        commands.setUsageHelpWidth(
+                Math.max(LEAST_WIDTH, TerminalSize.of(surroundings).columns()));
+        commands.setOut(new PrintWriter(help, false, StandardCharsets.UTF_8));
         commands.setErr(new PrintWriter(surroundings.err(), true, StandardCharsets.UTF_8));
         commands.setParameterExceptionHandler(this::refuseUsage);
         commands.setExecutionExceptionHandler(this::tellFailure);
@@ -62,13 +70,31 @@ public final class Program {
      */
     public int run(String... arguments) {
         try {
-            return commands.execute(arguments);
+            int exit = commands.execute(arguments);
+            commands.getOut().flush();
+            surroundings.writeOut(help.toByteArray());
+            return exit;
+        } catch (ReaderGone e) {
+            return ExitCode.DONE;
+        } catch (InputProblem e) {
+            e.problems().forEach(this::say);
+            return ExitCode.INPUT_WRONG;
         } catch (OutOfMemoryError e) {
             say("this takes more memory than there is (" + Runtime.getRuntime().maxMemory() / (1 << 20)
                     + " MiB); choose a shorter range, a wider pulse or fewer points, or give more with java -Xmx");
             return ExitCode.INPUT_WRONG;
         } catch (StackOverflowError | LinkageError e) {
             return tellFault(surroundings, List.of(arguments), e);
+        }
+    }
+
+    /** A name of a file; what Java could not read from the command line in this locale is said as such. */
+    private static Path path(String name) {
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException e) {
+            throw new TypeConversionException("the name \"" + VisibleText.line(name)
+                    + "\" can't be used in this locale; set LC_ALL to one with UTF-8, such as C.UTF-8");
         }
     }
 
@@ -104,15 +130,13 @@ public final class Program {
         List<Path> folders =
                 List.of(surroundings.folder().toAbsolutePath(), Path.of(System.getProperty("java.io.tmpdir")));
         Optional<Path> report = FaultReport.write(arguments, fault, folders);
-        surroundings
-                .err()
-                .println(NAME + "this is a fault of the program, not of your input. "
-                        + report.map(file -> "A report lies in " + file + "; please hand it to the makers.")
-                                .orElse("No report could be written: " + fault));
+        surroundings.remark(NAME + "this is a fault of the program, not of your input. "
+                + report.map(file -> "A report lies in " + file + "; please hand it to the makers.")
+                        .orElse("No report could be written: " + fault));
         return ExitCode.FAULT;
     }
 
     private void say(String problem) {
-        surroundings.err().println(surroundings.style().plain(NAME + problem));
+        surroundings.remark(NAME + problem);
     }
 }

@@ -3,13 +3,13 @@ package cablewright.ui.commandline;
 
 import cablewright.lessons.content.BuiltInLessons;
 import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.file.FileFault;
 import cablewright.ui.commandline.command.TerminalDesk;
 import cablewright.ui.commandline.environment.DesktopOpener;
 import cablewright.ui.commandline.environment.Environment;
 import cablewright.ui.commandline.environment.ExitCode;
 import cablewright.ui.commandline.environment.InputProblem;
 import cablewright.ui.commandline.environment.ReaderGone;
-import cablewright.ui.commandline.output.Output;
 import cablewright.ui.terminal.Playthrough;
 import cablewright.ui.words.LengthUnit;
 import java.io.IOException;
@@ -23,8 +23,6 @@ import java.util.Optional;
  * or else the first exercise is played through, so that whoever runs it sees what it is about.
  */
 public final class ProgramStart {
-
-    private static final int MOST_NUMBERED = 1000;
 
     private final Environment surroundings;
     private final DesktopOpener desktop;
@@ -85,32 +83,20 @@ public final class ProgramStart {
         surroundings.print(play.answer());
     }
 
-    /** Saves a picture under a name that is free, in the working folder or else among temporary files. */
+    /** Saves a picture among temporary files: the working folder is left as it was. */
     private String savePicture(String name, byte[] picture) {
-        List<Path> folders = List.of(surroundings.folder(), Path.of(System.getProperty("java.io.tmpdir")));
-        for (Path folder : folders) {
-            try {
-                Path file = free(folder, name);
-                Output.writeFile(file, picture);
-                return "The trace is saved as a picture: " + file + "\n\n";
-            } catch (IOException e) {
-                say(Output.reason(folder.resolve(name + ".png"), e));
-            }
+        Path folder = surroundings.temporaryFolder();
+        try {
+            Path file = Files.createTempFile(folder, name + "-", ".png");
+            Files.write(file, picture);
+            return "The trace is saved as a picture: " + file + "\n\n";
+        } catch (IOException e) {
+            say(FileFault.writing(folder, e));
+            return "The trace could not be saved as a picture.\n\n";
         }
-        return "The trace could not be saved as a picture.\n\n";
-    }
-
-    private static Path free(Path folder, String name) throws IOException {
-        for (int i = 1; i < MOST_NUMBERED; i++) {
-            Path file = folder.resolve(name + (i == 1 ? "" : "-" + i) + ".png");
-            if (!Files.exists(file)) {
-                return file;
-            }
-        }
-        throw new IOException("there are " + MOST_NUMBERED + " such pictures already; remove some");
     }
 
     private void say(String text) {
-        surroundings.err().println(surroundings.style().plain("cablewright: " + text));
+        surroundings.remark("cablewright: " + text);
     }
 }

@@ -19,6 +19,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine.Command;
 
 /** Whatever is wrong is said in one plain sentence, with nothing half-written and no stack trace. */
@@ -47,6 +48,73 @@ class BadInputTest {
         assertFalse(ran.err().contains("\tat "), ran.err());
         assertFalse(desk.names().contains("out.csv"), "something was written");
         assertTrue(desk.names().stream().noneMatch(name -> name.endsWith(".part")), "something was half-written");
+    }
+
+    /** What a name or a title holds is shown, and does nothing (ECMA-48, escape sequences). */
+    @Test
+    void namesOfFilesCanNotSteerTheTerminal() throws IOException {
+        String name = "a\u001b[2J\u001b]0;owned\u0007\nb\u202ec.json";
+        Desk.Ran missing = desk.run("trace", name);
+        assertEquals(1, missing.exit());
+        assertTrue(missing.err().contains("a\\u001b[2J\\u001b]0;owned\\u0007\\u000ab\\u202ec.json"), missing.err());
+        Files.writeString(desk.file(name), sound);
+        Desk.Ran checked = desk.run("check", name);
+        assertEquals(0, checked.exit());
+        assertTrue(
+                (checked.err() + checked.out())
+                        .chars()
+                        .noneMatch(c -> c != '\n' && Character.isISOControl(c) || c == 0x202e),
+                checked.err() + checked.out());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"check", "trace", "explain", "records", "read", "mark"})
+    void devicesAndPipesAreRefusedInsteadOfReadForever(String command) throws IOException, InterruptedException {
+        Path pipe = desk.file("pipe.csv");
+        assertEquals(0, new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor());
+        for (String file : List.of("/dev/zero", pipe.toString())) {
+            String[] line =
+                    switch (command) {
+                        case "mark" -> new String[] {command, "built-in", file};
+                        case "read" -> new String[] {command, file, "--velocity", "0.8"};
+                        default -> new String[] {command, file};
+                    };
+            refused(desk.run(line), 1, "is a device or a pipe");
+        }
+    }
+
+    @Test
+    void sheetThatNoCableMeetsIsRefusedWithWhatIsLeft() throws IOException {
+        for (String ohms : List.of("5000", "600")) {
+            Desk.Ran ran = trace(
+                    """
+                    {"format": "cablewright-cable", "version": 1,
+                     "types": [{"id": "odd", "title": "Odd", "family": "coax-drop", "source": "invented",
+                       "nominalImpedanceOhms": 75, "nominalVelocityFraction": 0.8, "publishedAttenuation": [],
+                       "section": {"kind": "data-sheet", "layout": "coax", "impedanceOhms": %s, "velocityFraction": 0.8,
+                         "attenuation": [{"frequencyHertz": 1e7, "decibelPerMetre": 0.02},
+                                         {"frequencyHertz": 1e8, "decibelPerMetre": 0.07}]}}],
+                     "cable": {"title": "odd", "runs": [{"type": "odd", "lengthMetres": 100}], "events": [],
+                       "farEnd": {"kind": "open"}, "celsius": 20}}
+                    """
+                            .formatted(ohms));
+            refused(ran, 1, "bad.json", "types[0].section", "attenuation fits no cable");
+            assertFalse(ran.err().contains("NaN"), ran.err());
+        }
+    }
+
+    @Test
+    void helpThatCanNotBeWrittenIsAFault() {
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        OutputStream full = new OutputStream() {
+            @Override
+            public void write(int b) throws IOException {
+                throw new IOException("No space left on device");
+            }
+        };
+        int exit = new Program(desk.surroundings("", full, err), Desk.noDesktop()).run("--help");
+        assertEquals(1, exit);
+        assertTrue(err.toString(StandardCharsets.UTF_8).contains("standard output can't be written"));
     }
 
     private Desk.Ran trace(String content) throws IOException {

@@ -98,6 +98,8 @@ public final class Desk {
                         "100",
                         "LINES",
                         "30",
+                        "TMPDIR",
+                        folder.toAbsolutePath().toString(),
                         "XDG_DATA_HOME",
                         folder.resolve("data").toAbsolutePath().toString()),
                 folder);

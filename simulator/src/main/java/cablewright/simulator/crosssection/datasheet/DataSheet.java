@@ -26,6 +26,11 @@ public record DataSheet(
         OptionalDouble insulationDiameterMetres,
         List<AttenuationPoint> attenuation) {
 
+    /** Far below and far above any cable; beyond them the fit would run out of digits. */
+    private static final double LEAST_DECIBEL_PER_METRE = 1e-9;
+
+    private static final double MOST_DECIBEL_PER_METRE = 1e4;
+
     // Rejects a sheet that can't be of a cable and sorts its points.
     public DataSheet {
         Objects.requireNonNull(layout, "layout");
@@ -49,7 +54,11 @@ public record DataSheet(
                     + " different frequencies; allowed are two or more points, one at each frequency.");
         }
         for (AttenuationPoint point : attenuation) {
-            Limits.positive("attenuation at " + point.frequencyHertz() + " Hz", point.decibelPerMetre());
+            Limits.within(
+                    "attenuation at " + point.frequencyHertz() + " Hz",
+                    point.decibelPerMetre(),
+                    LEAST_DECIBEL_PER_METRE,
+                    MOST_DECIBEL_PER_METRE);
         }
     }
 }

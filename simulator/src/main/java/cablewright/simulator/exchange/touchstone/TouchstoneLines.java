@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.exchange.touchstone;
 
+import cablewright.simulator.file.BoundedLines;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.regex.Pattern;
 
 /** The lines of a Touchstone file that say something: comments and empty lines are passed over. */
 final class TouchstoneLines {
@@ -12,46 +14,26 @@ final class TouchstoneLines {
     static final int MOST_BYTES = 256 << 20;
 
     private static final int MOST_LINE = 100_000;
+    private static final Pattern NUMBER = Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?");
+    private static final String BYTE_ORDER_MARK = "\u00ef\u00bb\u00bf";
 
     private final String file;
-    private final String text;
-    private int next;
-    private int number;
+    private final BoundedLines lines;
     private String line = "";
 
-    TouchstoneLines(String file, String text) {
+    /** Reads a stream as it goes along; what is not ASCII can only stand in comments. */
+    TouchstoneLines(String file, InputStream in) {
         this.file = file;
-        this.text = text;
-    }
-
-    /** Reads at most {@value #MOST_BYTES} bytes; what is not ASCII can only stand in comments. */
-    static TouchstoneLines of(String file, InputStream in) throws IOException {
-        byte[] bytes = in.readNBytes(MOST_BYTES + 1);
-        if (bytes.length > MOST_BYTES) {
-            throw new TouchstoneFormatException(
-                    file, 1, "size of the file", "over " + MOST_BYTES + " bytes", "at most " + MOST_BYTES + " bytes");
-        }
-        boolean marked = bytes.length >= 3 && bytes[0] == (byte) 0xEF && bytes[1] == (byte) 0xBB;
-        int skipped = marked ? 3 : 0;
-        return new TouchstoneLines(
-                file, new String(bytes, skipped, bytes.length - skipped, StandardCharsets.ISO_8859_1));
+        this.lines = new BoundedLines(in, StandardCharsets.ISO_8859_1, MOST_LINE);
     }
 
     /** Goes on to the next line that says something; false at the end of the file. */
-    boolean advance() throws TouchstoneFormatException {
-        while (next < text.length()) {
-            int start = next;
-            int end = start;
-            while (end < text.length() && text.charAt(end) != '\n' && text.charAt(end) != '\r') {
-                end++;
+    boolean advance() throws IOException {
+        while (lines.advance()) {
+            if (lines.bytesTaken() > MOST_BYTES) {
+                throw wrong("size of the file", "over " + MOST_BYTES + " bytes", "at most " + MOST_BYTES + " bytes");
             }
-            boolean pair = end + 1 < text.length() && text.charAt(end) == '\r' && text.charAt(end + 1) == '\n';
-            next = end + (pair ? 2 : 1);
-            number++;
-            if (end - start > MOST_LINE) {
-                throw wrong("length of the line", Integer.toString(end - start), "at most " + MOST_LINE);
-            }
-            line = text.substring(start, end);
+            line = text();
             int comment = line.indexOf('!');
             line = (comment < 0 ? line : line.substring(0, comment)).strip();
             if (!line.isEmpty()) {
@@ -62,12 +44,21 @@ final class TouchstoneLines {
         return false;
     }
 
+    private String text() throws TouchstoneFormatException {
+        try {
+            String text = lines.text();
+            return lines.number() == 1 && text.startsWith(BYTE_ORDER_MARK) ? text.substring(3) : text;
+        } catch (IllegalArgumentException e) {
+            throw wrong("length of the line", "over " + MOST_LINE, "at most " + MOST_LINE);
+        }
+    }
+
     String line() {
         return line;
     }
 
     int number() {
-        return number;
+        return (int) Math.min(Integer.MAX_VALUE, lines.number());
     }
 
     String file() {
@@ -75,7 +66,7 @@ final class TouchstoneLines {
     }
 
     TouchstoneFormatException wrong(String what, String value, String allowed) {
-        return wrong(number, what, value, allowed);
+        return wrong(number(), what, value, allowed);
     }
 
     TouchstoneFormatException wrong(int where, String what, String value, String allowed) {
@@ -84,7 +75,7 @@ final class TouchstoneLines {
 
     /** Reads a number as people write it: no hexadecimals, no type letters, no infinities. */
     double numberOf(String word) throws TouchstoneFormatException {
-        if (word.length() > 60 || !word.matches("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d+)?")) {
+        if (word.length() > 60 || !NUMBER.matcher(word).matches()) {
             throw wrong("a number", word, "a decimal number such as 12.5 or 1.25e-3");
         }
         double value = Double.parseDouble(word);

@@ -12,6 +12,8 @@ import java.util.Optional;
  */
 record TouchstoneOptions(FrequencyUnit unit, ParameterKind kind, ValueFormat format, List<Double> ohms) {
 
+    private static final double LEAST_OHMS = 1e-6;
+    private static final double MOST_OHMS = 1e9;
     private static final String ALLOWED =
             "Hz, kHz, MHz or GHz, then S, Y, Z, G or H, then RI, MA or DB, then R and a resistance in ohms";
 
@@ -63,8 +65,8 @@ record TouchstoneOptions(FrequencyUnit unit, ParameterKind kind, ValueFormat for
 
     static double resistance(TouchstoneLines lines, String word) throws TouchstoneFormatException {
         double ohms = lines.numberOf(word);
-        if (ohms <= 0) {
-            throw lines.wrong("a reference resistance", word, "a number of ohms greater than 0");
+        if (!(ohms >= LEAST_OHMS && ohms <= MOST_OHMS)) {
+            throw lines.wrong("a reference resistance", word, "1e-6 to 1e9 ohms");
         }
         return ohms;
     }

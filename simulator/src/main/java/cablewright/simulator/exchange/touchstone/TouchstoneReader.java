@@ -3,12 +3,12 @@ package cablewright.simulator.exchange.touchstone;
 
 import cablewright.simulator.exchange.ScatteringSweep;
 import cablewright.simulator.exchange.ScatteringSweep.PortLabel;
+import cablewright.simulator.file.PlainFile;
 import cablewright.simulator.kernel.ComplexArray;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -40,7 +40,7 @@ public final class TouchstoneReader {
      * @throws IOException if the file can't be read at all
      */
     public static ScatteringSweep read(Path file) throws IOException {
-        try (InputStream in = Files.newInputStream(file)) {
+        try (InputStream in = PlainFile.open(file, TouchstoneLines.MOST_BYTES)) {
             return read(String.valueOf(file.getFileName()), in);
         }
     }
@@ -55,7 +55,7 @@ public final class TouchstoneReader {
      * @throws IOException if the stream can't be read
      */
     public static ScatteringSweep read(String name, InputStream in) throws IOException {
-        return new TouchstoneReader(TouchstoneLines.of(name, in)).run();
+        return new TouchstoneReader(new TouchstoneLines(name, in)).run();
     }
 
     /**
@@ -76,7 +76,7 @@ public final class TouchstoneReader {
         }
     }
 
-    private ScatteringSweep run() throws TouchstoneFormatException {
+    private ScatteringSweep run() throws IOException {
         if (!lines.advance()) {
             throw lines.wrong("the file", "empty", "an option line that begins with #, then data");
         }
@@ -86,7 +86,7 @@ public final class TouchstoneReader {
         return readFirst();
     }
 
-    private ScatteringSweep readFirst() throws TouchstoneFormatException {
+    private ScatteringSweep readFirst() throws IOException {
         TouchstoneOptions options = optionLine();
         TouchstoneRecords records = null;
         boolean noise = false;
@@ -185,6 +185,9 @@ public final class TouchstoneReader {
         double[] entry = new double[2 * ports * ports];
         for (int k = 0; k < hertz.length; k++) {
             hertz[k] = records.value(k, 0) * options.unit().hertz();
+            if (!Double.isFinite(hertz[k]) || k > 0 && !(hertz[k] > hertz[k - 1])) {
+                throw lines.wrong(records.lineOf(k), "a frequency", hertz[k] + " Hz", "a finite one above that before");
+            }
             for (int i = 0; i < ports * ports; i++) {
                 int at = 1 + 2 * (ports == 1 ? 0 : places[i]);
                 options.format().toParts(records.value(k, at), records.value(k, at + 1), entry, 2 * i);

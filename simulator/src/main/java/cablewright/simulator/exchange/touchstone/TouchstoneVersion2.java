@@ -3,6 +3,7 @@ package cablewright.simulator.exchange.touchstone;
 
 import cablewright.simulator.exchange.ScatteringSweep;
 import cablewright.simulator.exchange.ScatteringSweep.PortLabel;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -21,7 +22,7 @@ final class TouchstoneVersion2 {
     }
 
     /** Reads on from the first line, which begins with a bracket. */
-    ScatteringSweep read() throws TouchstoneFormatException {
+    ScatteringSweep read() throws IOException {
         if (!keywords.take().equals("version")) {
             throw lines.wrong("the first keyword", lines.line(), "[Version] 2.0");
         }

@@ -10,6 +10,7 @@ import org.apache.commons.math3.complex.Complex;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Against the IBIS Open Forum's Touchstone File Format Specification, version 2.0 (2009) and 2.1 (2024), and textbook
@@ -412,5 +413,36 @@ class TouchstoneReaderTest {
                     2,
                     TouchstoneReader.readText("x.s1p", GOOD.replace("|", end)).count());
         }
+    }
+
+    /** A pair told in mixed modes has twice the reference in its differential mode, which must be a number too. */
+    @ParameterizedTest
+    @ValueSource(strings = {"1e308", "1.7e308", "1e-320", "-50", "0", "1e10"})
+    void referencesOfNoRealPortAreRefused(String ohms) {
+        TouchstoneFormatException refused = assertThrows(
+                TouchstoneFormatException.class,
+                () -> TouchstoneReader.readText(
+                        "x.s2p",
+                        String.join(
+                                "\n",
+                                "[Version] 2.0",
+                                "# GHz S MA R 50",
+                                "[Number of Ports] 2",
+                                "[Two-Port Data Order] 12_21",
+                                "[Number of Frequencies] 1",
+                                "[Reference] " + ohms + " " + ohms,
+                                "[Mixed-Mode Order] D1,2 C1,2",
+                                "[Network Data]",
+                                "1 0.1 0 0.2 10 0.2 10 0.1 0",
+                                "[End]")));
+        assertTrue(refused.getMessage().contains("reference resistance"), refused.getMessage());
+    }
+
+    /** 1.7e308 GHz is beyond all numbers in hertz. */
+    @Test
+    void frequencyBeyondAllNumbersIsRefused() {
+        assertThrows(
+                TouchstoneFormatException.class,
+                () -> TouchstoneReader.readText("x.s1p", "# GHz S RI R 50\n1 0 0\n1.7e308 0 0\n"));
     }
 }

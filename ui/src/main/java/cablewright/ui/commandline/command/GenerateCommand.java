@@ -2,6 +2,8 @@
 package cablewright.ui.commandline.command;
 
 import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.file.AtomicSave;
+import cablewright.lessons.file.FileFault;
 import cablewright.lessons.format.Document;
 import cablewright.lessons.format.DocumentWriter;
 import cablewright.lessons.generation.ExerciseFamily;
@@ -10,7 +12,6 @@ import cablewright.lessons.generation.GenerationRequest;
 import cablewright.simulator.cable.EventKind;
 import cablewright.ui.commandline.environment.ExitCode;
 import cablewright.ui.commandline.environment.InputProblem;
-import cablewright.ui.commandline.output.Output;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -125,9 +126,9 @@ final class GenerateCommand implements Callable<Integer> {
 
     private static void write(Path file, Exercise exercise) {
         try {
-            Output.writeFile(file, new DocumentWriter().bytes(new Document.OfExercise(exercise)));
+            AtomicSave.save(file, new DocumentWriter().bytes(new Document.OfExercise(exercise)));
         } catch (IOException e) {
-            throw new InputProblem(Output.reason(file, e));
+            throw new InputProblem(FileFault.writing(file, e));
         }
     }
 

@@ -122,9 +122,7 @@ final class MarkCommand implements Callable<Integer> {
             }
         } catch (InputProblem e) {
             problems++;
-            e.problems().forEach(problem -> root.surroundings()
-                    .err()
-                    .println(root.surroundings().style().plain("cablewright: " + problem)));
+            e.problems().forEach(problem -> root.surroundings().remark("cablewright: " + problem));
         }
         return marked;
     }

@@ -6,6 +6,7 @@ import cablewright.lessons.classbook.ClassSummary;
 import cablewright.lessons.classbook.RecordsCsv;
 import cablewright.lessons.classbook.TraineeLog;
 import cablewright.lessons.classbook.XapiStatements;
+import cablewright.lessons.file.FileFault;
 import cablewright.simulator.cable.EventKind;
 import cablewright.ui.commandline.environment.ExitCode;
 import cablewright.ui.commandline.environment.InputProblem;
@@ -90,8 +91,7 @@ final class RecordsCommand implements Callable<Integer> {
         }
         records.sort(Comparator.comparing(AttemptRecord::committedAt).thenComparing(AttemptRecord::trainee));
         output.write(written(records).getBytes(StandardCharsets.UTF_8));
-        faults.forEach(fault ->
-                root.surroundings().err().println(root.surroundings().style().plain("cablewright: " + fault)));
+        faults.forEach(fault -> root.surroundings().remark("cablewright: " + fault));
         return faults.isEmpty() ? ExitCode.DONE : ExitCode.INPUT_WRONG;
     }
 
@@ -99,7 +99,7 @@ final class RecordsCommand implements Callable<Integer> {
         try {
             return new TraineeLog(file).read();
         } catch (IOException e) {
-            throw new InputProblem(file + " can't be read: " + e.getMessage());
+            return new TraineeLog.Contents(List.of(), List.of(FileFault.reading(file, e)));
         }
     }
 
@@ -128,7 +128,7 @@ final class RecordsCommand implements Callable<Integer> {
             }
             return logs;
         } catch (IOException e) {
-            throw new InputProblem(folder + ": this folder can't be read; look at its permissions");
+            throw new InputProblem(FileFault.reading(folder, e));
         }
     }
 

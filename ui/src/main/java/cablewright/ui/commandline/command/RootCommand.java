@@ -80,7 +80,7 @@ final class RootCommand implements Runnable {
     /** Says something on standard error that is not an error. */
     void remark(String text) {
         if (!quiet) {
-            surroundings.err().println(surroundings.style().plain(text));
+            surroundings.remark(text);
         }
     }
 }

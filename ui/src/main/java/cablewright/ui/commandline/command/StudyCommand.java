@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline.command;
 
+import cablewright.lessons.file.FileFault;
 import cablewright.lessons.format.LessonFormatException;
 import cablewright.lessons.study.Parameter;
 import cablewright.lessons.study.Sampling;
@@ -145,7 +146,7 @@ final class StudyCommand implements Callable<Integer> {
         try {
             run.into(results, new Progress()::tell, () -> false);
         } catch (IOException e) {
-            throw new InputProblem(Output.reason(results, e));
+            throw new InputProblem(FileFault.writing(results, e));
         } catch (IllegalArgumentException e) {
             throw new InputProblem(e.getMessage());
         }

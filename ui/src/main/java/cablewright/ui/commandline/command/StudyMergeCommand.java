@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline.command;
 
+import cablewright.lessons.file.FileFault;
 import cablewright.lessons.study.StudyMerge;
 import cablewright.ui.commandline.environment.Environment;
 import cablewright.ui.commandline.environment.ExitCode;
@@ -47,9 +48,10 @@ final class StudyMergeCommand implements Callable<Integer> {
         Output output = new Output(surroundings, out).checked();
         List<Path> found = files.stream().map(surroundings.folder()::resolve).toList();
         try {
-            output.write(StudyMerge.of(found));
+            StudyMerge merged = StudyMerge.of(found);
+            output.write(merged::writeTo);
         } catch (IOException e) {
-            throw new InputProblem("a results file can't be read: " + e.getMessage());
+            throw new InputProblem("a results file can't be used: " + FileFault.sentence(e));
         } catch (IllegalArgumentException e) {
             throw new InputProblem(e.getMessage());
         }

@@ -4,6 +4,8 @@ package cablewright.ui.commandline.command;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.AttemptSheet;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.file.AtomicSave;
+import cablewright.lessons.file.FileFault;
 import cablewright.lessons.format.Document;
 import cablewright.lessons.format.DocumentWriter;
 import cablewright.lessons.marking.MarkSheet;
@@ -11,7 +13,6 @@ import cablewright.lessons.practice.PracticeSession;
 import cablewright.ui.commandline.environment.Environment;
 import cablewright.ui.commandline.environment.InputProblem;
 import cablewright.ui.commandline.environment.TerminalSize;
-import cablewright.ui.commandline.output.Output;
 import cablewright.ui.terminal.PracticeTerminal;
 import cablewright.ui.words.LengthUnit;
 import java.io.BufferedReader;
@@ -79,10 +80,10 @@ public final class TerminalDesk {
         }
         Document document = new Document.OfAttempts(new AttemptSheet(lesson.id(), List.of(attempt)));
         try {
-            Output.writeFile(file, new DocumentWriter().bytes(document));
+            AtomicSave.save(file, new DocumentWriter().bytes(document));
             return file.toString();
         } catch (IOException e) {
-            throw new IllegalArgumentException(Output.reason(file, e), e);
+            throw new IllegalArgumentException(FileFault.writing(file, e), e);
         }
     }
 }

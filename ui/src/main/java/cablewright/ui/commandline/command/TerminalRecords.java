@@ -4,6 +4,7 @@ package cablewright.ui.commandline.command;
 import cablewright.lessons.classbook.AttemptRecord;
 import cablewright.lessons.classbook.ClassRecords;
 import cablewright.lessons.classbook.TraineeLog;
+import cablewright.lessons.file.FileFault;
 import cablewright.ui.commandline.environment.Environment;
 import cablewright.ui.commandline.environment.InputProblem;
 import java.io.IOException;
@@ -58,9 +59,10 @@ final class TerminalRecords {
     }
 
     private void remark(String fault) {
-        surroundings.err().println(surroundings.style().plain("cablewright: " + fault));
+        surroundings.remark("cablewright: " + fault);
     }
 
+    /** Keeps a record; where it can't be kept, that is said, and practice goes on with its marks. */
     void append(AttemptRecord record) {
         try {
             if (log.isPresent()) {
@@ -69,7 +71,7 @@ final class TerminalRecords {
                 shared.get().append(record);
             }
         } catch (IOException e) {
-            throw new InputProblem("the attempt can't be kept: " + e.getMessage());
+            remark("this attempt is marked but can't be kept: " + FileFault.sentence(e));
         }
     }
 }

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline.environment;
 
+import cablewright.lessons.file.AtomicSave;
+import cablewright.simulator.check.VisibleText;
 import cablewright.ui.drawing.text.TerminalStyle;
+import java.io.BufferedOutputStream;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
@@ -101,15 +104,34 @@ public record Environment(
      * @throws ReaderGone if nobody reads any more
      */
     public void writeOut(byte[] bytes) {
+        writeOut(to -> to.write(bytes));
+    }
+
+    /**
+     * Writes data to standard output that need not fit into memory.
+     *
+     * @param contents the data
+     * @throws InputProblem if they can't be written
+     * @throws ReaderGone if nobody reads any more
+     */
+    public void writeOut(AtomicSave.Contents contents) {
         try {
-            out.write(bytes);
+            OutputStream buffered = new BufferedOutputStream(out);
+            contents.writeTo(buffered);
+            buffered.flush();
             out.flush();
         } catch (IOException e) {
             throw outputLost(e);
         }
     }
 
-    static RuntimeException outputLost(IOException e) {
+    /**
+     * Says why standard output can't be written.
+     *
+     * @param e what the system said
+     * @return what to throw
+     */
+    public static RuntimeException outputLost(IOException e) {
         String message = String.valueOf(e.getMessage());
         boolean pipe = message.contains("Broken pipe") || message.contains("pipe is being closed");
         return pipe ? new ReaderGone() : new InputProblem("standard output can't be written: " + message);
@@ -122,5 +144,24 @@ public record Environment(
      */
     public void print(String text) {
         writeOut(style().plain(text).getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Returns where files go that nobody asked for.
+     *
+     * @return what TMPDIR names, or else the usual folder of this system
+     */
+    public Path temporaryFolder() {
+        String named = environment.getOrDefault("TMPDIR", "");
+        return Path.of(named.isEmpty() ? System.getProperty("java.io.tmpdir") : named);
+    }
+
+    /**
+     * Writes a remark to standard error, on one line whatever names and values it quotes.
+     *
+     * @param text the remark
+     */
+    public void remark(String text) {
+        err.println(style().plain(VisibleText.line(text)));
     }
 }

@@ -22,9 +22,13 @@ public record TerminalSize(int columns, int lines) {
     /** Asks the terminal; where it does not say, the variables COLUMNS and LINES, or else 80 by 24, 100 by 30 in a file. */
     public static TerminalSize of(Environment surroundings) {
         Optional<TerminalSize> asked = surroundings.interactive() ? ask() : Optional.empty();
-        return asked.orElseGet(() -> parse(surroundings.environment().getOrDefault("LINES", "") + " "
-                        + surroundings.environment().getOrDefault("COLUMNS", ""))
-                .orElse(surroundings.interactive() ? USUAL : OF_A_FILE));
+        TerminalSize usual = surroundings.interactive() ? USUAL : OF_A_FILE;
+        String lines = surroundings.environment().getOrDefault("LINES", "").strip();
+        String columns = surroundings.environment().getOrDefault("COLUMNS", "").strip();
+        return asked.orElseGet(() -> parse(lines + " " + columns)
+                .or(() -> parse(usual.lines() + " " + columns))
+                .or(() -> parse(lines + " " + usual.columns()))
+                .orElse(usual));
     }
 
     private static Optional<TerminalSize> ask() {

@@ -1,18 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline.output;
 
+import cablewright.lessons.file.AtomicSave;
+import cablewright.lessons.file.FileFault;
 import cablewright.ui.commandline.environment.Environment;
 import cablewright.ui.commandline.environment.InputProblem;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
 import java.util.Optional;
 
 /** Where a command's data go: a file, which is there whole or not at all, or standard output. */
@@ -44,7 +40,7 @@ public final class Output {
                     throw new InputProblem(file.get() + " is the file that is read; choose another for --out");
                 }
             } catch (IOException e) {
-                throw new InputProblem(reason(file.get(), e));
+                throw new InputProblem(FileFault.writing(file.get(), e));
             }
         }
         return checked();
@@ -65,35 +61,19 @@ public final class Output {
     }
 
     public void write(byte[] bytes) {
-        if (file.isEmpty()) {
-            surroundings.writeOut(bytes);
-            return;
-        }
-        try {
-            writeFile(file.get(), bytes);
-        } catch (IOException e) {
-            throw new InputProblem(reason(file.get(), e));
-        }
+        write(out -> out.write(bytes));
     }
 
-    /** Writes a file beside its place, then moves it there: nobody ever sees a part of it. */
-    public static void writeFile(Path target, byte[] bytes) throws IOException {
-        if (Files.exists(target) && !Files.isRegularFile(target)) {
-            Files.write(target, bytes, StandardOpenOption.WRITE);
+    /** Writes data that need not fit into memory; only faults of where they go are said to be such. */
+    public void write(AtomicSave.Contents contents) {
+        if (file.isEmpty()) {
+            surroundings.writeOut(contents);
             return;
         }
-        Path part = folderOf(target)
-                .resolve("." + target.getFileName() + "."
-                        + ProcessHandle.current().pid() + ".part");
         try {
-            Files.write(part, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-            try {
-                Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
-            } catch (AtomicMoveNotSupportedException e) {
-                Files.move(part, target, StandardCopyOption.REPLACE_EXISTING);
-            }
-        } finally {
-            Files.deleteIfExists(part);
+            AtomicSave.save(file.get(), contents);
+        } catch (IOException e) {
+            throw new InputProblem(FileFault.writing(file.get(), e));
         }
     }
 
@@ -103,16 +83,5 @@ public final class Output {
             throw new UncheckedIOException(new IOException(target + " is not a file"));
         }
         return folder;
-    }
-
-    public static String reason(Path target, IOException e) {
-        if (e instanceof AccessDeniedException) {
-            return target + " can't be written: this account may not write there";
-        }
-        if (e instanceof NoSuchFileException) {
-            return target + " can't be written: there is no folder " + folderOf(target);
-        }
-        String why = e instanceof FileSystemException fse ? fse.getReason() : e.getMessage();
-        return target + " can't be written: " + (why == null ? e.getClass().getSimpleName() : why);
     }
 }

@@ -7,7 +7,7 @@ import cablewright.lessons.classbook.ClassSummary;
 import cablewright.lessons.classbook.RecordsCsv;
 import cablewright.lessons.classbook.XapiStatements;
 import cablewright.lessons.exercise.Lesson;
-import cablewright.lessons.format.AtomicSave;
+import cablewright.lessons.file.AtomicSave;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.print.ClassBookPaper;

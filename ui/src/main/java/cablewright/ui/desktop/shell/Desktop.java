@@ -2,9 +2,11 @@
 package cablewright.ui.desktop.shell;
 
 import cablewright.lessons.classbook.ClassRecords;
+import cablewright.lessons.classbook.UserFolder;
 import cablewright.ui.desktop.bench.model.BenchStore;
 import cablewright.ui.desktop.task.Threads;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.logging.Logger;
 import javafx.application.Application;
@@ -57,6 +59,8 @@ public final class Desktop extends Application {
                 ClassRecords.ofThisUser(System.getenv()),
                 BenchStore.ofThisUser(),
                 Locale.getDefault());
+        Thread.setDefaultUncaughtExceptionHandler(window.faults(List.of(
+                UserFolder.data(System.getenv()).resolve("faults"), Path.of(System.getProperty("java.io.tmpdir")))));
         window.showOpening();
         window.openFirst(getParameters().getUnnamed().stream().findFirst().map(Path::of));
     }

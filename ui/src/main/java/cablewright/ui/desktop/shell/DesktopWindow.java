@@ -23,6 +23,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javafx.application.Application;
@@ -88,6 +89,12 @@ final class DesktopWindow {
         this.files = new LatestRun(threads);
         this.pages = new Pages(model, threads, records, benchStore, texts);
         model.darkProperty().addListener((o, before, now) -> useTheme(now));
+    }
+
+    /** Hears of the program's own faults, and says so above the work. */
+    Thread.UncaughtExceptionHandler faults(List<Path> folders) {
+        return new FaultWatch(
+                folders, threads.screen(), sentence -> Optional.ofNullable(view).ifPresent(it -> it.tell(sentence)), texts);
     }
 
     /** Opens the window before there is a lesson to show in it. */

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.drawing.text;
 
+import cablewright.simulator.check.VisibleText;
+import java.util.List;
+
 /**
  * What a terminal can show.
  *
@@ -11,6 +14,10 @@ public record TerminalStyle(boolean unicode, boolean colour) {
 
     /** Characters and colours of a file or a plain terminal. */
     public static final TerminalStyle ASCII = new TerminalStyle(false, false);
+
+    private static final char ESCAPE = '\u001b';
+    private static final List<String> OURS =
+            List.of("\u001b[0m", "\u001b[1m", "\u001b[32m", "\u001b[33m", "\u001b[36m");
 
     String bar() {
         return unicode ? "│" : "|";
@@ -62,14 +69,33 @@ public record TerminalStyle(boolean unicode, boolean colour) {
         return colour ? "\u001b[33m" + text + "\u001b[0m" : text;
     }
 
+    /** Whether a sign of ours to the terminal stands at a place: a colour, bold, or the end of both. */
+    private boolean isOurs(String text, int at) {
+        return colour && OURS.stream().anyMatch(sign -> text.startsWith(sign, at));
+    }
+
+    /** Makes control characters that are not ours visible: names and titles of strangers never steer the terminal. */
+    private String harmless(String text) {
+        StringBuilder shown = new StringBuilder(text.length());
+        int from = 0;
+        for (int at = text.indexOf(ESCAPE); at >= 0; at = text.indexOf(ESCAPE, at + 1)) {
+            if (isOurs(text, at)) {
+                int end = text.indexOf('m', at) + 1;
+                shown.append(VisibleText.lines(text.substring(from, at))).append(text, at, end);
+                from = end;
+            }
+        }
+        return shown.append(VisibleText.lines(text.substring(from))).toString();
+    }
+
     /**
      * Writes a text with what the terminal can show.
      *
      * @param text the text
-     * @return the same text with plain spaces; without Unicode, with the signs of ours that are not ASCII written out
+     * @return the same text with plain spaces, its control characters made visible; without Unicode, with the signs of ours that are not ASCII written out
      */
     public String plain(String text) {
-        String spaced = text.replace('\u00a0', ' ').replace('\u202f', ' ');
+        String spaced = harmless(text).replace('\u00a0', ' ').replace('\u202f', ' ');
         if (unicode) {
             return spaced;
         }

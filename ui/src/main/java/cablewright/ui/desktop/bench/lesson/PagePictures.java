@@ -5,7 +5,9 @@ import cablewright.lessons.bench.BenchDocument;
 import cablewright.lessons.bench.edit.LessonEdits;
 import cablewright.lessons.exercise.LessonPage;
 import cablewright.lessons.exercise.Picture;
+import cablewright.lessons.file.FileFault;
 import cablewright.lessons.text.Texts;
+import cablewright.simulator.file.PlainFile;
 import cablewright.ui.desktop.bench.form.FieldViewModel;
 import cablewright.ui.desktop.bench.form.IndexedRows;
 import cablewright.ui.desktop.bench.form.Order;
@@ -85,16 +87,16 @@ final class PagePictures extends VBox {
     /** Takes a picture from a file; where it can't be used, says why. */
     void add(Path file) {
         try {
-            if (Files.size(file) > Picture.MOST_BYTES) {
+            if (Files.isRegularFile(file) && Files.size(file) > Picture.MOST_BYTES) {
                 tell(texts.say("picture.large", file.getFileName(), Files.size(file), Picture.MOST_BYTES));
                 return;
             }
             String name = String.valueOf(file.getFileName()).replaceFirst("\\.[^.]*$", "");
-            Picture picture = Picture.of(name, Files.readAllBytes(file));
+            Picture picture = Picture.of(name, PlainFile.bytes(file, Picture.MOST_BYTES));
             tell(edit(texts.say("picture.step.add"), pictures -> Order.with(pictures, picture))
                     .orElse(""));
         } catch (IOException e) {
-            tell(texts.say("picture.unread", file.getFileName(), String.valueOf(e.getMessage())));
+            tell(texts.say("picture.unread", file.getFileName(), FileFault.sentence(e)));
         } catch (IllegalArgumentException e) {
             tell(texts.say("picture.unusable", file.getFileName()));
         }

@@ -2,7 +2,7 @@
 package cablewright.ui.desktop.bench.paper;
 
 import cablewright.lessons.exercise.Exercise;
-import cablewright.lessons.format.AtomicSave;
+import cablewright.lessons.file.AtomicSave;
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Trace;
