@@ -109,7 +109,7 @@ final class Round {
 
     Flag add(Instruction.SetFlag set) {
         if (flags.size() >= Attempt.MOST_FLAGS) {
-            throw new Refused("There are " + Attempt.MOST_FLAGS + " flags already; take one away first.");
+            throw new Refused("mostFlags", Attempt.MOST_FLAGS);
         }
         Flag flag = new Flag(
                 freeLetter(),
@@ -143,7 +143,7 @@ final class Round {
 
     void remove(String letter) {
         if (!flags.removeIf(flag -> flag.letter().equals(letter))) {
-            throw new Refused("There is no flag " + letter + "; 'list' shows those there are.");
+            throw new Refused("noFlag", letter);
         }
     }
 

@@ -67,7 +67,7 @@ final class RemarkWords implements FindingVisitor<String> {
 
     @Override
     public String needlessDig(Finding.NeedlessDig finding) {
-        String cost = FindingWords.marks(Math.abs(finding.marks()));
+        double cost = Math.abs(finding.marks());
         return finding.belonging()
                 .map(LineEvent::kind)
                 .map(kind -> say("remark.digOverBelonging", words.aKind(kind), cost))

@@ -60,6 +60,16 @@ public record Words(Texts texts, Quantities quantities) {
     }
 
     /**
+     * Names a kind of event for choosing: with the other words that a trade has for it.
+     *
+     * @param kind the kind
+     * @return such as "bridged tap (tee)"
+     */
+    public String kindToChoose(EventKind kind) {
+        return kind == EventKind.BRIDGED_TAP ? texts.say("choose.bridged-tap", kind(kind)) : kind(kind);
+    }
+
+    /**
      * Names a kind of event with its article.
      *
      * @param kind the kind

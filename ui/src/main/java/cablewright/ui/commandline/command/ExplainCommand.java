@@ -120,7 +120,7 @@ final class ExplainCommand implements Callable<Integer> {
         TraceTaker taker =
                 new TraceTaker(cable, line.end(), line.sourceOhms(cable), Optional.empty(), settings, root::remark);
         root.remark(taker.settingsLine(root.words()));
-        new NoticeWords(root.quantities())
+        new NoticeWords(root.words())
                 .withSteps(cable, settings.stimulus().topHertz())
                 .forEach(notice -> root.remark("note: " + notice));
         drawn.ifPresent(it -> it.write(

@@ -135,7 +135,7 @@ final class ResponseCommand implements Callable<Integer> {
         if (count == 2 && cable.testLead().isPresent()) {
             root.remark("note: the test lead is left out; it belongs to neither port");
         }
-        new NoticeWords(root.quantities()).withSteps(cable, to).forEach(notice -> root.remark("note: " + notice));
+        new NoticeWords(root.words()).withSteps(cable, to).forEach(notice -> root.remark("note: " + notice));
         CableSweep sweep = new CableSweep(cable, hertz);
         ScatteringSweep told = InputFiles.refusalsOf(file, () -> {
             if (crosstalk.isPresent()) {

@@ -134,7 +134,7 @@ final class TraceCommand implements Callable<Integer> {
                         ? taker.received(receiver.instrument(line.sourceOhms(cable), samples()), receiver.seed())
                         : taker.exact(count));
         root.remark(taker.settingsLine(root.words()));
-        new NoticeWords(root.quantities())
+        new NoticeWords(root.words())
                 .withSteps(cable, settings.stimulus().topHertz())
                 .forEach(notice -> root.remark("note: " + notice));
         output.write(new TracePictures(root.surroundings(), root.lengthUnit()).bytes(trace, settings, chosen));

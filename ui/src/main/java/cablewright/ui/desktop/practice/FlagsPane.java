@@ -133,7 +133,7 @@ final class FlagsPane extends VBox {
                     "flags.hint",
                     taken + 1,
                     all.size(),
-                    FindingWords.marks(all.get(taken).costMarks()));
+                    all.get(taken).costMarks());
             next.setText(text);
             next.setAccessibleText(text);
             next.setDisable(model.phaseProperty().get() != Phase.READING);

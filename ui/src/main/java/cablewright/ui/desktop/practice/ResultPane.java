@@ -149,7 +149,7 @@ final class ResultPane extends VBox {
     /** Where the models behind this trace are stretched: what is shown there is to be taken with care. */
     private List<Label> notices() {
         double top = sheet.attempt().settings().stimulus().topHertz();
-        return new NoticeWords(words.with(model.axis().unitProperty().get()).quantities())
+        return new NoticeWords(words.with(model.axis().unitProperty().get()))
                 .of(model.exercise().cable(), top).stream()
                         .map(sentence -> {
                             Label label = new Label(texts.say("result.notice", sentence));

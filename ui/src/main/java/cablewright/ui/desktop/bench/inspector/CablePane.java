@@ -87,7 +87,7 @@ final class CablePane extends VBox {
     private void showRemarks() {
         double top = model.trace().settings().stimulusProperty().get().topHertz();
         List<String> sentences =
-                new NoticeWords(Words.in(unit().get(), texts.locale()).quantities()).of(cable.cable(), top);
+                new NoticeWords(Words.in(unit().get(), texts.locale())).of(cable.cable(), top);
         remarks.setText(String.join("\n", sentences));
         shown(remarksHead, !sentences.isEmpty());
         shown(remarks, !sentences.isEmpty());
