@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -119,14 +120,15 @@ public final class RecoveryFolder {
     /**
      * Finds what crashes left behind. A file that can't be read is left where it is.
      *
+     * @param language the language of what the Bench itself writes
      * @return what was found, oldest first
      */
-    public List<Found> leftBehind() {
+    public List<Found> leftBehind(Locale language) {
         List<Found> found = new ArrayList<>();
         for (Path file : documents()) {
             String name = file.getFileName().toString().replace(DOCUMENT, "");
             if (!isHeld(name)) {
-                read(file, name).ifPresent(found::add);
+                read(file, name, language).ifPresent(found::add);
             }
         }
         return found;
@@ -161,9 +163,9 @@ public final class RecoveryFolder {
         }
     }
 
-    private Optional<Found> read(Path file, String name) {
+    private Optional<Found> read(Path file, String name, Locale language) {
         try {
-            BenchDocument document = BenchFile.open(file).document();
+            BenchDocument document = BenchFile.open(file, language).document();
             Path from = file(name, ORIGIN);
             String origin = Files.exists(from) ? Files.readString(from) : "";
             return Optional.of(

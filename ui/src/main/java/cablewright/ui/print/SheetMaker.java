@@ -117,7 +117,7 @@ public final class SheetMaker {
         flow.text(say("record.note", exercise.record().note()), PageFlow.QUIET);
         exercise.prediction().ifPresent(asked -> {
             flow.heading(say("prediction"));
-            flow.text(PlainText.of(asked.question()), PageFlow.INK);
+            flow.text(PlainText.of(words.quantities().inText(asked.question())), PageFlow.INK);
             asked.choices().forEach(choice -> flow.text("□  " + choice.text(), PageFlow.INK));
             asked.reasons().ifPresent(reasons -> {
                 flow.text(say("prediction.because"), PageFlow.QUIET);
@@ -158,7 +158,7 @@ public final class SheetMaker {
     }
 
     private void brief(PageFlow flow) {
-        flow.text(PlainText.of(exercise.brief()), PageFlow.INK);
+        flow.text(PlainText.of(words.quantities().inText(exercise.brief())), PageFlow.INK);
         flow.gap(4);
         String cautions = exercise.cautions().stream()
                 .map((Caution one) -> words.caution(one))
@@ -197,16 +197,16 @@ public final class SheetMaker {
         table(flow, events);
         exercise.prediction().ifPresent(asked -> {
             flow.heading(say("prediction"));
-            flow.text(PlainText.of(asked.question()), PageFlow.INK);
+            flow.text(PlainText.of(words.quantities().inText(asked.question())), PageFlow.INK);
             asked.choice(asked.correctChoiceId())
                     .ifPresent(right -> flow.text(say("prediction.right", right.text()), PageFlow.INK));
             asked.reasons()
                     .flatMap(reasons -> reasons.choice(reasons.correctChoiceId()))
                     .ifPresent(reason -> flow.text(say("prediction.reason", reason.text()), PageFlow.INK));
-            flow.text(PlainText.of(asked.explanation()), PageFlow.INK);
+            flow.text(PlainText.of(words.quantities().inText(asked.explanation())), PageFlow.INK);
         });
         flow.heading(say("explanation"));
-        flow.text(PlainText.of(exercise.explanation()), PageFlow.INK);
+        flow.text(PlainText.of(words.quantities().inText(exercise.explanation())), PageFlow.INK);
         String title = say("answer.title", exercise.title());
         return new Printout(title, paper, flow.pages(title, say("foot.answer"), (page, of) -> say("page", page, of)));
     }

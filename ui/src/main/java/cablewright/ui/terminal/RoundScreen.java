@@ -165,7 +165,7 @@ final class RoundScreen {
                 .lengthMetres()
                 .ifPresent(metres -> said.add(texts.say("record.length", words.quantities().length(metres))));
         said.add(exercise.record().farEnd().label());
-        return new Prose(columns).wrapped(String.join("; ", said), "          ");
+        return new Prose(columns, words.quantities()).wrapped(String.join("; ", said), "          ");
     }
 
     private CableDrawing drawing() {

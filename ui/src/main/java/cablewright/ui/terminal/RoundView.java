@@ -49,7 +49,7 @@ final class RoundView {
     }
 
     Prose prose() {
-        return new Prose(columns - 1);
+        return new Prose(columns - 1, words.quantities());
     }
 
     RoundScreen screen(Round round) {

@@ -26,7 +26,7 @@ public final class NoticeWords {
         this.quantities = words.quantities();
     }
 
-    private String say(String key, Object... arguments) {
+    private String notice(String key, Object... arguments) {
         return words.texts().say("notice." + key, arguments);
     }
 
@@ -40,7 +40,7 @@ public final class NoticeWords {
     public List<String> of(Cable cable, double topHertz) {
         List<String> sentences = new ArrayList<>();
         for (CableNotices.Placed placed : CableNotices.of(cable, topHertz)) {
-            sentences.add(say(
+            sentences.add(notice(
                     "place",
                     quantities.length(placed.startMetres()),
                     quantities.length(placed.endMetres()),
@@ -77,19 +77,19 @@ public final class NoticeWords {
         } catch (IllegalArgumentException tooManyPieces) {
             return Optional.empty();
         }
-        return Optional.of(say("steps", Quantities.significant(1e6 * error)));
+        return Optional.of(notice("steps", Quantities.significant(1e6 * error)));
     }
 
     private String sentence(Notice notice) {
         String key = Words.word(notice.kind());
         return switch (notice.kind()) {
             case HIGHER_MODES, PAIR_RADIATES, ABOVE_FITTED_RANGE ->
-                say(key, frequency(notice.value()), frequency(notice.limit()));
-            case POOR_FIT -> say(key, Quantities.number(100 * notice.value(), 1));
-            case STRONG_CROWDING -> say(key, Quantities.significant(notice.value()));
+                notice(key, frequency(notice.value()), frequency(notice.limit()));
+            case POOR_FIT -> notice(key, Quantities.number(100 * notice.value(), 1));
+            case STRONG_CROWDING -> notice(key, Quantities.significant(notice.value()));
             case BENT_TOO_TIGHTLY ->
-                say(key, quantities.shortLength(notice.value()), quantities.shortLength(notice.limit()));
-            case THIN_SHIELD, EQUIVALENT_GEOMETRY, FILM_ON_OFF_CENTRE_CORE -> say(key);
+                notice(key, quantities.shortLength(notice.value()), quantities.shortLength(notice.limit()));
+            case THIN_SHIELD, EQUIVALENT_GEOMETRY, FILM_ON_OFF_CENTRE_CORE -> notice(key);
         };
     }
 

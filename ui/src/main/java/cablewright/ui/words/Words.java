@@ -56,7 +56,7 @@ public record Words(Texts texts, Quantities quantities) {
      * @return such as "bridged tap"
      */
     public String kind(EventKind kind) {
-        return texts.say("kind." + kind.id());
+        return texts.sibling(Texts.KINDS).say(kind.id());
     }
 
     /**

@@ -3,6 +3,7 @@ package cablewright.lessons.bench.edit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import java.util.Locale;
 import cablewright.lessons.bench.BenchDocument;
 import cablewright.lessons.bench.BenchTemplate;
 import cablewright.lessons.exercise.LessonPage;
@@ -17,8 +18,8 @@ class LessonEditsTest {
     }
 
     private static BenchDocument document(LessonPage... pages) {
-        BenchDocument street = BenchTemplate.STREET_OF_TAPS.document();
-        return street.adding(BenchTemplate.BUILDING_RISER.document().exercise()).withPages(none -> List.of(pages));
+        BenchDocument street = BenchTemplate.STREET_OF_TAPS.document(Locale.ROOT);
+        return street.adding(BenchTemplate.BUILDING_RISER.document(Locale.ROOT).exercise()).withPages(none -> List.of(pages));
     }
 
     private static List<String> places(BenchDocument document) {

@@ -4,6 +4,7 @@ package cablewright.lessons.bench.edit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Locale;
 import cablewright.lessons.bench.BenchTemplate;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Permitted;
@@ -20,7 +21,7 @@ import org.junit.jupiter.api.Test;
 class NearestStartTest {
 
     private static final Exercise STREET =
-            BenchTemplate.STREET_OF_TAPS.document().exercise();
+            BenchTemplate.STREET_OF_TAPS.document(Locale.ROOT).exercise();
 
     @Test
     void whatIsStillPermittedStays() {

@@ -124,7 +124,7 @@ final class FlagsPane extends VBox {
         List<Node> shown = new ArrayList<>();
         int taken = model.hintsTakenProperty().get();
         for (int i = 0; i < taken; i++) {
-            MarkdownText hint = new MarkdownText(all.get(i).text());
+            MarkdownText hint = new MarkdownText(all.get(i).text(), model.axis().unitProperty());
             hint.getStyleClass().add("hint");
             shown.add(hint);
         }

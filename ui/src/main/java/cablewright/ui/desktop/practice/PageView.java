@@ -8,11 +8,13 @@ import cablewright.lessons.exercise.Reasons;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.practice.model.PageViewModel;
 import java.io.ByteArrayInputStream;
+import cablewright.ui.words.LengthUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.binding.BooleanBinding;
 import javafx.scene.AccessibleRole;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -35,6 +37,7 @@ final class PageView extends StackPane {
 
     private final PageViewModel model;
     private final Texts texts;
+    private final ObservableValue<LengthUnit> unit;
     private final Runnable turn;
     private final VBox sheet = new VBox();
     private final ScrollPane scroll = new ScrollPane(sheet);
@@ -42,7 +45,8 @@ final class PageView extends StackPane {
     private final ToggleGroup reasons = new ToggleGroup();
     private final Button on = new Button();
 
-    PageView(PageViewModel model, Texts texts, Runnable turn) {
+    PageView(PageViewModel model, Texts texts, ObservableValue<LengthUnit> unit, Runnable turn) {
+        this.unit = unit;
         this.model = model;
         this.texts = texts;
         this.turn = turn;
@@ -81,10 +85,10 @@ final class PageView extends StackPane {
         shown.add(title(model.page().title()));
         if (model.openProperty().get()) {
             model.chosen().forEach(choice -> shown.add(told(texts.say("page.yours", choice.text()))));
-            shown.add(new MarkdownText(model.page().text()));
+            shown.add(new MarkdownText(model.page().text(), unit));
             model.page().pictures().forEach(picture -> shown.add(picture(picture)));
-            model.chosen().forEach(choice -> shown.add(new MarkdownText(choice.reason())));
-            model.page().prediction().ifPresent(asked -> shown.add(new MarkdownText(asked.explanation())));
+            model.chosen().forEach(choice -> shown.add(new MarkdownText(choice.reason(), unit)));
+            model.page().prediction().ifPresent(asked -> shown.add(new MarkdownText(asked.explanation(), unit)));
             shown.add(on);
         } else {
             ask(model.page().prediction().orElseThrow(), shown);
@@ -110,7 +114,7 @@ final class PageView extends StackPane {
 
     private void ask(Prediction asked, List<Node> shown) {
         shown.add(told(texts.say("page.predict")));
-        shown.add(new MarkdownText(asked.question()));
+        shown.add(new MarkdownText(asked.question(), unit));
         addChoices(asked.choices(), answers, "page-choice-", shown);
         BooleanBinding waits = answers.selectedToggleProperty().isNull();
         if (asked.reasons().isPresent()) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.shell;
 
+import java.util.Locale;
 import cablewright.lessons.bench.BenchTemplate;
 import cablewright.lessons.bench.edit.Insertable;
 import cablewright.lessons.content.BuiltInLessons;
@@ -137,7 +138,7 @@ public final class WindowPictures {
         private void build(DesktopWindow window, Stage stage, Path folder) {
             steps.add(() -> {
                 window.view().show(Pages.BENCH);
-                window.bench().files().start(BenchTemplate.STREET_OF_TAPS.document());
+                window.bench().files().start(BenchTemplate.STREET_OF_TAPS.document(Locale.ROOT));
                 put(window.bench(), Insertable.PINCH, 103 + 12);
                 put(window.bench(), Insertable.WATER, 97);
                 window.bench().trace().axis().moveHairTo(99);

@@ -8,6 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Locale;
+import cablewright.lessons.bench.edit.BenchTexts;
 import cablewright.lessons.bench.BenchDocument;
 import cablewright.lessons.bench.BenchFile;
 import cablewright.lessons.bench.BenchTemplate;
@@ -45,6 +47,8 @@ import org.testfx.framework.junit5.Start;
 /** The Bench in the real window: an instructor builds a cable by keys and by mouse, spoils its record, saves and reopens. */
 @ExtendWith(ApplicationExtension.class)
 class BenchScreenTest {
+
+    private static final BenchTexts TEXTS = new BenchTexts(Locale.ROOT);
 
     private DesktopWindow window;
     private Hands hands;
@@ -117,7 +121,7 @@ class BenchScreenTest {
                 .step(
                         "spoil",
                         before ->
-                                before.withRecord(record -> RecordSpoiler.LEFT_OUT.spoil(record, before.cable(), 3))));
+                                before.withRecord(record -> RecordSpoiler.LEFT_OUT.spoil(record, before.cable(), 3, TEXTS))));
         assertEquals(2, bench().document().now().record().items().size());
         assertTrue(bench().files().unsavedProperty().get());
 
@@ -142,7 +146,7 @@ class BenchScreenTest {
                 .step(
                         "spoil",
                         before ->
-                                before.withRecord(record -> RecordSpoiler.LEFT_OUT.spoil(record, before.cable(), 3))));
+                                before.withRecord(record -> RecordSpoiler.LEFT_OUT.spoil(record, before.cable(), 3, TEXTS))));
         List<EventVisibility> sights =
                 bench().trace().cableTrack().sightsProperty().get();
         Path file = folder.resolve("line.json");
@@ -250,7 +254,7 @@ class BenchScreenTest {
         assertTrue(bench().files().notices().get(0).text().startsWith("Not opened: "));
         hands.click(hands.find("#bench-notices .flat"));
         Path other = folder.resolve("other.json");
-        BenchFile.save(other, BenchTemplate.STREET_OF_TAPS.document(), BenchFile.Form.EXERCISE);
+        BenchFile.save(other, BenchTemplate.STREET_OF_TAPS.document(Locale.ROOT), BenchFile.Form.EXERCISE);
         hands.run(() -> bench().files().open(other));
         assertEquals(6, cable().events().size());
         assertNotEquals(built.lesson(), bench().document().now().lesson());

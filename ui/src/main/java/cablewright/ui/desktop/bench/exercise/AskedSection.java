@@ -111,6 +111,6 @@ final class AskedSection extends VBox {
         model.document()
                 .step(
                         texts.say("record.step.draw"),
-                        now -> now.withRecord(record -> RecordEdits.drawn(record, now.cable(), eventId)));
+                        now -> now.withRecord(record -> RecordEdits.drawn(record, now.cable(), eventId, now.texts())));
     }
 }

@@ -86,7 +86,7 @@ public final class RecordViewModel {
 
     /** Makes the record that honest drawings of the cable would be. */
     public void makeFromCable() {
-        document.step(texts.say("record.step.make"), now -> now.withRecord(before -> RecordEdits.of(now.cable())));
+        document.step(texts.say("record.step.make"), now -> now.withRecord(before -> RecordEdits.of(now.cable(), now.texts())));
     }
 
     /**
@@ -107,7 +107,7 @@ public final class RecordViewModel {
     public void spoil(RecordSpoiler way) {
         long seed = chance.getAsLong();
         document.step(
-                texts.say("record.step.spoil"), now -> now.withRecord(before -> way.spoil(before, now.cable(), seed)));
+                texts.say("record.step.spoil"), now -> now.withRecord(before -> way.spoil(before, now.cable(), seed, now.texts())));
     }
 
     /**
@@ -121,7 +121,7 @@ public final class RecordViewModel {
         document.step(
                 texts.say("record.step.add"),
                 now -> now.withRecord(record -> RecordEdits.planned(
-                        record, now.cable(), kind, MIDDLE * now.cable().lengthMetres())));
+                        record, now.cable(), kind, MIDDLE * now.cable().lengthMetres(), now.texts())));
         return record().items().stream()
                 .map(RecordedItem::id)
                 .filter(id -> !before.contains(id))
@@ -136,7 +136,7 @@ public final class RecordViewModel {
     public void draw(String eventId) {
         document.step(
                 texts.say("record.step.draw"),
-                now -> now.withRecord(record -> RecordEdits.drawn(record, now.cable(), eventId)));
+                now -> now.withRecord(record -> RecordEdits.drawn(record, now.cable(), eventId, now.texts())));
     }
 
     /**
