@@ -75,29 +75,14 @@ public record BenchDocument(Lesson lesson, int index, Locale language) {
         return new BenchTexts(language);
     }
 
-    /**
-     * Returns the exercise that is worked on.
-     *
-     * @return the exercise
-     */
     public Exercise exercise() {
         return lesson.exercises().get(index);
     }
 
-    /**
-     * Returns the cable that is worked on.
-     *
-     * @return the cable
-     */
     public Cable cable() {
         return exercise().cable();
     }
 
-    /**
-     * Returns what the drawings of that cable say.
-     *
-     * @return the record
-     */
     public AsBuiltRecord record() {
         return exercise().record();
     }

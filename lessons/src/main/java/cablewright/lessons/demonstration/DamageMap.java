@@ -59,11 +59,6 @@ public final class DamageMap {
         return stride == 1 ? index : Math.min(count - 1, index / stride * stride + stride / 2);
     }
 
-    /**
-     * Returns what was asked for.
-     *
-     * @return the settings
-     */
     public DamageMapSettings settings() {
         return settings;
     }

@@ -261,11 +261,6 @@ public final class AdaptivePractice {
         }
     }
 
-    /**
-     * Returns what is known of the trainee.
-     *
-     * @return abilities by kind
-     */
     public TraineeModel trainee() {
         return trainee;
     }

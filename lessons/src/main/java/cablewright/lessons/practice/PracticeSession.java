@@ -133,11 +133,6 @@ public final class PracticeSession {
                 .map(left -> left.isNegative() ? Duration.ZERO : left);
     }
 
-    /**
-     * Returns how the sitting goes.
-     *
-     * @return the mode
-     */
     public Mode mode() {
         return mode;
     }

@@ -107,11 +107,6 @@ public final class CableProfile {
         return flat;
     }
 
-    /**
-     * Returns the pieces in order.
-     *
-     * @return the pieces
-     */
     public List<Piece> pieces() {
         return pieces;
     }

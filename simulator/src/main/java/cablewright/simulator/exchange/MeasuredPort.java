@@ -147,11 +147,6 @@ public final class MeasuredPort implements PortResponse {
                 shareBeforeZero);
     }
 
-    /**
-     * Returns what can be said about the sweep itself.
-     *
-     * @return the report
-     */
     public SweepReport report() {
         return report;
     }

@@ -43,11 +43,6 @@ public final class RecordedTrace {
         return valueColumn;
     }
 
-    /**
-     * Counts the samples.
-     *
-     * @return number of samples, 2 or more
-     */
     public int count() {
         return places.length;
     }

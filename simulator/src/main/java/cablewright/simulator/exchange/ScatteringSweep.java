@@ -95,11 +95,6 @@ public final class ScatteringSweep {
         }
     }
 
-    /**
-     * Returns the ports.
-     *
-     * @return name and reference of each
-     */
     public List<PortLabel> ports() {
         return ports;
     }

@@ -28,11 +28,6 @@ public final class Reflectometer {
         this.instrument = instrument;
     }
 
-    /**
-     * Returns what the reflectometer is.
-     *
-     * @return the instrument
-     */
     public Instrument instrument() {
         return instrument;
     }

@@ -179,11 +179,6 @@ public final class PeeledProfile {
         return layerSeconds;
     }
 
-    /**
-     * Returns the resistance against which the profile is told.
-     *
-     * @return resistance of the source [Ω]
-     */
     public double sourceOhms() {
         return sourceOhms;
     }

@@ -88,11 +88,6 @@ public final class MeasuredLine {
         return sweep.isPresent();
     }
 
-    /**
-     * Counts the ports.
-     *
-     * @return ports of the sweep; 1 for a trace
-     */
     public int ports() {
         return sweep.map(measured -> measured.ports().size()).orElse(1);
     }

@@ -61,11 +61,6 @@ public enum Quantity {
         return word;
     }
 
-    /**
-     * Returns how a value of it may be written.
-     *
-     * @return an example
-     */
     public String example() {
         return example;
     }

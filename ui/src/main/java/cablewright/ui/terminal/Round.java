@@ -102,7 +102,6 @@ final class Round {
                 flag.letter(), flag.end(), flag.startMetres() * ratio, stop, flag.kind(), flag.verdict(), velocity);
     }
 
-    /** Flags in order of their letters. */
     List<Flag> flags() {
         return List.copyOf(flags);
     }

@@ -45,11 +45,6 @@ public enum LengthUnit {
         return length * metresInOne;
     }
 
-    /**
-     * Returns the other unit.
-     *
-     * @return feet for metres, metres for feet
-     */
     public LengthUnit other() {
         return this == METRES ? FEET : METRES;
     }

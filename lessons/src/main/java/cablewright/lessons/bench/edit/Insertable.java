@@ -105,11 +105,6 @@ public enum Insertable {
         this.where = where;
     }
 
-    /**
-     * Returns what the trade calls it.
-     *
-     * @return the kind
-     */
     public EventKind kind() {
         return kind;
     }

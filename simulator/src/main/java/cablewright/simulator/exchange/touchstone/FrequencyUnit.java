@@ -23,11 +23,6 @@ public enum FrequencyUnit {
         this.hertz = hertz;
     }
 
-    /**
-     * Returns the unit as people write it.
-     *
-     * @return its symbol
-     */
     public String symbol() {
         return symbol;
     }

@@ -29,7 +29,6 @@ public final class ReceiverOptions {
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
 
-    /** Whether a receiver is asked for at all. */
     public boolean given() {
         return bandwidth.isPresent() || noise.isPresent() || averages.isPresent() || gain.isPresent();
     }

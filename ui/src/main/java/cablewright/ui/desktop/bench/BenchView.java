@@ -231,11 +231,6 @@ public final class BenchView extends BorderPane {
         }
     }
 
-    /**
-     * Returns what is on the Bench.
-     *
-     * @return its model
-     */
     public BenchViewModel model() {
         return model;
     }
@@ -265,11 +260,6 @@ public final class BenchView extends BorderPane {
         cable.requestFocus();
     }
 
-    /**
-     * Returns what a picture of the work shows.
-     *
-     * @return the three tracks
-     */
     public Node tracks() {
         return tracks;
     }

@@ -253,11 +253,6 @@ public final class ClassBookViewModel {
         return shown;
     }
 
-    /**
-     * Returns who is in the book.
-     *
-     * @return names in order
-     */
     public ObservableList<String> trainees() {
         return trainees;
     }
@@ -271,11 +266,6 @@ public final class ClassBookViewModel {
         return trainee;
     }
 
-    /**
-     * Returns what the shown records show together.
-     *
-     * @return the summary
-     */
     public ReadOnlyObjectProperty<ClassSummary> summaryProperty() {
         return summary.getReadOnlyProperty();
     }

@@ -222,11 +222,6 @@ public final class MeasuredView extends BorderPane {
         }
     }
 
-    /**
-     * Returns what a copied picture shows.
-     *
-     * @return the trace
-     */
     public Node tracks() {
         return card;
     }

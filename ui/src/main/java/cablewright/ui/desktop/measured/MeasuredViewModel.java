@@ -219,20 +219,10 @@ public final class MeasuredViewModel {
         return opened.filter(now -> now.far().isPresent()).isPresent();
     }
 
-    /**
-     * Returns the axis.
-     *
-     * @return the axis
-     */
     public AxisViewModel axis() {
         return axis;
     }
 
-    /**
-     * Returns the trace track.
-     *
-     * @return the model of the track
-     */
     public TraceTrackViewModel traceTrack() {
         return traceTrack;
     }

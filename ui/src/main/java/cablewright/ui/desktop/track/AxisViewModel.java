@@ -63,11 +63,6 @@ public final class AxisViewModel {
         moveHairTo(hairMetres.get());
     }
 
-    /**
-     * Returns all there is to show.
-     *
-     * @return the extent
-     */
     public Extent extent() {
         return extent;
     }
@@ -90,11 +85,6 @@ public final class AxisViewModel {
         return hairMetres;
     }
 
-    /**
-     * Returns the unit of the axis' labels.
-     *
-     * @return the unit
-     */
     public ObjectProperty<LengthUnit> unitProperty() {
         return unit;
     }

@@ -79,11 +79,6 @@ public final class TraceTrackViewModel {
         referenceOhms = ohms;
     }
 
-    /**
-     * Returns the shared axis.
-     *
-     * @return the axis
-     */
     public AxisViewModel axis() {
         return axis;
     }
@@ -106,11 +101,6 @@ public final class TraceTrackViewModel {
         return comparison;
     }
 
-    /**
-     * Returns the flags.
-     *
-     * @return the flags in the order in which they are drawn
-     */
     public ObjectProperty<List<FlagMarker>> pennantsProperty() {
         return pennants;
     }

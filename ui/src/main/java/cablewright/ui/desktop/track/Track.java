@@ -183,7 +183,6 @@ abstract class Track extends Region {
         return 16 * scale();
     }
 
-    /** What is shown, on the pixels of this track. */
     final DistanceView view() {
         return axis.viewProperty().get().on(gutter(), Math.max(1, getWidth() - gutter() - rightMargin()));
     }

@@ -285,38 +285,18 @@ public final class BenchTraceViewModel {
                 question.settings().velocityFraction());
     }
 
-    /**
-     * Returns the shared axis.
-     *
-     * @return the axis
-     */
     public AxisViewModel axis() {
         return axis;
     }
 
-    /**
-     * Returns what is set.
-     *
-     * @return the settings
-     */
     public SettingsViewModel settings() {
         return settings;
     }
 
-    /**
-     * Returns the trace track.
-     *
-     * @return its model
-     */
     public TraceTrackViewModel traceTrack() {
         return traceTrack;
     }
 
-    /**
-     * Returns the cable track.
-     *
-     * @return its model
-     */
     public CableTrackViewModel cableTrack() {
         return cableTrack;
     }
@@ -357,11 +337,6 @@ public final class BenchTraceViewModel {
         return facts.getReadOnlyProperty();
     }
 
-    /**
-     * Returns what would show the event that is looked at.
-     *
-     * @return the advice
-     */
     public ReadOnlyObjectProperty<Advice> adviceProperty() {
         return advice.getReadOnlyProperty();
     }
@@ -384,20 +359,10 @@ public final class BenchTraceViewModel {
         return told;
     }
 
-    /**
-     * Returns the end that is tested.
-     *
-     * @return the end
-     */
     public ObjectProperty<LineEnd> endProperty() {
         return settings.endProperty();
     }
 
-    /**
-     * Returns the lattice diagram of the trace.
-     *
-     * @return the model of the diagram
-     */
     public LatticeViewModel lattice() {
         return lattice;
     }

@@ -350,11 +350,6 @@ public final class FilesViewModel {
         write(file, then);
     }
 
-    /**
-     * Returns where the document came from.
-     *
-     * @return its file and form
-     */
     public ReadOnlyObjectProperty<Origin> originProperty() {
         return origin.getReadOnlyProperty();
     }

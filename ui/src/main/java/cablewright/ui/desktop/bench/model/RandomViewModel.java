@@ -97,7 +97,6 @@ public final class RandomViewModel {
         return family;
     }
 
-    /** How hard it is to read. @return 0 to 1 */
     public DoubleProperty difficultyProperty() {
         return difficulty;
     }

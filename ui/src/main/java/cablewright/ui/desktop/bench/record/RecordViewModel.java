@@ -53,16 +53,10 @@ public final class RecordViewModel {
         differences.set(RecordComparison.of(now.record(), now.cable()));
     }
 
-    /** The document. */
     DocumentViewModel document() {
         return document;
     }
 
-    /**
-     * Returns the record.
-     *
-     * @return the record as it is now
-     */
     public AsBuiltRecord record() {
         return document.now().record();
     }

@@ -90,20 +90,10 @@ public final class TrialView extends BorderPane {
         practice.start();
     }
 
-    /**
-     * Returns the lesson being tried.
-     *
-     * @return its model
-     */
     public PracticeViewModel model() {
         return model;
     }
 
-    /**
-     * Returns what a picture of the work shows.
-     *
-     * @return the three tracks
-     */
     public Node tracks() {
         return practice.tracks();
     }

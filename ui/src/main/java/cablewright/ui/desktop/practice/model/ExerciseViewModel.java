@@ -238,47 +238,22 @@ public final class ExerciseViewModel {
         advice.set(texts.say("problem.marking", String.valueOf(what.getMessage())));
     }
 
-    /**
-     * Returns the exercise.
-     *
-     * @return the exercise
-     */
     public Exercise exercise() {
         return exercise;
     }
 
-    /**
-     * Returns the axis of its tracks.
-     *
-     * @return the axis
-     */
     public AxisViewModel axis() {
         return axis;
     }
 
-    /**
-     * Returns what is set.
-     *
-     * @return the settings
-     */
     public SettingsViewModel settings() {
         return settings;
     }
 
-    /**
-     * Returns its flags.
-     *
-     * @return the flags
-     */
     public FlagsViewModel flags() {
         return flags;
     }
 
-    /**
-     * Returns its trace track.
-     *
-     * @return the model of the track
-     */
     public TraceTrackViewModel traceTrack() {
         return traceTrack;
     }
@@ -292,11 +267,6 @@ public final class ExerciseViewModel {
         return reveal;
     }
 
-    /**
-     * Returns how far it has come.
-     *
-     * @return the phase
-     */
     public ReadOnlyObjectProperty<Phase> phaseProperty() {
         return phase.getReadOnlyProperty();
     }
@@ -328,11 +298,6 @@ public final class ExerciseViewModel {
         return advice.getReadOnlyProperty();
     }
 
-    /**
-     * Returns how many hints were taken.
-     *
-     * @return number of hints
-     */
     public ReadOnlyIntegerProperty hintsTakenProperty() {
         return hintsTaken.getReadOnlyProperty();
     }

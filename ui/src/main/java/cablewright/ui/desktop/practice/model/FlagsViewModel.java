@@ -90,11 +90,6 @@ public final class FlagsViewModel implements FlagMarkerActions {
         return frozen.getReadOnlyProperty();
     }
 
-    /**
-     * Returns the selected flag.
-     *
-     * @return the flag
-     */
     public Optional<FlagDraft> selectedDraft() {
         return selected.get().flatMap(this::find);
     }

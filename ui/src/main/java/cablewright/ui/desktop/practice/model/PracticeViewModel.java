@@ -105,20 +105,10 @@ public final class PracticeViewModel {
         exercises.add(model);
     }
 
-    /**
-     * Returns the lesson.
-     *
-     * @return the lesson
-     */
     public Lesson lesson() {
         return lesson;
     }
 
-    /**
-     * Returns the exercises.
-     *
-     * @return their models, in order
-     */
     public List<ExerciseViewModel> exercises() {
         return Collections.unmodifiableList(exercises);
     }
@@ -132,11 +122,6 @@ public final class PracticeViewModel {
         return index.getReadOnlyProperty();
     }
 
-    /**
-     * Returns the open exercise.
-     *
-     * @return its model
-     */
     public ExerciseViewModel current() {
         return exercises.get(index.get());
     }

@@ -161,20 +161,10 @@ public final class RevealViewModel {
                 : Optional.empty();
     }
 
-    /**
-     * Returns the lattice diagram, which opens with the cable.
-     *
-     * @return the model of the diagram
-     */
     public LatticeViewModel lattice() {
         return lattice;
     }
 
-    /**
-     * Returns the cable's track.
-     *
-     * @return the model of the track
-     */
     public CableTrackViewModel cableTrack() {
         return cableTrack;
     }
