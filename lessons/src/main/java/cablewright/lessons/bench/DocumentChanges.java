@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** Tells what differs between two versions of a lesson, in the order of the later one. */
+/** Lists the differences between two versions of a lesson, in the order of the later one. */
 public final class DocumentChanges {
 
     private final List<DocumentChange> changes = new ArrayList<>();

@@ -15,7 +15,7 @@ import java.util.List;
 /**
  * The log of one trainee: JSON Lines, one attempt a line, only ever appended to.
  *
- * <p>Crash-safe: a line is written in one call and forced to disk; a last line that a crash tore is left where it is, told
+ * <p>Crash-safe: a line is written in one call and forced to disk; a last line that a crash tore is left where it is, reported
  * when the log is read, and closed with a line end before the next record, so that nothing sound is ever lost.
  */
 public final class TraineeLog {

@@ -64,7 +64,7 @@ public final class DamageMap {
     }
 
     /**
-     * Tells a finished map from a coarse one.
+     * Distinguishes a finished map from a coarse one.
      *
      * @return whether every cell was computed
      */

@@ -4,7 +4,7 @@ package cablewright.lessons.generation;
 import cablewright.simulator.cable.EventKind;
 import java.util.List;
 
-/** Two things that are to be told apart in one exercise. */
+/** Two things that are to be distinguished in one exercise. */
 public enum Contrast {
     /** Nothing in particular. */
     NONE(""),
@@ -19,7 +19,7 @@ public enum Contrast {
         this.letter = letter;
     }
 
-    /** The letter by which the name of an exercise tells it; none for nothing in particular. */
+    /** The letter that stands for it in the name of an exercise; empty for no contrast. */
     String letter() {
         return letter;
     }
@@ -34,7 +34,7 @@ public enum Contrast {
     }
 
     /**
-     * Tells whether lines of a family can have both.
+     * Returns whether lines of a family can have both.
      *
      * @param family the family
      * @return whether an exercise can be asked for

@@ -103,7 +103,7 @@ public final class ExerciseGenerator {
         return Optional.of(exercise(dice, request, plan, instrument, view, sights));
     }
 
-    /** Whether what is to be told apart is there, and the ghost that is promised can be seen. */
+    /** Whether the contrast is there, and a promised ghost can be seen. */
     private boolean hasContrast(GenerationRequest request, CablePlan plan, Instrument instrument, Settings view) {
         List<Event> events = plan.cable().events();
         return switch (request.contrast()) {

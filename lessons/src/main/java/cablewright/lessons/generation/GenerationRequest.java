@@ -13,8 +13,8 @@ import java.util.Optional;
  * @param seed the same request and seed give the same exercise
  * @param families families to choose from, at least one
  * @param damage kinds of damage to choose from; empty for all that the family knows
- * @param difficulty 0 (plain) to 1 (near the limit of what can be told), kept to hundredths
- * @param contrast what is to be told apart
+ * @param difficulty 0 (plain) to 1 (near the limit of what can be distinguished), kept to hundredths
+ * @param contrast what is to be distinguished
  */
 public record GenerationRequest(
         long seed, List<ExerciseFamily> families, List<EventKind> damage, double difficulty, Contrast contrast) {
@@ -54,7 +54,7 @@ public record GenerationRequest(
     }
 
     /**
-     * Asks for nothing in particular to be told apart.
+     * Asks for no contrast.
      *
      * @param seed the seed
      * @param families families to choose from
@@ -77,7 +77,7 @@ public record GenerationRequest(
     }
 
     /**
-     * Returns the name of the exercise that comes of the request; the request can be told from it again.
+     * Returns the name of the exercise that comes of the request; the request can be recovered from it.
      *
      * @return {@code made-SEED-DIFFICULTY-FAMILIES-KINDS}, numbers in base 36, with a letter behind for a contrast
      */
@@ -96,7 +96,7 @@ public record GenerationRequest(
     }
 
     /**
-     * Tells the request from the name of an exercise that was made.
+     * Recovers the request from the name of a generated exercise.
      *
      * @param exerciseId the exercise's name
      * @return the request; empty where the exercise was not made by a generator

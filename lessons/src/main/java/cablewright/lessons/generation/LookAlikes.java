@@ -39,7 +39,7 @@ final class LookAlikes {
         this.memory = memory;
     }
 
-    /** Whether each damage of the cable can be told from every look-alike. */
+    /** Whether each damage of the cable can be distinguished from every look-alike. */
     boolean allToldApart(Cable cable, double ohms) {
         Trace with = trace(cable);
         for (Event event : cable.events()) {

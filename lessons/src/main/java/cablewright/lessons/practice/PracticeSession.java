@@ -49,7 +49,7 @@ public final class PracticeSession {
      * Starts a sitting without end.
      *
      * @param practice what is known of the trainee
-     * @param clock tells the time
+     * @param clock gives the time
      * @return the sitting
      */
     public static PracticeSession untimed(AdaptivePractice practice, Clock clock) {
@@ -60,7 +60,7 @@ public final class PracticeSession {
      * Starts a round against the clock.
      *
      * @param practice what is known of the trainee
-     * @param clock tells the time
+     * @param clock gives the time
      * @param limit how long it lasts, above 0
      * @return the sitting
      */
@@ -75,7 +75,7 @@ public final class PracticeSession {
      * Starts a review of the mistakes that are due now.
      *
      * @param practice what is known of the trainee
-     * @param clock tells the time
+     * @param clock gives the time
      * @return the sitting; it has no exercise where nothing is due
      */
     public static PracticeSession review(AdaptivePractice practice, Clock clock) {
@@ -113,7 +113,7 @@ public final class PracticeSession {
     }
 
     /**
-     * Tells whether no new exercise comes.
+     * Returns whether no new exercise comes.
      *
      * @return whether the time is up or all that was due has been asked
      */
@@ -124,7 +124,7 @@ public final class PracticeSession {
     }
 
     /**
-     * Tells how much time is left.
+     * Returns how much time is left.
      *
      * @return the time, never below zero; empty where there is no limit
      */

@@ -86,7 +86,7 @@ public final class CableProfile {
         return new CableProfile(pieces);
     }
 
-    /** A split stretch is told by the impedance that it shows, since no one of its modes' does. */
+    /** A split stretch is drawn with the impedance that it shows, which is that of neither mode. */
     private static Element shown(Element.Split split, Element inside) {
         if (!(inside instanceof Element.Line)) {
             return inside;

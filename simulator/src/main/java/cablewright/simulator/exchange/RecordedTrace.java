@@ -26,7 +26,7 @@ public final class RecordedTrace {
     }
 
     /**
-     * Tells whether the file gives times.
+     * Returns whether the file gives times.
      *
      * @return whether places are times [s]; otherwise they are distances [m]
      */

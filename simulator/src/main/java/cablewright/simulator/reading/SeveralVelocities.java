@@ -57,7 +57,7 @@ public record SeveralVelocities(List<Run> runs) {
     }
 
     /**
-     * Tells what a setting costs at the end of each run.
+     * Returns what a setting costs at the end of each run.
      *
      * @param setFraction velocity that is set, over that of light, above 0
      * @return one entry for each run, in order
@@ -119,7 +119,7 @@ public record SeveralVelocities(List<Run> runs) {
     }
 
     /**
-     * Tells the true place of a shown distance.
+     * Returns the true place of a shown distance.
      *
      * @param shownMetres distance as shown [m], 0 or more
      * @param setFraction velocity that was set, over that of light, above 0

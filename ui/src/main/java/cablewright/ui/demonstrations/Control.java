@@ -33,7 +33,7 @@ public record Control(String id, Form form, Measure measure, double least, doubl
         LENGTH,
         /** A time. */
         TIME,
-        /** A share, told in percent. */
+        /** A share, shown in percent. */
         SHARE,
         /** A plain number with two digits after the point. */
         NUMBER,
@@ -111,7 +111,7 @@ public record Control(String id, Form form, Measure measure, double least, doubl
     }
 
     /**
-     * Tells a value.
+     * Writes a value.
      *
      * @param value the value
      * @param quantities how numbers are written

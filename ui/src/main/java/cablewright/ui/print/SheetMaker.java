@@ -102,7 +102,7 @@ public final class SheetMaker {
     }
 
     /**
-     * Makes the worksheet. It tells nothing that the trainee is to find.
+     * Makes the worksheet. It shows nothing that the trainee is to find.
      *
      * @return its pages
      */

@@ -76,7 +76,7 @@ public final class PracticeTerminal {
      * @param lesson the lesson
      * @param trainee who practises
      * @param screen how things are shown
-     * @param clock tells when attempts begin and end
+     * @param clock gives the times at which attempts begin and end
      * @param keeper writes attempts to files
      */
     public PracticeTerminal(Lesson lesson, String trainee, Screen screen, Clock clock, AttemptKeeper keeper) {
@@ -91,7 +91,7 @@ public final class PracticeTerminal {
      * @param committed receives each marked attempt
      * @param trainee who practises
      * @param screen how things are shown
-     * @param clock tells when attempts begin and end
+     * @param clock gives the times at which attempts begin and end
      * @param keeper writes attempts to files
      */
     public PracticeTerminal(

@@ -14,7 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Tells which way a wave took. */
+/** Describes the path of a wave. */
 public final class PathWords {
 
     private static final int MOST_SHARES = 3;
@@ -23,10 +23,10 @@ public final class PathWords {
     private final Cable cable;
 
     /**
-     * Tells the paths of a cable.
+     * Describes the paths of a cable.
      *
      * @param words the words
-     * @param cable the cable, told from its near end
+     * @param cable the cable, with distances from its near end
      */
     public PathWords(Words words, Cable cable) {
         this.words = words;
@@ -38,7 +38,7 @@ public final class PathWords {
     }
 
     /**
-     * Tells where the wave turned round, in order.
+     * Returns where the wave turned round, in order.
      *
      * @param path the path
      * @return such as "the splice at 31.0 m, then the tap at 12.0 m, then the splice at 31.0 m"
@@ -71,7 +71,7 @@ public final class PathWords {
     }
 
     /**
-     * Tells whose an extremum of a trace is.
+     * Names the events that cause a peak or dip of a trace.
      *
      * @param bump the extremum
      * @return such as "at 31.0 m, up by 3.1 %: the splice at 31.0 m +3.0 %"

@@ -110,7 +110,7 @@ public record Words(Texts texts, Quantities quantities) {
     }
 
     /**
-     * Tells an outgoing wave.
+     * Writes an outgoing wave.
      *
      * @param stimulus the wave
      * @return such as "5 ns pulse" or "2 ns step"
@@ -121,7 +121,7 @@ public record Words(Texts texts, Quantities quantities) {
     }
 
     /**
-     * Tells what a record says of the end of the line.
+     * Writes what a record says of the end of the line.
      *
      * @param end the record's end
      * @return such as "end: terminated"
@@ -131,7 +131,7 @@ public record Words(Texts texts, Quantities quantities) {
     }
 
     /**
-     * Tells what a line ends in.
+     * Writes what a line ends in.
      *
      * @param end the end
      * @return such as "end: open" or "end: 75 Ω"

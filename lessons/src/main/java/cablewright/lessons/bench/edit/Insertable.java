@@ -119,7 +119,7 @@ public enum Insertable {
     }
 
     /**
-     * Tells what can be put on a type of cable.
+     * Lists what can be put on a type of cable.
      *
      * @param type the type
      * @return hardware first, then damage

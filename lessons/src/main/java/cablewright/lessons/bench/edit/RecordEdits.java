@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * Edits of an as-built record: made from the cable as honest drawings would show it, then spoilt as drawings are: a wrong
+ * Edits of an as-built record: made from the cable as accurate drawings would show it, then spoilt as drawings are: a wrong
  * distance, a splice that nobody drew, a tap that was planned and never built.
  */
 public final class RecordEdits {
@@ -24,7 +24,7 @@ public final class RecordEdits {
     private RecordEdits() {}
 
     /**
-     * Makes the record that honest drawings would be: all hardware at its place to a tenth of a metre, changes of cable,
+     * Makes the record that accurate drawings would be: all hardware at its place to a tenth of a metre, changes of cable,
      * length and end, and nothing of damage.
      *
      * @param cable the cable

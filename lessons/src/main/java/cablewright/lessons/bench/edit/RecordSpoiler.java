@@ -22,7 +22,7 @@ public enum RecordSpoiler {
     NEVER_BUILT;
 
     /**
-     * Tells whether a record can be spoilt so.
+     * Returns whether a record can be spoilt so.
      *
      * @param record the record
      * @return false where it would take an item and has none

@@ -185,7 +185,7 @@ final class NetlistWriter implements ElementVisitor<Void> {
         return null;
     }
 
-    /** Tells a part that is nothing but a wire: no resistance and no inductance where they alone would count. */
+    /** Recognises a part that is nothing but a wire: no resistance and no inductance where they alone would count. */
     private static boolean isWire(Lumped part) {
         boolean nothingR = part.resistanceOhms().orElse(0) == 0;
         boolean nothingL = part.inductanceHenries().orElse(0) == 0;

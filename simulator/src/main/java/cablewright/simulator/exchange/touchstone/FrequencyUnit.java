@@ -4,7 +4,7 @@ package cablewright.simulator.exchange.touchstone;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Units of frequency that a Touchstone file can be told in. */
+/** Units of frequency in a Touchstone file. */
 public enum FrequencyUnit {
     /** Hertz. */
     HZ("Hz", 1),

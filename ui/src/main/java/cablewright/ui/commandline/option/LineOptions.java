@@ -11,7 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** How an instrument is joined to a line and how its axis is told, as options. What is left out suits the cable. */
+/** Options for how an instrument is connected to a line and how its axis is scaled. Defaults suit the cable. */
 public final class LineOptions {
 
     private static final double USUAL_OVER_LENGTH = 1.15;

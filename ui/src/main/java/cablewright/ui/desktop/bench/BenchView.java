@@ -220,7 +220,7 @@ public final class BenchView extends BorderPane {
         }
     }
 
-    /** Offers what can be put at the hair line, beside it. */
+    /** Offers what can be put at the cursor, beside it. */
     private void openInsertMenu() {
         double x = Math.max(0, Math.min(cable.getWidth(), cable.hairPixel()));
         var corner = cable.localToScreen(x + 8, 0);

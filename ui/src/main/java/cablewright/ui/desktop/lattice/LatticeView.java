@@ -26,7 +26,7 @@ import javafx.scene.paint.Color;
 
 /**
  * The lattice diagram on the screen. The pointer, or the arrow keys up and down, choose an echo; its way stands out, and a
- * line under the diagram tells it.
+ * line under the diagram describes it.
  */
 public final class LatticeView extends BorderPane {
 

@@ -26,7 +26,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 
 /**
  * The lattice diagram of the trace that is shown: worked out when it is opened and anew when another trace comes, with the
- * echoes that are pointed at. The hair line points at the extremum of the trace where it stands; what is pointed at on the
+ * echoes that are pointed at. The cursor points at the extremum of the trace where it stands; what is pointed at on the
  * diagram is marked on the trace.
  */
 public final class LatticeViewModel {
@@ -48,7 +48,7 @@ public final class LatticeViewModel {
     /**
      * What the trace is of.
      *
-     * @param cable the cable, told from its near end
+     * @param cable the cable, with distances from its near end
      * @param instrument the instrument
      * @param end the end that is tested
      */
@@ -58,7 +58,7 @@ public final class LatticeViewModel {
      * Makes the model of a diagram that is shut.
      *
      * @param trace the trace's track
-     * @param subject tells what the trace is of; empty while that may not be seen
+     * @param subject gives what the trace is of; empty while that may not be seen
      * @param words the words
      * @param threads where to work
      * @param problems receives what went wrong
@@ -193,7 +193,7 @@ public final class LatticeViewModel {
     }
 
     /**
-     * Points at echoes of the diagram; the trace is marked where it shows them, and the hair line goes to the highest.
+     * Points at echoes of the diagram; the trace is marked where it shows them, and the cursor goes to the highest.
      *
      * @param echoes their places in the diagram's list; none to point at nothing
      */

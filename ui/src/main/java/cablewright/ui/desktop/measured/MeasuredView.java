@@ -31,7 +31,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 
-/** A measured line on the screen: what its file tells, its trace, the settings that the file supports, and candidate events. */
+/** A measured line on the screen: its file, its trace, the settings that the file supports, and candidate events. */
 public final class MeasuredView extends BorderPane {
 
     private final MeasuredViewModel model;

@@ -211,7 +211,7 @@ public final class MeasuredViewModel {
     }
 
     /**
-     * Tells whether the file has both ends.
+     * Returns whether the file has both ends.
      *
      * @return whether it is a sweep of two ports
      */

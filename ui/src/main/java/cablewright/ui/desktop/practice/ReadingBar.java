@@ -36,7 +36,7 @@ public final class ReadingBar extends FlowPane {
      *
      * @param aids what helps
      * @param settings where the velocity is set
-     * @param axis the axis, which knows the unit and the hair line
+     * @param axis the axis, which knows the unit and the cursor
      * @param otherEnd lays the other end over, or takes it away; empty where there is one end only
      * @param texts texts of the desktop
      */

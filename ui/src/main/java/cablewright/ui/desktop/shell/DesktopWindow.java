@@ -124,7 +124,7 @@ final class DesktopWindow {
         view.start();
     }
 
-    /** Starts a sitting of practice, in place of what was shown; where nothing is due, says so. */
+    /** Starts a practice session, in place of what was shown; where nothing is due, says so. */
     void practise(PractiseMenu.Wish wish) {
         String trainee = trainee();
         Optional<Lesson> opened = Optional.ofNullable(practice).map(PracticeViewModel::lesson);

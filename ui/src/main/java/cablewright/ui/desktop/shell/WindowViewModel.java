@@ -46,7 +46,7 @@ public final class WindowViewModel {
         return trainee;
     }
 
-    /** Tells lengths in the other unit. */
+    /** Shows lengths in the other unit. */
     public void switchUnit() {
         unit.set(unit.get().other());
     }

@@ -169,7 +169,7 @@ abstract class Track extends Region {
         return Font.font(font.get().getFamily(), 0.88 * font.get().getSize());
     }
 
-    /** Tells how much larger than usual everything is drawn. */
+    /** Returns the scale at which everything is drawn. */
     final double scale() {
         return font.get().getSize() / BASE_FONT;
     }

@@ -66,7 +66,7 @@ public final class BenchTraceViewModel {
     private boolean isQuiet;
 
     /**
-     * What would show the event that is told of.
+     * The setting that would show the described event.
      *
      * @param isSearching whether it is still being looked for
      * @param suggestion the setting that shows it best; empty where none is known
@@ -230,7 +230,7 @@ public final class BenchTraceViewModel {
                 this::showProblem);
     }
 
-    /** Works out what is told of the one event that is looked at, and what would show it. */
+    /** Computes the visibility of the selected event, and the setting that would show it. */
     private void tell() {
         Optional<EventVisibility> sight = told.get().flatMap(this::sightOf);
         if (sight.isEmpty() || sightsAreOld.get()) {
@@ -273,7 +273,7 @@ public final class BenchTraceViewModel {
     }
 
     /**
-     * Tells where things lie on the axis.
+     * Returns where things lie on the axis.
      *
      * @param without names of events that are left out, since they are being moved
      * @return the places
@@ -320,7 +320,7 @@ public final class BenchTraceViewModel {
     }
 
     /**
-     * Returns whether what is told of visibility belongs to an earlier cable.
+     * Returns whether the visibility shown belongs to an earlier cable.
      *
      * @return true until it is looked at again
      */
@@ -329,7 +329,7 @@ public final class BenchTraceViewModel {
     }
 
     /**
-     * Returns what is told of the event that is looked at.
+     * Returns the visibility of the selected event.
      *
      * @return one entry for each of its places; nothing until it is worked out
      */

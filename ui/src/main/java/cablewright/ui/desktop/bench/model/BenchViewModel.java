@@ -143,7 +143,7 @@ public final class BenchViewModel {
     }
 
     /**
-     * Tells which document counts as saved.
+     * Returns which document counts as saved.
      *
      * @param document the document as it lies in its file
      */

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** Tells what differs between two versions of a document. */
+/** Lists the differences between two versions of a document. */
 final class ChangeWords {
 
     private static final int MOST_TOLD = 5;

@@ -284,7 +284,7 @@ public final class FilesViewModel {
         }
     }
 
-    /** Tells what changed since the document was saved or opened. */
+    /** Says what changed since the document was saved or opened. */
     public void tellChanges() {
         String told = changesSinceSaved();
         tell(told.isEmpty() ? "changes.none" : "changes.since", told);

@@ -78,13 +78,13 @@ public final class RecordViewModel {
         return document.move(name, "record/" + of, now -> now.withRecord(edit));
     }
 
-    /** Makes the record that honest drawings of the cable would be. */
+    /** Makes the record that accurate drawings of the cable would be. */
     public void makeFromCable() {
         document.step(texts.say("record.step.make"), now -> now.withRecord(before -> RecordEdits.of(now.cable(), now.texts())));
     }
 
     /**
-     * Tells whether the record can be spoilt in some way.
+     * Returns whether the record can be spoilt in some way.
      *
      * @param way the way
      * @return whether there is anything to spoil

@@ -40,7 +40,7 @@ public final class TrialView extends BorderPane {
      * @param document what is on the Bench
      * @param unit the unit of lengths
      * @param threads where to work and where to show
-     * @param clock tells when exercises are opened and committed
+     * @param clock gives the times at which exercises are opened and committed
      * @param back goes back to the Bench
      * @param locale the language
      */

@@ -62,7 +62,7 @@ public final class ExerciseViewModel {
      * @param marker who marks it
      * @param threads where to work and where to show
      * @param texts texts of the desktop
-     * @param clock tells when it was opened and committed
+     * @param clock gives the times at which it was opened and committed
      */
     public ExerciseViewModel(Exercise exercise, Marker marker, Threads threads, Texts texts, Clock clock) {
         this.exercise = exercise;
@@ -125,7 +125,7 @@ public final class ExerciseViewModel {
     }
 
     /**
-     * Tells whether both ends may be tested.
+     * Returns whether both ends may be tested.
      *
      * @return whether the other end can be laid over
      */

@@ -48,7 +48,7 @@ public final class FlagsViewModel implements FlagMarkerActions {
     /**
      * Returns the flags.
      *
-     * @return the flags by letter, told at the set velocity
+     * @return the flags by letter, with distances at the set velocity
      */
     public ReadOnlyObjectProperty<List<FlagDraft>> draftsProperty() {
         return drafts.getReadOnlyProperty();
@@ -328,7 +328,7 @@ public final class FlagsViewModel implements FlagMarkerActions {
     }
 
     /**
-     * Tells the flags as pennants of the end that is tested.
+     * Returns the flags of the tested end as pennants.
      *
      * @return those read from this end
      */

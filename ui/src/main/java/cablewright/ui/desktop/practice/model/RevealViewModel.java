@@ -77,7 +77,7 @@ public final class RevealViewModel {
                 problems);
     }
 
-    /** Opens the cable, and works out the reasons behind the marks. Before this nothing of it is told. */
+    /** Opens the cable, and works out the reasons behind the marks. Before this nothing of it is shown. */
     void open(MarkSheet sheet) {
         open = true;
         lookAgain();

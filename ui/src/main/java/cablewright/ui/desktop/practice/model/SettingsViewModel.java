@@ -151,7 +151,7 @@ public final class SettingsViewModel {
     }
 
     /**
-     * Tells whether both pulses and steps may be sent.
+     * Returns whether both pulses and steps may be sent.
      *
      * @return true if there is a choice
      */
@@ -197,7 +197,7 @@ public final class SettingsViewModel {
     }
 
     /**
-     * Tells whether a setting can be changed at all.
+     * Returns whether a setting can be changed at all.
      *
      * @param setting the setting
      * @return true if there is more than one choice
