@@ -242,7 +242,7 @@ public record BenchDocument(Lesson lesson, int index, Locale language) {
     }
 
     /**
-     * Changes what is said of the lesson.
+     * Changes the texts of the lesson.
      *
      * @param id its name in files
      * @param title one line
@@ -251,7 +251,7 @@ public record BenchDocument(Lesson lesson, int index, Locale language) {
      * @param passMarkFraction share of the marks from which it is passed
      * @return the document
      */
-    public BenchDocument told(String id, String title, String introduction, String worldNote, double passMarkFraction) {
+    public BenchDocument withTexts(String id, String title, String introduction, String worldNote, double passMarkFraction) {
         return new BenchDocument(
                 new Lesson(id, title, introduction, worldNote, passMarkFraction, lesson.exercises(), lesson.pages()),
                 index,

@@ -47,14 +47,14 @@ public final class DocumentChanges {
     }
 
     private void lesson(Lesson before, Lesson after) {
-        boolean told = before.id().equals(after.id())
+        boolean alike = before.id().equals(after.id())
                 && before.title().equals(after.title())
                 && before.introduction().equals(after.introduction())
                 && before.worldNote().equals(after.worldNote())
                 && before.passMarkFraction() == after.passMarkFraction()
                 && before.pages().equals(after.pages());
-        if (!told) {
-            changes.add(new DocumentChange(What.LESSON_TOLD, after.title(), ""));
+        if (!alike) {
+            changes.add(new DocumentChange(What.LESSON_TEXTS, after.title(), ""));
         }
         if (!common(before, after).equals(common(after, before))) {
             changes.add(new DocumentChange(What.ORDER, after.title(), ""));

@@ -74,7 +74,7 @@ public final class ExerciseGenerator {
                 return exercise.get();
             }
         }
-        throw new IllegalStateException("no exercise of " + MOST_DRAWS + " draws could be told apart for " + request
+        throw new IllegalStateException("no exercise of " + MOST_DRAWS + " draws could be distinguished for " + request
                 + "; ask for more kinds or another difficulty");
     }
 

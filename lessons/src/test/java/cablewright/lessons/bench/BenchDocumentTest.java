@@ -268,7 +268,7 @@ class BenchDocumentTest {
     void theExplanationIsDraftedFromHowEachEventShows() {
         BenchDocument wet = street().withCable(cable -> Insertable.PINCH.putOn(cable, 120, 1));
         String draft = ExplanationDrafts.of(wet.exercise(), new PropagationCache(), Locale.ROOT, () -> false);
-        assertTrue(draft.contains("**pinch** at 120"), draft);
+        assertTrue(draft.contains("**pinch** at {120"), draft);
         assertEquals(wet.cable().events().size(), draft.lines().count());
     }
 }

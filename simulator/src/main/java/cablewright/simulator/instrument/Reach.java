@@ -43,7 +43,7 @@ public record Reach(double longestRecordSeconds, double shortestEdgeSeconds) {
         }
         if (edgeSeconds < shortestEdgeSeconds * (1 - 1e-9)) {
             throw new IllegalArgumentException("the shortest edge of the pulse is " + edgeSeconds
-                    + " s after the receiver; this response tells edges of " + shortestEdgeSeconds
+                    + " s after the receiver; this response supports edges of " + shortestEdgeSeconds
                     + " s and longer: use a wider pulse or a slower step");
         }
     }

@@ -117,7 +117,7 @@ public record Control(String id, Form form, Measure measure, double least, doubl
      * @param quantities how numbers are written
      * @return number and unit
      */
-    public String told(double value, Quantities quantities) {
+    public String written(double value, Quantities quantities) {
         switch (measure) {
             case LENGTH:
                 return quantities.shortLength(value);

@@ -260,9 +260,9 @@ public final class SheetMaker {
     }
 
     private String what(LineEvent event) {
-        Optional<Event> told = exercise.cable().event(event.eventId());
+        Optional<Event> found = exercise.cable().event(event.eventId());
         String kind = words.kind(event.kind());
-        return told.map(it -> say("event.detail", kind, new EventWords(words).detail(it)))
+        return found.map(it -> say("event.detail", kind, new EventWords(words).detail(it)))
                 .orElseGet(() -> event.eventId().equals(VisibilityAnalysis.END_OF_LINE) ? kind : event.eventId());
     }
 

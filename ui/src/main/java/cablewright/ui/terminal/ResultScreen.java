@@ -45,7 +45,7 @@ final class ResultScreen {
         }
         out.append("\n");
         boolean step = sheet.attempt().settings().stimulus().isStep();
-        new FindingWords(words, exercise, reasons, step).tell(sheet).forEach(told -> out.append(finding(told)));
+        new FindingWords(words, exercise, reasons, step).tell(sheet).forEach(finding -> out.append(finding(finding)));
         return out.toString();
     }
 
@@ -53,17 +53,17 @@ final class ResultScreen {
         return number == 0 ? "" : texts.say(key, number);
     }
 
-    private String finding(FindingText told) {
-        String head = sign(told) + " "
-                + told.letter().map(letter -> letter + "  ").orElse("")
-                + told.title()
-                + (told.marks().isEmpty() ? "" : "  [" + told.marks() + "]");
-        return prose.wrapped(head, "  ") + (told.why().isEmpty() ? "" : prose.wrapped(told.why(), "      "));
+    private String finding(FindingText finding) {
+        String head = sign(finding) + " "
+                + finding.letter().map(letter -> letter + "  ").orElse("")
+                + finding.title()
+                + (finding.marks().isEmpty() ? "" : "  [" + finding.marks() + "]");
+        return prose.wrapped(head, "  ") + (finding.why().isEmpty() ? "" : prose.wrapped(finding.why(), "      "));
     }
 
     /** A sign and a colour, each enough by itself. */
-    private String sign(FindingText told) {
-        return switch (told.outcome()) {
+    private String sign(FindingText finding) {
+        return switch (finding.outcome()) {
             case RIGHT -> style.good(style.unicode() ? "✓" : "+");
             case PARTLY -> style.bad("~");
             case WRONG -> style.bad(style.unicode() ? "✗" : "x");

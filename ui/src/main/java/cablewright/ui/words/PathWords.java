@@ -43,7 +43,7 @@ public final class PathWords {
      * @param path the path
      * @return such as "the splice at 31.0 m, then the tap at 12.0 m, then the splice at 31.0 m"
      */
-    public String told(WavePath path) {
+    public String description(WavePath path) {
         String way = path.turns().stream()
                 .map(this::turn)
                 .reduce((before, after) -> say("path.then", before, after))
@@ -81,7 +81,7 @@ public final class PathWords {
         bump.shares().stream()
                 .limit(MOST_SHARES)
                 .forEach(share -> whose.add(
-                        say("bump.share", told(share.path()), words.quantities().percent(share.volts()))));
+                        say("bump.share", description(share.path()), words.quantities().percent(share.volts()))));
         if (bump.shares().size() > MOST_SHARES) {
             whose.add(say("bump.more", bump.shares().size() - MOST_SHARES));
         }

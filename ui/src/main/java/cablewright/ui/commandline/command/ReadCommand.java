@@ -165,12 +165,12 @@ final class ReadCommand implements Callable<Integer> {
             seconds[i] = trace.seconds(i);
             metres[i] = trace.metres(i);
         }
-        Map<String, Object> told = new LinkedHashMap<>();
-        told.put("velocity_fraction", trace.settings().velocityFraction());
-        told.put("range_m", trace.settings().rangeMetres());
+        Map<String, Object> metadata = new LinkedHashMap<>();
+        metadata.put("velocity_fraction", trace.settings().velocityFraction());
+        metadata.put("range_m", trace.settings().rangeMetres());
         TakenTrace taken = new TakenTrace(
                 shown.title(),
-                told,
+                metadata,
                 List.of(
                         new Column("time_s", seconds),
                         new Column("distance_m", metres),

@@ -87,13 +87,13 @@ final class ResponseCommand implements Callable<Integer> {
         }
         new NoticeWords(root.words()).withSteps(cable, to).forEach(notice -> root.remark("note: " + notice));
         CableSweep sweep = new CableSweep(cable, hertz);
-        ScatteringSweep told = InputFiles.refusalsOf(file, () -> {
+        ScatteringSweep scattering = InputFiles.refusalsOf(file, () -> {
             if (crosstalk.isPresent()) {
                 return sweep.besideEachOther(crosstalk.get(), near, far);
             }
             return count == 1 ? sweep.onePort(near) : sweep.twoPorts(near, far);
         });
-        output.write(written(told, cable));
+        output.write(written(scattering, cable));
         return ExitCode.DONE;
     }
 

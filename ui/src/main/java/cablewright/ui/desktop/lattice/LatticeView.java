@@ -87,17 +87,17 @@ public final class LatticeView extends BorderPane {
     }
 
     private Label foot() {
-        Label told = new Label();
-        told.setId("lattice-told");
-        told.setWrapText(true);
-        told.getStyleClass().add("lattice-told");
-        told.textProperty()
+        Label description = new Label();
+        description.setId("lattice-description");
+        description.setWrapText(true);
+        description.getStyleClass().add("lattice-description");
+        description.textProperty()
                 .bind(Bindings.createStringBinding(
                         () -> model.toldProperty().get().isEmpty()
                                 ? texts.say("lattice.hint")
                                 : model.toldProperty().get(),
                         model.toldProperty()));
-        return told;
+        return description;
     }
 
     private void refresh() {

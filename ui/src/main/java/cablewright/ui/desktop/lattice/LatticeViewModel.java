@@ -42,7 +42,7 @@ public final class LatticeViewModel {
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
     private final ReadOnlyObjectWrapper<Optional<Lattice>> lattice = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Set<Integer>> chosen = new ReadOnlyObjectWrapper<>(Set.of());
-    private final ReadOnlyObjectWrapper<String> told = new ReadOnlyObjectWrapper<>("");
+    private final ReadOnlyObjectWrapper<String> description = new ReadOnlyObjectWrapper<>("");
     private boolean pointing;
 
     /**
@@ -121,7 +121,7 @@ public final class LatticeViewModel {
      * @return a sentence; empty while nothing is
      */
     public ReadOnlyObjectProperty<String> toldProperty() {
-        return told.getReadOnlyProperty();
+        return description.getReadOnlyProperty();
     }
 
     /** Opens the diagram, or shuts it. */
@@ -188,7 +188,7 @@ public final class LatticeViewModel {
         }
         Optional<Lattice.Bump> bump = lattice.get().get().bumpNear(metres, nearMetres());
         chosen.set(bump.map(Lattice.Bump::echoes).orElse(Set.of()));
-        told.set(bump.map(Lattice.Bump::told).orElse(""));
+        description.set(bump.map(Lattice.Bump::description).orElse(""));
         trace.lookHereProperty().set(List.of());
     }
 
@@ -200,7 +200,7 @@ public final class LatticeViewModel {
     public void pointAt(Set<Integer> echoes) {
         if (lattice.get().isEmpty() || echoes.isEmpty()) {
             chosen.set(Set.of());
-            told.set("");
+            description.set("");
             trace.lookHereProperty().set(List.of());
             return;
         }
@@ -208,7 +208,7 @@ public final class LatticeViewModel {
         int best = highest(echoes, all);
         chosen.set(echoes.size() > 1 ? Set.of(best) : Set.copyOf(echoes));
         Lattice.Echo echo = all.get(best);
-        told.set(words.texts().say("lattice.echo", echo.shown(), echo.height(), echo.way()));
+        description.set(words.texts().say("lattice.echo", echo.shown(), echo.height(), echo.way()));
         double shown = echo.path().shownMetres();
         trace.lookHereProperty().set(List.of(new Extent(shown, shown + 2 * nearMetres())));
         pointing = true;

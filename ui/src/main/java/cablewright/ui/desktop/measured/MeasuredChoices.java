@@ -64,10 +64,10 @@ final class MeasuredChoices {
         for (double width : WIDTHS) {
             HalfSine pulse = new HalfSine(width);
             RaisedCosineStep step = new RaisedCosineStep(width);
-            if (told(pulse, shortest) && pulses.size() < MOST_PULSES + (reach.isEmpty() ? 2 : 0)) {
+            if (supported(pulse, shortest) && pulses.size() < MOST_PULSES + (reach.isEmpty() ? 2 : 0)) {
                 addUnlessTooShort(pulses, pulse, reach);
             }
-            if (told(step, shortest) && steps.size() < MOST_STEPS) {
+            if (supported(step, shortest) && steps.size() < MOST_STEPS) {
                 addUnlessTooShort(steps, step, reach);
             }
         }
@@ -86,7 +86,7 @@ final class MeasuredChoices {
         }
     }
 
-    private static boolean told(Stimulus stimulus, double shortest) {
+    private static boolean supported(Stimulus stimulus, double shortest) {
         return Math.hypot(stimulus.shortestEdgeSeconds(), RECEIVER_EDGE) >= shortest;
     }
 }

@@ -73,17 +73,17 @@ public final class MeasuredView extends BorderPane {
         layOut();
     }
 
-    private Label told() {
-        Label told = new Label();
-        told.setId("measured-told");
-        told.setWrapText(true);
-        told.setMinHeight(Region.USE_PREF_SIZE);
-        told.textProperty().bind(model.toldProperty().map(text -> text.isEmpty() ? texts.say("measured.none") : text));
-        return told;
+    private Label description() {
+        Label description = new Label();
+        description.setId("measured-description");
+        description.setWrapText(true);
+        description.setMinHeight(Region.USE_PREF_SIZE);
+        description.textProperty().bind(model.toldProperty().map(text -> text.isEmpty() ? texts.say("measured.none") : text));
+        return description;
     }
 
     private void layOut() {
-        VBox head = new VBox(told(), open);
+        VBox head = new VBox(description(), open);
         head.setSpacing(8);
         head.getStyleClass().addAll("card", "shelf");
         Optional<SettingsViewModel> set = model.settingsProperty().get();

@@ -184,13 +184,13 @@ final class FlagsPane extends VBox {
                 list.getChildren().setAll(empty);
             }
         }
-        Words told = words.with(model.axis().unitProperty().get());
+        Words inUnit = words.with(model.axis().unitProperty().get());
         for (FlagDraft draft : drafts) {
             boolean selected = flags.selectedProperty()
                     .get()
                     .filter(draft.letter()::equals)
                     .isPresent();
-            rows.get(draft.letter()).update(draft, selected, told);
+            rows.get(draft.letter()).update(draft, selected, inUnit);
         }
     }
 

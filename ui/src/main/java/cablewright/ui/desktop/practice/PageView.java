@@ -84,7 +84,7 @@ final class PageView extends StackPane {
         List<Node> shown = new ArrayList<>();
         shown.add(title(model.page().title()));
         if (model.openProperty().get()) {
-            model.chosen().forEach(choice -> shown.add(told(texts.say("page.yours", choice.text()))));
+            model.chosen().forEach(choice -> shown.add(paragraph(texts.say("page.yours", choice.text()))));
             shown.add(new MarkdownText(model.page().text(), unit));
             model.page().pictures().forEach(picture -> shown.add(picture(picture)));
             model.chosen().forEach(choice -> shown.add(new MarkdownText(choice.reason(), unit)));
@@ -104,7 +104,7 @@ final class PageView extends StackPane {
         return title;
     }
 
-    private static Label told(String text) {
+    private static Label paragraph(String text) {
         Label label = new Label(text);
         label.setWrapText(true);
         label.setMinHeight(Region.USE_PREF_SIZE);
@@ -113,7 +113,7 @@ final class PageView extends StackPane {
     }
 
     private void ask(Prediction asked, List<Node> shown) {
-        shown.add(told(texts.say("page.predict")));
+        shown.add(paragraph(texts.say("page.predict")));
         shown.add(new MarkdownText(asked.question(), unit));
         addChoices(asked.choices(), answers, "page-choice-", shown);
         BooleanBinding waits = answers.selectedToggleProperty().isNull();
@@ -153,7 +153,7 @@ final class PageView extends StackPane {
     /** A picture at its own size, or as wide as the page; its caption stands beneath and is read to who can't see it. */
     private Node picture(Picture picture) {
         Image image = new Image(new ByteArrayInputStream(picture.bytes()));
-        Label caption = told(image.isError() ? texts.say("page.broken") + " " + picture.caption() : picture.caption());
+        Label caption = paragraph(image.isError() ? texts.say("page.broken") + " " + picture.caption() : picture.caption());
         if (image.isError()) {
             return caption;
         }

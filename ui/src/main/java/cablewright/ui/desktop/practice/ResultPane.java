@@ -121,11 +121,11 @@ final class ResultPane extends VBox {
         list.getChildren().clear();
         List<FindingReasons> reasons = model.reveal().reasonsProperty().get();
         boolean step = sheet.attempt().settings().stimulus().isStep();
-        FindingWords told =
+        FindingWords findingWords =
                 new FindingWords(words.with(model.axis().unitProperty().get()), model.exercise(), reasons, step);
         int number = 0;
         for (Finding finding : sheet.findings()) {
-            VBox row = row(finding.accept(told));
+            VBox row = row(finding.accept(findingWords));
             int here = number++;
             reasons.stream()
                     .filter(one -> one.finding().equals(finding))

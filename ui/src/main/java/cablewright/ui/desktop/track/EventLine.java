@@ -50,10 +50,10 @@ final class EventLine {
     }
 
     private String shows(EventVisibility sight, Words words) {
-        VisibilityWords told = new VisibilityWords(words, cable.get());
+        VisibilityWords sights = new VisibilityWords(words, cable.get());
         String height = words.quantities().percent(sight.best().expectedVolts());
         String sendsBack = texts.say(
-                "cable.sendsBack", height, told.looks(sight.kind(), sight.best().expectedVolts()));
-        return told.whyNotClear(sight).orElse(sendsBack);
+                "cable.sendsBack", height, sights.looks(sight.kind(), sight.best().expectedVolts()));
+        return sights.whyNotClear(sight).orElse(sendsBack);
     }
 }

@@ -84,7 +84,7 @@ final class LessonEditorViewModel {
 
     /** Changes one thing that is said of the lesson. */
     Optional<String> tell(String field, UnaryOperator<Told> edit) {
-        return type(texts.say("lesson.step.told"), field, now -> edit.apply(Told.of(now.lesson()))
+        return type(texts.say("lesson.step.texts"), field, now -> edit.apply(Told.of(now.lesson()))
                 .in(now));
     }
 
@@ -105,7 +105,7 @@ final class LessonEditorViewModel {
         }
 
         BenchDocument in(BenchDocument document) {
-            return document.told(id, title, introduction, worldNote, passMark);
+            return document.withTexts(id, title, introduction, worldNote, passMark);
         }
     }
 

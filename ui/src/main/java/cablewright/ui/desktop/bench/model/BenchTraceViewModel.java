@@ -59,7 +59,7 @@ public final class BenchTraceViewModel {
     private final ReadOnlyObjectWrapper<List<EventFacts>> facts = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<Advice> advice = new ReadOnlyObjectWrapper<>(Advice.NONE);
     private final ObjectProperty<Optional<Exercise>> compared = new SimpleObjectProperty<>(Optional.empty());
-    private final ObjectProperty<Optional<String>> told = new SimpleObjectProperty<>(Optional.empty());
+    private final ObjectProperty<Optional<String>> described = new SimpleObjectProperty<>(Optional.empty());
     private BenchTraces.Question question;
     private Optional<BenchTraces.Question> answered = Optional.empty();
     private Optional<BenchTraces.Question> overlaid = Optional.empty();
@@ -107,7 +107,7 @@ public final class BenchTraceViewModel {
         axis.setRange(settings.rangeMetresProperty().get());
         settings.whenChanged(this::ask);
         compared.addListener(changed -> compare());
-        told.addListener(changed -> tell());
+        described.addListener(changed -> tell());
         ask();
     }
 
@@ -232,7 +232,7 @@ public final class BenchTraceViewModel {
 
     /** Computes the visibility of the selected event, and the setting that would show it. */
     private void tell() {
-        Optional<EventVisibility> sight = told.get().flatMap(this::sightOf);
+        Optional<EventVisibility> sight = described.get().flatMap(this::sightOf);
         if (sight.isEmpty() || sightsAreOld.get()) {
             if (sight.isEmpty()) {
                 facts.set(List.of());
@@ -246,7 +246,7 @@ public final class BenchTraceViewModel {
         telling.ask(
                 () -> traces.facts(asked, sight.get()),
                 found -> {
-                    if (generation.get() == mine && told.get().equals(Optional.of(id))) {
+                    if (generation.get() == mine && described.get().equals(Optional.of(id))) {
                         facts.set(found);
                     }
                 },
@@ -259,7 +259,7 @@ public final class BenchTraceViewModel {
         suggesting.ask(
                 () -> traces.suggestion(asked, sight.get(), () -> generation.get() != mine),
                 found -> {
-                    if (generation.get() == mine && told.get().equals(Optional.of(id))) {
+                    if (generation.get() == mine && described.get().equals(Optional.of(id))) {
                         advice.set(new Advice(false, found, true));
                     }
                 },
@@ -356,7 +356,7 @@ public final class BenchTraceViewModel {
      * @return its name; empty for none
      */
     public ObjectProperty<Optional<String>> toldProperty() {
-        return told;
+        return described;
     }
 
     public ObjectProperty<LineEnd> endProperty() {

@@ -286,8 +286,8 @@ public final class FilesViewModel {
 
     /** Says what changed since the document was saved or opened. */
     public void tellChanges() {
-        String told = changesSinceSaved();
-        tell(told.isEmpty() ? "changes.none" : "changes.since", told);
+        String changed = changesSinceSaved();
+        tell(changed.isEmpty() ? "changes.none" : "changes.since", changed);
     }
 
     String changesSinceSaved() {

@@ -69,17 +69,17 @@ public final class TrialView extends BorderPane {
     }
 
     private static HBox bar(Runnable back, Texts texts) {
-        Label told = new Label(texts.say("trial.told"));
-        told.setId("trial-told");
-        told.setWrapText(true);
-        HBox.setHgrow(told, Priority.ALWAYS);
-        told.setMaxWidth(Double.MAX_VALUE);
+        Label notice = new Label(texts.say("trial.notice"));
+        notice.setId("trial-notice");
+        notice.setWrapText(true);
+        HBox.setHgrow(notice, Priority.ALWAYS);
+        notice.setMaxWidth(Double.MAX_VALUE);
         Button leave = new Button(texts.say("trial.back"));
         leave.setId("trial-back");
         leave.setAccessibleText(texts.say("trial.back.name"));
         leave.setMinWidth(Region.USE_PREF_SIZE);
         leave.setOnAction(event -> back.run());
-        HBox bar = new HBox(told, leave);
+        HBox bar = new HBox(notice, leave);
         bar.setAlignment(Pos.CENTER_LEFT);
         bar.getStyleClass().add("notice-bar");
         return bar;

@@ -157,7 +157,7 @@ class FilesViewModelTest {
         pinch(bench, 50);
         assertTrue(bench.files().save(), "a pinch is part of the cable");
         assertTrue(Files.readString(file).contains("pinch1"));
-        bench.document().step("tell", before -> before.told("quay", "Quay", "About it", "Invented.", 0.5));
+        bench.document().step("tell", before -> before.withTexts("quay", "Quay", "About it", "Invented.", 0.5));
         assertFalse(bench.files().save(), "a lesson's words have no room in a cable file");
     }
 
