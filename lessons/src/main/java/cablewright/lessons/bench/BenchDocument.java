@@ -251,7 +251,8 @@ public record BenchDocument(Lesson lesson, int index, Locale language) {
      * @param passMarkFraction share of the marks from which it is passed
      * @return the document
      */
-    public BenchDocument withTexts(String id, String title, String introduction, String worldNote, double passMarkFraction) {
+    public BenchDocument withTexts(
+            String id, String title, String introduction, String worldNote, double passMarkFraction) {
         return new BenchDocument(
                 new Lesson(id, title, introduction, worldNote, passMarkFraction, lesson.exercises(), lesson.pages()),
                 index,

@@ -34,13 +34,7 @@ public enum BenchTemplate {
         @Override
         Exercise make(BenchTexts texts) {
             Cable cable = cable(title(texts), List.of(run("drop-6-foam", 100)), List.of(), terminated("drop-6-foam"));
-            return exercise(
-                    "new-line",
-                    title(texts),
-                    brief(texts),
-                    List.of(Caution.LOCAL_CODES),
-                    cable,
-                    texts);
+            return exercise("new-line", title(texts), brief(texts), List.of(Caution.LOCAL_CODES), cable, texts);
         }
     },
     /** Plant coax along a street, with a tap at every few houses. */
@@ -52,8 +46,7 @@ public enum BenchTemplate {
                 events.add(new Tap("tap" + (i + 1), TAP_METRES[i], 75, 0.8 + 0.3 * i, 5e-12, 0));
             }
             events.add(new Splice("splice1", 97, 8e-9, 0, 0.01));
-            Cable cable =
-                    cable(title(texts), List.of(run("hardline-500", 230)), events, terminated("hardline-500"));
+            Cable cable = cable(title(texts), List.of(run("hardline-500", 230)), events, terminated("hardline-500"));
             return exercise(
                     "net-loft-street",
                     title(texts),
@@ -71,8 +64,7 @@ public enum BenchTemplate {
             for (int floor = 1; floor <= FLOORS; floor++) {
                 events.add(new Connector("floor" + floor, 4 + 3.2 * floor, 62, 0.04, 0.01));
             }
-            Cable cable =
-                    cable(title(texts), List.of(run("drop-11-foam", 32)), events, terminated("drop-11-foam"));
+            Cable cable = cable(title(texts), List.of(run("drop-11-foam", 32)), events, terminated("drop-11-foam"));
             return exercise(
                     "custom-house-riser",
                     title(texts),
@@ -92,8 +84,7 @@ public enum BenchTemplate {
                 events.add(new LoadCoil("coil" + (i + 1), metres, 88e-3, 8, 100e-12));
             }
             double length = tenths(COILS * LOAD_SPACING_METRES);
-            Cable cable =
-                    cable(title(texts), List.of(run("pair-22", length)), events, new FarEnd.Open());
+            Cable cable = cable(title(texts), List.of(run("pair-22", length)), events, new FarEnd.Open());
             return exercise(
                     "lighthouse-pair",
                     title(texts),

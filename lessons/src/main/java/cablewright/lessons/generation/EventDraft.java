@@ -54,8 +54,7 @@ final class EventDraft {
 
     private static final double LEAST_BRANCH_METRES = 20;
 
-    EventDraft(
-            SeededRandom dice, CableType type, double difficulty, double halfPulseMetres, String branchTitle) {
+    EventDraft(SeededRandom dice, CableType type, double difficulty, double halfPulseMetres, String branchTitle) {
         this.branchTitle = branchTitle;
         this.dice = dice;
         this.type = type;

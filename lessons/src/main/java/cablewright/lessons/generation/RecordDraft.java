@@ -49,7 +49,8 @@ final class RecordDraft {
         }
         if (mayLie && !leftOut) {
             EventKind kind = dice.of(plan.family().hardware());
-            items.add(new RecordedItem("planned", place(dice.between(0.2, 0.8) * length, length), kind, texts.say("record.planned")));
+            items.add(new RecordedItem(
+                    "planned", place(dice.between(0.2, 0.8) * length, length), kind, texts.say("record.planned")));
         }
         items.sort(Comparator.comparingDouble(RecordedItem::positionMetres));
         return new AsBuiltRecord(OptionalDouble.of(length), items, end(), note(mayLie), mayLie);
@@ -61,8 +62,7 @@ final class RecordDraft {
     }
 
     private String label(Event event) {
-        return texts.say(
-                "record.item", texts.kind(event.kind()), event.id().substring(1));
+        return texts.say("record.item", texts.kind(event.kind()), event.id().substring(1));
     }
 
     private RecordedEnd end() {

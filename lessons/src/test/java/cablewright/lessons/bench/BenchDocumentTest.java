@@ -7,9 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Locale;
-import cablewright.lessons.bench.edit.BenchTexts;
 import cablewright.lessons.bench.DocumentChange.What;
+import cablewright.lessons.bench.edit.BenchTexts;
 import cablewright.lessons.bench.edit.CableEdits;
 import cablewright.lessons.bench.edit.EventClip;
 import cablewright.lessons.bench.edit.ExerciseEdits;
@@ -29,6 +28,7 @@ import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.line.Catalogue;
 import cablewright.simulator.solve.PropagationCache;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -253,8 +253,8 @@ class BenchDocumentTest {
 
     @Test
     void exercisesAreAddedMovedAndTakenAway() {
-        BenchDocument two =
-                street().adding(BenchTemplate.BUILDING_RISER.document(Locale.ROOT).exercise());
+        BenchDocument two = street().adding(
+                        BenchTemplate.BUILDING_RISER.document(Locale.ROOT).exercise());
         assertEquals(1, two.index());
         BenchDocument three = two.adding(two.exercise());
         assertEquals("custom-house-riser-2", three.exercise().id());

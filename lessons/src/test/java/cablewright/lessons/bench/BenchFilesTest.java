@@ -6,12 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Locale;
 import cablewright.lessons.format.LessonFormatException;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -29,8 +29,8 @@ class BenchFilesTest {
 
     @Test
     void whatIsSavedIsOpenedAgainAsItWas() throws Exception {
-        BenchDocument two =
-                document().adding(BenchTemplate.BUILDING_RISER.document(Locale.ROOT).exercise());
+        BenchDocument two = document()
+                .adding(BenchTemplate.BUILDING_RISER.document(Locale.ROOT).exercise());
         Path file = folder.resolve("lesson.json");
         BenchFile.save(file, two, BenchFile.savedAs(two, BenchFile.Form.EXERCISE));
         BenchFile opened = BenchFile.open(file, Locale.ROOT);
@@ -38,11 +38,14 @@ class BenchFilesTest {
         assertEquals(two.lesson(), opened.document().lesson());
 
         BenchFile.save(file, document(), BenchFile.Form.EXERCISE);
-        assertEquals(document().exercise(), BenchFile.open(file, Locale.ROOT).document().exercise());
+        assertEquals(
+                document().exercise(),
+                BenchFile.open(file, Locale.ROOT).document().exercise());
         assertEquals(BenchFile.Form.EXERCISE, BenchFile.open(file, Locale.ROOT).form());
 
         BenchFile.save(file, document(), BenchFile.Form.CABLE);
-        assertEquals(document().cable(), BenchFile.open(file, Locale.ROOT).document().cable());
+        assertEquals(
+                document().cable(), BenchFile.open(file, Locale.ROOT).document().cable());
         assertEquals(BenchFile.Form.CABLE, BenchFile.open(file, Locale.ROOT).form());
     }
 
@@ -59,7 +62,8 @@ class BenchFilesTest {
 
         Path strange = Files.writeString(
                 folder.resolve("strange.json"), newer.replaceFirst("\"kind\": \"tap\"", "\"kind\": \"flux-gate\""));
-        LessonFormatException refusal = assertThrows(LessonFormatException.class, () -> BenchFile.open(strange, Locale.ROOT));
+        LessonFormatException refusal =
+                assertThrows(LessonFormatException.class, () -> BenchFile.open(strange, Locale.ROOT));
         assertTrue(refusal.getMessage().contains("flux-gate"), refusal.getMessage());
     }
 

@@ -38,7 +38,9 @@ final class ExercisePage {
                 out.append(view.texts().say("page.read")).append("\n\n");
             });
             out.append(view.prose().ofMarkdown(page.text()));
-            page.pictures().forEach(it -> out.append(view.prose().wrapped(view.texts().say("page.picture", it.caption()), "  ")));
+            page.pictures()
+                    .forEach(it ->
+                            out.append(view.prose().wrapped(view.texts().say("page.picture", it.caption()), "  ")));
             page.prediction().ifPresent(asked -> out.append(view.prose().ofMarkdown(asked.explanation())));
             out.append('\n');
         }

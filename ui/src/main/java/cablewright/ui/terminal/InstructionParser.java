@@ -98,8 +98,7 @@ final class InstructionParser {
             case "exercise" ->
                 new Instruction.Open((int) count(needed(rest, "exercise 2")).orElse(0));
             case "save" -> new Instruction.Save(needed(rest, "save attempt.json"));
-            default ->
-                throw new Refused("command", shortened(word));
+            default -> throw new Refused("command", shortened(word));
         };
     }
 

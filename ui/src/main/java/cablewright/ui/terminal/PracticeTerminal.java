@@ -244,8 +244,7 @@ public final class PracticeTerminal {
             case FEET -> inUnit(LengthUnit.FEET);
             case METRES -> inUnit(LengthUnit.METRES);
             case BRIEF -> exercise();
-            case SETTINGS ->
-                new SettingsDesk(round.exercise().permitted(), view).table(round.settings(), round.end());
+            case SETTINGS -> new SettingsDesk(round.exercise().permitted(), view).table(round.settings(), round.end());
             case KINDS -> page.kinds();
             case LIST -> view.screen(round).flagList();
             case HINT -> hintOffer();
@@ -288,8 +287,7 @@ public final class PracticeTerminal {
     }
 
     private String predict(Instruction.Answer typed) {
-        Prediction question =
-                round.question().orElseThrow(() -> new Refused("noQuestion"));
+        Prediction question = round.question().orElseThrow(() -> new Refused("noQuestion"));
         if (!round.asksFirst()) {
             throw new Refused("answered");
         }
@@ -311,8 +309,7 @@ public final class PracticeTerminal {
         }
         Reasons reasons = question.reasons().orElseThrow();
         String last = String.valueOf((char) ('a' + reasons.choices().size() - 1));
-        String given = typed.orElseThrow(
-                () -> new Refused("reasonMissing", last));
+        String given = typed.orElseThrow(() -> new Refused("reasonMissing", last));
         String id = byOrder(given.toLowerCase(Locale.ROOT), 'a', reasons.choices());
         if (reasons.choice(id).isEmpty()) {
             throw new Refused("reasons", last, given);
@@ -403,8 +400,7 @@ public final class PracticeTerminal {
     }
 
     private String save(String file) {
-        Attempt attempt =
-                round.attempt().orElseThrow(() -> new Refused("saveEarly"));
+        Attempt attempt = round.attempt().orElseThrow(() -> new Refused("saveEarly"));
         return say("saved", keeper.keep(attempt, file)) + "\n";
     }
 

@@ -122,8 +122,9 @@ final class ResultScreen {
         double start = mark.event().startMetres();
         double stop = mark.event().endMetres();
         String from = words.quantities().length(start);
-        String place =
-                stop - start >= 0.1 ? texts.say("result.place", from, words.quantities().length(stop)) : from;
+        String place = stop - start >= 0.1
+                ? texts.say("result.place", from, words.quantities().length(stop))
+                : from;
         return texts.say("result.event", place, words.kind(mark.event().kind()), details.detail(mark.event()));
     }
 }

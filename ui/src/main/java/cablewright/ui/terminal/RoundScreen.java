@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.terminal;
 
-import cablewright.lessons.text.Texts;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.RecordedItem;
 import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
@@ -163,7 +163,8 @@ final class RoundScreen {
         }
         exercise.record()
                 .lengthMetres()
-                .ifPresent(metres -> said.add(texts.say("record.length", words.quantities().length(metres))));
+                .ifPresent(metres ->
+                        said.add(texts.say("record.length", words.quantities().length(metres))));
         said.add(exercise.record().farEnd().label());
         return new Prose(columns, words.quantities()).wrapped(String.join("; ", said), "          ");
     }
@@ -182,7 +183,8 @@ final class RoundScreen {
             marks.add(new Mark(shown(mark.shownFromMetres()), shown(mark.shownToMetres()), sign));
             sign = sign == 'z' ? 'z' : (char) (sign + 1);
         }
-        return new TextTrack(columns, style).draw(texts.say("track.cable"), window, 0, shown(drawing.endShownMetres()), marks);
+        return new TextTrack(columns, style)
+                .draw(texts.say("track.cable"), window, 0, shown(drawing.endShownMetres()), marks);
     }
 
     /** What the trace shows at a distance: place, time, height, level, apparent impedance. */
@@ -217,7 +219,9 @@ final class RoundScreen {
         String start = quantities.length(flag.startMetres());
         String place = flag.endMetres().isPresent()
                 ? texts.say(
-                        "flag.stretch", start, quantities.length(flag.endMetres().getAsDouble()))
+                        "flag.stretch",
+                        start,
+                        quantities.length(flag.endMetres().getAsDouble()))
                 : start;
         String from = flag.end() == round.end() ? "" : texts.say("flag.from", words.end(flag.end()));
         return flag.letter() + "  " + place + "  " + words.kind(flag.kind()) + "  " + words.verdict(flag.verdict())

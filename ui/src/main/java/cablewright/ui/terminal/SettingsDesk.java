@@ -121,10 +121,7 @@ final class SettingsDesk {
 
     private String gains() {
         return String.join(
-                ", ",
-                permitted.gainsDecibels().stream()
-                        .map(this::decibels)
-                        .toList());
+                ", ", permitted.gainsDecibels().stream().map(this::decibels).toList());
     }
 
     private String decibels(double gain) {

@@ -80,8 +80,10 @@ public final class PathWords {
         List<String> whose = new ArrayList<>();
         bump.shares().stream()
                 .limit(MOST_SHARES)
-                .forEach(share -> whose.add(
-                        say("bump.share", description(share.path()), words.quantities().percent(share.volts()))));
+                .forEach(share -> whose.add(say(
+                        "bump.share",
+                        description(share.path()),
+                        words.quantities().percent(share.volts()))));
         if (bump.shares().size() > MOST_SHARES) {
             whose.add(say("bump.more", bump.shares().size() - MOST_SHARES));
         }

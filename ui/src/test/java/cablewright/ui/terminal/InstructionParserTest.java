@@ -5,13 +5,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import cablewright.lessons.text.Texts;
-import java.util.Locale;
 import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.ui.terminal.Instruction.Plain;
 import cablewright.ui.words.LengthUnit;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;

@@ -49,8 +49,7 @@ public enum RecordSpoiler {
         return RecordEdits.withNote(RecordEdits.withWarning(spoilt, true), texts.say("record.note.unsure"));
     }
 
-    private AsBuiltRecord spoilt(
-            AsBuiltRecord record, Cable cable, SplittableRandom dice, BenchTexts texts) {
+    private AsBuiltRecord spoilt(AsBuiltRecord record, Cable cable, SplittableRandom dice, BenchTexts texts) {
         double length = cable.lengthMetres();
         if (this == NEVER_BUILT) {
             double metres = Math.rint((0.2 + 0.6 * dice.nextDouble()) * length * 2) / 2;

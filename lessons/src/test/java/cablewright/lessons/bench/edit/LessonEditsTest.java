@@ -3,11 +3,11 @@ package cablewright.lessons.bench.edit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.Locale;
 import cablewright.lessons.bench.BenchDocument;
 import cablewright.lessons.bench.BenchTemplate;
 import cablewright.lessons.exercise.LessonPage;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -19,7 +19,8 @@ class LessonEditsTest {
 
     private static BenchDocument document(LessonPage... pages) {
         BenchDocument street = BenchTemplate.STREET_OF_TAPS.document(Locale.ROOT);
-        return street.adding(BenchTemplate.BUILDING_RISER.document(Locale.ROOT).exercise()).withPages(none -> List.of(pages));
+        return street.adding(BenchTemplate.BUILDING_RISER.document(Locale.ROOT).exercise())
+                .withPages(none -> List.of(pages));
     }
 
     private static List<String> places(BenchDocument document) {

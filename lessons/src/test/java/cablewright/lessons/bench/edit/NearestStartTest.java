@@ -4,7 +4,6 @@ package cablewright.lessons.bench.edit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Locale;
 import cablewright.lessons.bench.BenchTemplate;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Permitted;
@@ -15,6 +14,7 @@ import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.wave.HalfSine;
 import cablewright.simulator.wave.RaisedCosineStep;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 

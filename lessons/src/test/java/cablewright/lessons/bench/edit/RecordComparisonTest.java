@@ -3,7 +3,6 @@ package cablewright.lessons.bench.edit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import java.util.Locale;
 import cablewright.lessons.bench.edit.RecordDifference.What;
 import cablewright.lessons.exercise.AsBuiltRecord;
 import cablewright.lessons.exercise.RecordedEnd;
@@ -17,6 +16,7 @@ import cablewright.simulator.cable.condition.Pinch;
 import cablewright.simulator.cable.hardware.Splice;
 import cablewright.simulator.line.Catalogue;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -61,11 +61,13 @@ class RecordComparisonTest {
         RecordDifference moved = only(RecordEdits.moved(RecordEdits.of(CABLE, TEXTS), "change1", 58));
         assertEquals(What.PLACE, moved.what());
         assertEquals(60, moved.trueMetres().getAsDouble());
-        AsBuiltRecord twice = RecordEdits.planned(RecordEdits.of(CABLE, TEXTS), CABLE, EventKind.CABLE_CHANGE, 90, TEXTS);
+        AsBuiltRecord twice =
+                RecordEdits.planned(RecordEdits.of(CABLE, TEXTS), CABLE, EventKind.CABLE_CHANGE, 90, TEXTS);
         assertEquals(What.NEVER_BUILT, only(twice).what());
         assertEquals(
                 OptionalDouble.of(60),
-                only(RecordEdits.without(RecordEdits.of(CABLE, TEXTS), "change1")).trueMetres());
+                only(RecordEdits.without(RecordEdits.of(CABLE, TEXTS), "change1"))
+                        .trueMetres());
     }
 
     @Test

@@ -38,7 +38,9 @@ final class CatalogueCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text")
     private ListFormat format = ListFormat.TEXT;
 
-    @Option(names = {"-o", "--out"}, paramLabel = "FILE")
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
     @Override

@@ -62,7 +62,9 @@ final class ExplainCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text")
     private ListFormat format = ListFormat.TEXT;
 
-    @Option(names = {"-o", "--out"}, paramLabel = "FILE")
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
     @Option(names = "--lattice", paramLabel = "FILE")

@@ -50,7 +50,10 @@ final class GenerateCommand implements Callable<Integer> {
     @Option(names = "--count", paramLabel = "N", defaultValue = "1")
     private int count = 1;
 
-    @Option(names = {"-o", "--out"}, paramLabel = "DIR", required = true)
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "DIR",
+            required = true)
     private Path out;
 
     @Override

@@ -43,7 +43,9 @@ final class MarkCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text")
     private ListFormat format = ListFormat.TEXT;
 
-    @Option(names = {"-o", "--out"}, paramLabel = "FILE")
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
     private final Marker marker = new Marker();

@@ -39,7 +39,9 @@ final class NetlistCommand implements Callable<Integer> {
     @Mixin
     private LineOptions line;
 
-    @Option(names = {"-o", "--out"}, paramLabel = "FILE")
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
     @Override

@@ -85,7 +85,9 @@ final class ReadCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "FORMAT")
     private Optional<TraceFormat> format = Optional.empty();
 
-    @Option(names = {"-o", "--out"}, paramLabel = "FILE")
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
     @Option(names = "--events")

@@ -52,7 +52,9 @@ final class RecordsCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text")
     private Format format = Format.TEXT;
 
-    @Option(names = {"-o", "--out"}, paramLabel = "FILE")
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
     @Override

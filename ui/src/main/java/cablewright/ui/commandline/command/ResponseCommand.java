@@ -40,7 +40,11 @@ final class ResponseCommand implements Callable<Integer> {
     @Parameters(paramLabel = "CABLE", descriptionKey = "parameter.cable")
     private Path cableFile;
 
-    @Option(names = "--from", paramLabel = "FREQUENCY", defaultValue = "1MHz", converter = QuantityReader.Frequency.class)
+    @Option(
+            names = "--from",
+            paramLabel = "FREQUENCY",
+            defaultValue = "1MHz",
+            converter = QuantityReader.Frequency.class)
     private double from = 1e6;
 
     @Option(names = "--to", paramLabel = "FREQUENCY", defaultValue = "1GHz", converter = QuantityReader.Frequency.class)
@@ -64,7 +68,9 @@ final class ResponseCommand implements Callable<Integer> {
     @Option(names = "--crosstalk", paramLabel = "EVENT")
     private Optional<String> crosstalk = Optional.empty();
 
-    @Option(names = {"-o", "--out"}, paramLabel = "FILE")
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
     @Override

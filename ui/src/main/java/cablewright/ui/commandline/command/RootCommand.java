@@ -17,7 +17,9 @@ import picocli.CommandLine.Spec;
 @Command(name = "cablewright", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class RootCommand implements Runnable {
 
-    @Option(names = {"-q", "--quiet"}, scope = ScopeType.INHERIT)
+    @Option(
+            names = {"-q", "--quiet"},
+            scope = ScopeType.INHERIT)
     private boolean quiet;
 
     @Option(names = "--feet", scope = ScopeType.INHERIT)

@@ -81,7 +81,9 @@ final class StudyCommand implements Callable<Integer> {
     @Mixin
     private LineOptions line;
 
-    @Option(names = {"-o", "--out"}, paramLabel = "FILE")
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
     @Override

@@ -26,7 +26,9 @@ final class StudyMergeCommand implements Callable<Integer> {
     @Parameters(paramLabel = "FILE", arity = "1..*", descriptionKey = "parameter.file")
     private List<Path> files;
 
-    @Option(names = {"-o", "--out"}, paramLabel = "FILE")
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
     @Override

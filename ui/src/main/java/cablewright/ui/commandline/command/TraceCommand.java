@@ -8,7 +8,6 @@ import cablewright.ui.commandline.environment.ExitCode;
 import cablewright.ui.commandline.option.InputFiles;
 import cablewright.ui.commandline.option.LineOptions;
 import cablewright.ui.commandline.option.ReceiverOptions;
-import cablewright.ui.commandline.option.Shape;
 import cablewright.ui.commandline.option.StimulusOptions;
 import cablewright.ui.commandline.option.TraceFormat;
 import cablewright.ui.commandline.option.UsualPulse;
@@ -66,7 +65,9 @@ final class TraceCommand implements Callable<Integer> {
     @Option(names = "--format", paramLabel = "FORMAT")
     private Optional<TraceFormat> format = Optional.empty();
 
-    @Option(names = {"-o", "--out"}, paramLabel = "FILE")
+    @Option(
+            names = {"-o", "--out"},
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
     @Override

@@ -91,7 +91,8 @@ public final class LatticeView extends BorderPane {
         description.setId("lattice-description");
         description.setWrapText(true);
         description.getStyleClass().add("lattice-description");
-        description.textProperty()
+        description
+                .textProperty()
                 .bind(Bindings.createStringBinding(
                         () -> model.toldProperty().get().isEmpty()
                                 ? texts.say("lattice.hint")

@@ -78,7 +78,9 @@ public final class MeasuredView extends BorderPane {
         description.setId("measured-description");
         description.setWrapText(true);
         description.setMinHeight(Region.USE_PREF_SIZE);
-        description.textProperty().bind(model.toldProperty().map(text -> text.isEmpty() ? texts.say("measured.none") : text));
+        description
+                .textProperty()
+                .bind(model.toldProperty().map(text -> text.isEmpty() ? texts.say("measured.none") : text));
         return description;
     }
 

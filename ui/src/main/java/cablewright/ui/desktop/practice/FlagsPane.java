@@ -9,7 +9,6 @@ import cablewright.ui.desktop.practice.model.FlagDraft;
 import cablewright.ui.desktop.practice.model.FlagsViewModel;
 import cablewright.ui.desktop.practice.model.KindChoices;
 import cablewright.ui.desktop.practice.model.Phase;
-import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -130,10 +129,7 @@ final class FlagsPane extends VBox {
         }
         if (taken < all.size()) {
             String text = texts.say(
-                    "flags.hint",
-                    taken + 1,
-                    all.size(),
-                    all.get(taken).costMarks());
+                    "flags.hint", taken + 1, all.size(), all.get(taken).costMarks());
             next.setText(text);
             next.setAccessibleText(text);
             next.setDisable(model.phaseProperty().get() != Phase.READING);

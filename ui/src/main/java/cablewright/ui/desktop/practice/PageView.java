@@ -7,14 +7,14 @@ import cablewright.lessons.exercise.Prediction;
 import cablewright.lessons.exercise.Reasons;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.practice.model.PageViewModel;
-import java.io.ByteArrayInputStream;
 import cablewright.ui.words.LengthUnit;
+import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.binding.BooleanBinding;
-import javafx.scene.AccessibleRole;
 import javafx.beans.value.ObservableValue;
+import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -153,7 +153,8 @@ final class PageView extends StackPane {
     /** A picture at its own size, or as wide as the page; its caption stands beneath and is read to who can't see it. */
     private Node picture(Picture picture) {
         Image image = new Image(new ByteArrayInputStream(picture.bytes()));
-        Label caption = paragraph(image.isError() ? texts.say("page.broken") + " " + picture.caption() : picture.caption());
+        Label caption =
+                paragraph(image.isError() ? texts.say("page.broken") + " " + picture.caption() : picture.caption());
         if (image.isError()) {
             return caption;
         }

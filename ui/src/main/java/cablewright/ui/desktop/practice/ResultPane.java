@@ -135,11 +135,13 @@ final class ResultPane extends VBox {
             Claim.in(finding).ifPresent(claim -> row.getChildren().add(compareButton(claim)));
             list.getChildren().add(row);
         }
-        MarkdownText explanation = new MarkdownText(model.exercise().explanation(), model.axis().unitProperty());
+        MarkdownText explanation =
+                new MarkdownText(model.exercise().explanation(), model.axis().unitProperty());
         explanation.getStyleClass().add("explanation");
         list.getChildren().add(explanation);
         model.exercise().prediction().ifPresent(asked -> {
-            MarkdownText why = new MarkdownText(asked.explanation(), model.axis().unitProperty());
+            MarkdownText why =
+                    new MarkdownText(asked.explanation(), model.axis().unitProperty());
             why.getStyleClass().add("explanation");
             list.getChildren().add(why);
         });

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.shell;
 
-import java.util.Locale;
 import cablewright.lessons.bench.BenchTemplate;
 import cablewright.lessons.bench.edit.Insertable;
 import cablewright.lessons.content.BuiltInLessons;
@@ -16,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Locale;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;

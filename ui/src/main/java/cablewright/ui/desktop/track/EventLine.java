@@ -53,7 +53,9 @@ final class EventLine {
         VisibilityWords sights = new VisibilityWords(words, cable.get());
         String height = words.quantities().percent(sight.best().expectedVolts());
         String sendsBack = texts.say(
-                "cable.sendsBack", height, sights.looks(sight.kind(), sight.best().expectedVolts()));
+                "cable.sendsBack",
+                height,
+                sights.looks(sight.kind(), sight.best().expectedVolts()));
         return sights.whyNotClear(sight).orElse(sendsBack);
     }
 }

@@ -8,12 +8,11 @@ import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Locale;
-import cablewright.lessons.bench.edit.BenchTexts;
 import cablewright.lessons.bench.BenchDocument;
 import cablewright.lessons.bench.BenchFile;
 import cablewright.lessons.bench.BenchTemplate;
 import cablewright.lessons.bench.RecoveryFolder;
+import cablewright.lessons.bench.edit.BenchTexts;
 import cablewright.lessons.bench.edit.RecordSpoiler;
 import cablewright.lessons.classbook.ClassRecords;
 import cablewright.lessons.marking.MarkSheet;
@@ -33,6 +32,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -120,8 +120,8 @@ class BenchScreenTest {
         hands.run(() -> bench().document()
                 .step(
                         "spoil",
-                        before ->
-                                before.withRecord(record -> RecordSpoiler.LEFT_OUT.spoil(record, before.cable(), 3, TEXTS))));
+                        before -> before.withRecord(
+                                record -> RecordSpoiler.LEFT_OUT.spoil(record, before.cable(), 3, TEXTS))));
         assertEquals(2, bench().document().now().record().items().size());
         assertTrue(bench().files().unsavedProperty().get());
 
@@ -145,8 +145,8 @@ class BenchScreenTest {
         hands.run(() -> bench().document()
                 .step(
                         "spoil",
-                        before ->
-                                before.withRecord(record -> RecordSpoiler.LEFT_OUT.spoil(record, before.cable(), 3, TEXTS))));
+                        before -> before.withRecord(
+                                record -> RecordSpoiler.LEFT_OUT.spoil(record, before.cable(), 3, TEXTS))));
         List<EventVisibility> sights =
                 bench().trace().cableTrack().sightsProperty().get();
         Path file = folder.resolve("line.json");

@@ -108,7 +108,8 @@ final class ExerciseOrder extends VBox {
         add.setAccessibleText(texts.say("lesson.add.name"));
         for (BenchTemplate template : BenchTemplate.values()) {
             String word = template.name().toLowerCase(Locale.ROOT).replace('_', '-');
-            MenuItem item = new MenuItem(template.document(texts.locale()).exercise().title());
+            MenuItem item =
+                    new MenuItem(template.document(texts.locale()).exercise().title());
             item.setId("lesson-add-" + word);
             item.setOnAction(event -> model.add(template));
             add.getItems().add(item);

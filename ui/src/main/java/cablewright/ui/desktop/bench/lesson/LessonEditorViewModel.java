@@ -62,7 +62,9 @@ final class LessonEditorViewModel {
 
     /** Adds a sound line after the exercise that is worked on. */
     void add(BenchTemplate template) {
-        step(texts.say("lesson.step.add"), now -> now.adding(template.document(texts.locale()).exercise()));
+        step(
+                texts.say("lesson.step.add"),
+                now -> now.adding(template.document(texts.locale()).exercise()));
     }
 
     /** Adds a copy after the exercise that is worked on. */

@@ -229,7 +229,9 @@ public final class FilesViewModel {
     }
 
     private boolean isCableAlone() {
-        return BenchDocument.of(BenchTemplate.around(now().cable(), texts.locale()), texts.locale()).lesson().equals(now().lesson());
+        return BenchDocument.of(BenchTemplate.around(now().cable(), texts.locale()), texts.locale())
+                .lesson()
+                .equals(now().lesson());
     }
 
     private Form form() {
@@ -237,7 +239,8 @@ public final class FilesViewModel {
         if (form == Form.CABLE && isCableAlone()) {
             return Form.CABLE;
         }
-        boolean holdsAll = BenchDocument.of(now().exercise(), texts.locale()).lesson().equals(now().lesson());
+        boolean holdsAll =
+                BenchDocument.of(now().exercise(), texts.locale()).lesson().equals(now().lesson());
         return holdsAll ? BenchFile.savedAs(now(), form) : Form.LESSON;
     }
 

@@ -80,7 +80,9 @@ public final class RecordViewModel {
 
     /** Makes the record that accurate drawings of the cable would be. */
     public void makeFromCable() {
-        document.step(texts.say("record.step.make"), now -> now.withRecord(before -> RecordEdits.of(now.cable(), now.texts())));
+        document.step(
+                texts.say("record.step.make"),
+                now -> now.withRecord(before -> RecordEdits.of(now.cable(), now.texts())));
     }
 
     /**
@@ -101,7 +103,8 @@ public final class RecordViewModel {
     public void spoil(RecordSpoiler way) {
         long seed = chance.getAsLong();
         document.step(
-                texts.say("record.step.spoil"), now -> now.withRecord(before -> way.spoil(before, now.cable(), seed, now.texts())));
+                texts.say("record.step.spoil"),
+                now -> now.withRecord(before -> way.spoil(before, now.cable(), seed, now.texts())));
     }
 
     /**
