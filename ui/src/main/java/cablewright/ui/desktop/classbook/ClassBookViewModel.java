@@ -146,7 +146,7 @@ public final class ClassBookViewModel {
         progress.set(0);
         work(
                 () -> {
-                    ClassRecords.Contents marked = new AnswerFolder(lesson, folder)
+                    ClassRecords.Contents marked = new AnswerFolder(lesson, folder, texts)
                             .mark(share -> threads.screen().execute(() -> showProgress(share, stop)), stop::get);
                     return stop.get() ? Optional.<ClassRecords.Contents>empty() : Optional.of(kept(marked));
                 },

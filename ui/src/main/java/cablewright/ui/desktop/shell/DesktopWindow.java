@@ -174,7 +174,7 @@ final class DesktopWindow {
 
     /** Opens a lesson from a file; if it can't be used, what was open stays, and says why. */
     void open(Path file) {
-        files.ask(() -> LessonFiles.read(file), this::show, this::tell);
+        files.ask(() -> LessonFiles.read(file, texts), this::show, this::tell);
     }
 
     private void tell(Exception what) {
