@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.bench;
 
+import cablewright.lessons.bench.edit.BenchTexts;
 import cablewright.lessons.bench.edit.CableEdits;
 import cablewright.lessons.bench.edit.ExerciseEdits;
 import cablewright.lessons.bench.edit.FreshNames;
@@ -14,6 +15,7 @@ import cablewright.simulator.cable.Cable;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.UnaryOperator;
 
 /**
@@ -22,8 +24,9 @@ import java.util.function.UnaryOperator;
  *
  * @param lesson the lesson
  * @param index which exercise is worked on, from 0
+ * @param language the language of what the Bench itself writes
  */
-public record BenchDocument(Lesson lesson, int index) {
+public record BenchDocument(Lesson lesson, int index, Locale language) {
 
     /** Refuses a missing lesson and an exercise that it does not have. */
     public BenchDocument {
@@ -37,38 +40,49 @@ public record BenchDocument(Lesson lesson, int index) {
     }
 
     /**
-     * Puts one exercise on the Bench, in a lesson of its own.
+     * Puts a lesson on the Bench, in English.
+     *
+     * @param lesson the lesson
+     * @param index number of the exercise that is worked on
+     */
+    public BenchDocument(Lesson lesson, int index) {
+        this(lesson, index, Locale.ROOT);
+    }
+
+    /**
+     * Puts one exercise on the Bench, in a lesson of its own, in English.
      *
      * @param exercise the exercise
      * @return the document
      */
     public static BenchDocument of(Exercise exercise) {
-        return new BenchDocument(ExerciseEdits.lessonOf(exercise), 0);
+        return of(exercise, Locale.ROOT);
     }
 
     /**
-     * Returns the exercise that is worked on.
+     * Puts one exercise on the Bench, in a lesson of its own.
      *
-     * @return the exercise
+     * @param exercise the exercise
+     * @param language the language of what the Bench itself writes
+     * @return the document
      */
+    public static BenchDocument of(Exercise exercise, Locale language) {
+        return new BenchDocument(ExerciseEdits.lessonOf(exercise, new BenchTexts(language)), 0, language);
+    }
+
+    /** The sentences that the Bench itself writes. */
+    public BenchTexts texts() {
+        return new BenchTexts(language);
+    }
+
     public Exercise exercise() {
         return lesson.exercises().get(index);
     }
 
-    /**
-     * Returns the cable that is worked on.
-     *
-     * @return the cable
-     */
     public Cable cable() {
         return exercise().cable();
     }
 
-    /**
-     * Returns what the drawings of that cable say.
-     *
-     * @return the record
-     */
     public AsBuiltRecord record() {
         return exercise().record();
     }
@@ -96,9 +110,9 @@ public record BenchDocument(Lesson lesson, int index) {
     }
 
     /**
-     * Builds on the cable that is worked on. What only followed from the cable follows it on: drawings that were honest stay
-     * honest, a plain explanation stays true, and an instrument and choices that were the usual ones stay the usual ones. What somebody changed stays as it
-     * is.
+     * Changes the cable that is worked on. What only followed from the cable follows it on: a correct record
+     * stays correct, a plain explanation stays true, and usual settings stay the usual ones. What somebody changed stays
+     * as it is.
      *
      * @param edit makes another cable of it
      * @return the document with that
@@ -108,14 +122,15 @@ public record BenchDocument(Lesson lesson, int index) {
         Cable old = before.cable();
         Cable cable = edit.apply(old);
         Exercise after = ExerciseEdits.withCable(before, cable);
-        if (before.record().equals(RecordEdits.of(old))) {
-            after = ExerciseEdits.withRecord(after, RecordEdits.of(cable));
+        BenchTexts texts = texts();
+        if (before.record().equals(RecordEdits.of(old, texts))) {
+            after = ExerciseEdits.withRecord(after, RecordEdits.of(cable, texts));
         }
         if (before.instrument().equals(UsualView.instrument(old))) {
             after = ExerciseEdits.withInstrument(after, UsualView.instrument(cable));
         }
-        if (before.explanation().equals(PlainExplanation.of(old))) {
-            after = ExerciseEdits.withExplanation(after, PlainExplanation.of(cable));
+        if (before.explanation().equals(PlainExplanation.of(old, texts))) {
+            after = ExerciseEdits.withExplanation(after, PlainExplanation.of(cable, texts));
         }
         boolean usual = before.permitted().equals(UsualView.permitted(old))
                 && before.start().equals(UsualView.start(old));
@@ -153,7 +168,7 @@ public record BenchDocument(Lesson lesson, int index) {
      * @return the document
      */
     public BenchDocument selecting(int other) {
-        return new BenchDocument(lesson, other);
+        return new BenchDocument(lesson, other, language);
     }
 
     /**
@@ -212,7 +227,8 @@ public record BenchDocument(Lesson lesson, int index) {
                         lesson.passMarkFraction(),
                         exercises,
                         pages),
-                selected);
+                selected,
+                language);
     }
 
     /**
@@ -226,7 +242,7 @@ public record BenchDocument(Lesson lesson, int index) {
     }
 
     /**
-     * Changes what is said of the lesson.
+     * Changes the texts of the lesson.
      *
      * @param id its name in files
      * @param title one line
@@ -235,9 +251,11 @@ public record BenchDocument(Lesson lesson, int index) {
      * @param passMarkFraction share of the marks from which it is passed
      * @return the document
      */
-    public BenchDocument told(String id, String title, String introduction, String worldNote, double passMarkFraction) {
+    public BenchDocument withTexts(
+            String id, String title, String introduction, String worldNote, double passMarkFraction) {
         return new BenchDocument(
                 new Lesson(id, title, introduction, worldNote, passMarkFraction, lesson.exercises(), lesson.pages()),
-                index);
+                index,
+                language);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.bench;
 
+import cablewright.lessons.bench.edit.BenchTexts;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.file.AtomicSave;
@@ -12,6 +13,7 @@ import cablewright.lessons.format.LessonFormatException;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * A file as the Bench opened it.
@@ -36,31 +38,33 @@ public record BenchFile(BenchDocument document, Form form, boolean isNewer) {
      * Opens a file.
      *
      * @param file the file
+     * @param language the language of what the Bench itself writes
      * @return what it holds
      * @throws LessonFormatException if it can't be used
      */
-    public static BenchFile open(Path file) throws LessonFormatException {
+    public static BenchFile open(Path file, Locale language) throws LessonFormatException {
         DocumentReader.Opened opened = new DocumentReader().open(file);
         Document document = opened.document();
         if (document instanceof Document.OfLesson ofLesson) {
             Lesson lesson = ofLesson.lesson();
-            return new BenchFile(new BenchDocument(lesson, 0), Form.LESSON, opened.isNewer());
+            return new BenchFile(new BenchDocument(lesson, 0, language), Form.LESSON, opened.isNewer());
         }
         if (document instanceof Document.OfExercise ofExercise) {
             Exercise exercise = ofExercise.exercise();
-            return new BenchFile(BenchDocument.of(exercise), Form.EXERCISE, opened.isNewer());
+            return new BenchFile(BenchDocument.of(exercise, language), Form.EXERCISE, opened.isNewer());
         }
         if (document instanceof Document.OfCable cable) {
-            Exercise exercise = BenchTemplate.around(cable.cable());
-            return new BenchFile(BenchDocument.of(exercise), Form.CABLE, opened.isNewer());
+            Exercise exercise = BenchTemplate.around(cable.cable(), language);
+            return new BenchFile(BenchDocument.of(exercise, language), Form.CABLE, opened.isNewer());
         }
-        FormatProblem problem = new FormatProblem(
-                "", "holds attempts", "the Bench opens lessons, exercises and cables; open it in the class book");
+        BenchTexts texts = new BenchTexts(language);
+        FormatProblem problem =
+                new FormatProblem("", texts.say("file.attempts.value"), texts.say("file.attempts.allowed"));
         throw new LessonFormatException(file.toString(), List.of(problem));
     }
 
     /**
-     * Tells as what a document is saved: an exercise stays one while it is alone, and all else becomes a lesson.
+     * Returns the form in which a document is saved: an exercise stays one while it is alone, all else becomes a lesson.
      *
      * @param document the document
      * @param form what it was opened as

@@ -2,6 +2,7 @@
 package cablewright.lessons.bench;
 
 import cablewright.lessons.bench.edit.BenchChoices;
+import cablewright.lessons.bench.edit.BenchTexts;
 import cablewright.lessons.bench.edit.RecordEdits;
 import cablewright.lessons.exercise.Caution;
 import cablewright.lessons.exercise.Exercise;
@@ -18,6 +19,7 @@ import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
@@ -30,90 +32,82 @@ public enum BenchTemplate {
     /** Nothing but cable. */
     PLAIN_CABLE {
         @Override
-        Exercise make() {
-            Cable cable = cable("New line", List.of(run("drop-6-foam", 100)), List.of(), terminated("drop-6-foam"));
-            return exercise(
-                    "new-line",
-                    "New line",
-                    "Say here who called, what they saw, and what the record says.",
-                    List.of(Caution.LOCAL_CODES),
-                    cable);
+        Exercise make(BenchTexts texts) {
+            Cable cable = cable(title(texts), List.of(run("drop-6-foam", 100)), List.of(), terminated("drop-6-foam"));
+            return exercise("new-line", title(texts), brief(texts), List.of(Caution.LOCAL_CODES), cable, texts);
         }
     },
     /** Plant coax along a street, with a tap at every few houses. */
     STREET_OF_TAPS {
         @Override
-        Exercise make() {
+        Exercise make(BenchTexts texts) {
             List<Event> events = new ArrayList<>();
             for (int i = 0; i < TAP_METRES.length; i++) {
                 events.add(new Tap("tap" + (i + 1), TAP_METRES[i], 75, 0.8 + 0.3 * i, 5e-12, 0));
             }
             events.add(new Splice("splice1", 97, 8e-9, 0, 0.01));
-            Cable cable =
-                    cable("Net Loft Street", List.of(run("hardline-500", 230)), events, terminated("hardline-500"));
+            Cable cable = cable(title(texts), List.of(run("hardline-500", 230)), events, terminated("hardline-500"));
             return exercise(
                     "net-loft-street",
-                    "Net Loft Street",
-                    "The night watch reports weak pictures past the net loft. Hardline along the street, 230 m to a"
-                            + " terminated end, five taps and a splice by the record.",
+                    title(texts),
+                    brief(texts, BenchTexts.length(230, 0)),
                     List.of(Caution.LIVE_PLANT_POWER, Caution.LIGHTNING, Caution.DIGGING, Caution.LOCAL_CODES),
-                    cable);
+                    cable,
+                    texts);
         }
     },
     /** Coax up a building, with a connector at each floor. */
     BUILDING_RISER {
         @Override
-        Exercise make() {
+        Exercise make(BenchTexts texts) {
             List<Event> events = new ArrayList<>();
             for (int floor = 1; floor <= FLOORS; floor++) {
                 events.add(new Connector("floor" + floor, 4 + 3.2 * floor, 62, 0.04, 0.01));
             }
-            Cable cable =
-                    cable("Custom house riser", List.of(run("drop-11-foam", 32)), events, terminated("drop-11-foam"));
+            Cable cable = cable(title(texts), List.of(run("drop-11-foam", 32)), events, terminated("drop-11-foam"));
             return exercise(
                     "custom-house-riser",
-                    "Custom house riser",
-                    "The top floor of the custom house has no picture. One riser of series 11 coax, 32 m, a connector"
-                            + " at each of seven floors, terminated at the top.",
+                    title(texts),
+                    brief(texts, BenchTexts.length(32, 0)),
                     List.of(Caution.MAINS, Caution.LOCAL_CODES),
-                    cable);
+                    cable,
+                    texts);
         }
     },
     /** A telephone pair with load coils at the usual spacing of 6,000 ft and half a spacing at each end. */
     LOADED_LOOP {
         @Override
-        Exercise make() {
+        Exercise make(BenchTexts texts) {
             List<Event> events = new ArrayList<>();
             for (int i = 0; i < COILS; i++) {
                 double metres = tenths((i + 0.5) * LOAD_SPACING_METRES);
                 events.add(new LoadCoil("coil" + (i + 1), metres, 88e-3, 8, 100e-12));
             }
             double length = tenths(COILS * LOAD_SPACING_METRES);
-            Cable cable =
-                    cable("Pair 14 to the lighthouse", List.of(run("pair-22", length)), events, new FarEnd.Open());
+            Cable cable = cable(title(texts), List.of(run("pair-22", length)), events, new FarEnd.Open());
             return exercise(
                     "lighthouse-pair",
-                    "Pair 14 to the lighthouse",
-                    "The lighthouse hears its telephone faintly. One pair of 22 gauge, 5.5 km, loaded with 88 mH every"
-                            + " 1.83 km. The keeper has unplugged the set.",
+                    title(texts),
+                    brief(texts, BenchTexts.length(length, 0), BenchTexts.length(LOAD_SPACING_METRES, 0)),
                     List.of(Caution.RINGING_VOLTAGE, Caution.LIGHTNING, Caution.STATIC_CHARGE, Caution.LOCAL_CODES),
-                    cable);
+                    cable,
+                    texts);
         }
     },
     /** A new reel before it is accepted: nothing belongs on it. */
     REEL_ON_THE_FLOOR {
         @Override
-        Exercise make() {
+        Exercise make(BenchTexts texts) {
             List<Event> events =
                     List.of(new ImpedanceVariation("making", 0, 305, 0.002, 1.5, OptionalLong.of(5), false));
-            Cable cable = cable("Reel 214", List.of(run("drop-11-foam", 305)), events, new FarEnd.Open());
+            Cable cable = cable(title(texts), List.of(run("drop-11-foam", 305)), events, new FarEnd.Open());
             return exercise(
                     "reel-214",
-                    "Reel 214",
-                    "A new, dry reel of series 11 coax lies on the factory floor, 305 m by its counter, both ends free."
-                            + " Accept it, or say what is wrong with it.",
+                    title(texts),
+                    brief(texts, BenchTexts.length(305, 0)),
                     List.of(Caution.STATIC_CHARGE, Caution.LOCAL_CODES),
-                    cable);
+                    cable,
+                    texts);
         }
     };
 
@@ -123,7 +117,7 @@ public enum BenchTemplate {
     private static final double LOAD_SPACING_METRES = 6000 * 0.3048;
     private static final long NOISE_SEED = 20_731;
 
-    abstract Exercise make();
+    abstract Exercise make(BenchTexts texts);
 
     /**
      * Returns the word of the template.
@@ -137,10 +131,19 @@ public enum BenchTemplate {
     /**
      * Makes the document to start from.
      *
-     * @return one exercise with a sound line and an honest record
+     * @param language the language of its texts
+     * @return one exercise with a sound line and a correct record
      */
-    public BenchDocument document() {
-        return BenchDocument.of(make());
+    public BenchDocument document(Locale language) {
+        return BenchDocument.of(make(new BenchTexts(language)), language);
+    }
+
+    String title(BenchTexts texts) {
+        return texts.say("template." + word() + ".title");
+    }
+
+    String brief(BenchTexts texts, Object... arguments) {
+        return texts.say("template." + word() + ".brief", arguments);
     }
 
     private static CableType type(String id) {
@@ -167,31 +170,36 @@ public enum BenchTemplate {
      * Makes an exercise of a cable alone, as when a cable file is opened.
      *
      * @param cable the cable
-     * @return the exercise, with an honest record
+     * @param language the language of its texts
+     * @return the exercise, with a correct record
      */
-    public static Exercise around(Cable cable) {
+    public static Exercise around(Cable cable, Locale language) {
+        BenchTexts texts = new BenchTexts(language);
         return exercise(
                 "new-line",
-                cable.title().length() > 200 ? "New line" : cable.title(),
-                "Say here who called, what they saw, and what the record says.",
+                cable.title().length() > 200 ? PLAIN_CABLE.title(texts) : cable.title(),
+                PLAIN_CABLE.brief(texts),
                 List.of(Caution.LOCAL_CODES),
-                cable);
+                cable,
+                texts);
     }
 
-    private static Exercise exercise(String id, String title, String brief, List<Caution> cautions, Cable cable) {
+    private static Exercise exercise(
+            String id, String title, String brief, List<Caution> cautions, Cable cable, BenchTexts texts) {
+        String invented = texts.say("invented");
         return new Exercise(
                 id,
                 title,
-                brief + "\n\n*Saltmarsh Point and all in it are invented.*",
+                brief.isEmpty() ? invented : brief + "\n\n" + invented,
                 cautions,
                 cable,
-                RecordEdits.of(cable),
+                RecordEdits.of(cable, texts),
                 UsualView.instrument(cable),
                 UsualView.start(cable),
                 UsualView.permitted(cable),
                 OptionalDouble.empty(),
                 List.of(),
-                PlainExplanation.of(cable),
+                PlainExplanation.of(cable, texts),
                 Optional.empty(),
                 NOISE_SEED,
                 true);

@@ -13,7 +13,7 @@ public record DocumentChange(What what, String exerciseTitle, String subject) {
     /** What can become of the parts of a document. */
     public enum What {
         /** Title, introduction, note, pass mark or pages of the lesson changed. */
-        LESSON_TOLD,
+        LESSON_TEXTS,
         /** The exercises stand in another order. */
         ORDER,
         /** An exercise came. */

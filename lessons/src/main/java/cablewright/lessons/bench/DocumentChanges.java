@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
-/** Tells what differs between two versions of a lesson, in the order of the later one. */
+/** Lists the differences between two versions of a lesson, in the order of the later one. */
 public final class DocumentChanges {
 
     private final List<DocumentChange> changes = new ArrayList<>();
@@ -47,14 +47,14 @@ public final class DocumentChanges {
     }
 
     private void lesson(Lesson before, Lesson after) {
-        boolean told = before.id().equals(after.id())
+        boolean alike = before.id().equals(after.id())
                 && before.title().equals(after.title())
                 && before.introduction().equals(after.introduction())
                 && before.worldNote().equals(after.worldNote())
                 && before.passMarkFraction() == after.passMarkFraction()
                 && before.pages().equals(after.pages());
-        if (!told) {
-            changes.add(new DocumentChange(What.LESSON_TOLD, after.title(), ""));
+        if (!alike) {
+            changes.add(new DocumentChange(What.LESSON_TEXTS, after.title(), ""));
         }
         if (!common(before, after).equals(common(after, before))) {
             changes.add(new DocumentChange(What.ORDER, after.title(), ""));

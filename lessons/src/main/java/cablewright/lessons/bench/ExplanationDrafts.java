@@ -7,6 +7,7 @@ import cablewright.simulator.explanation.visibility.EventVisibility;
 import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.solve.PropagationCache;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.BooleanSupplier;
 
 /** Drafts the explanation of an exercise from the physics, for the instructor to edit. */
@@ -19,10 +20,11 @@ public final class ExplanationDrafts {
      *
      * @param exercise the exercise
      * @param memory what is remembered of lines
+     * @param language the language
      * @param cancelled asked before each event; once true the rest is left out
      * @return Markdown
      */
-    public static String of(Exercise exercise, PropagationCache memory, BooleanSupplier cancelled) {
+    public static String of(Exercise exercise, PropagationCache memory, Locale language, BooleanSupplier cancelled) {
         List<EventVisibility> sights = VisibilityAnalysis.of(
                 exercise.cable(),
                 exercise.instrument(),
@@ -30,6 +32,6 @@ public final class ExplanationDrafts {
                 exercise.start().end(),
                 memory,
                 cancelled);
-        return ExplanationDraft.of(exercise.cable(), sights);
+        return new ExplanationDraft(language).of(exercise.cable(), sights);
     }
 }

@@ -18,6 +18,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
@@ -127,14 +128,15 @@ public final class RecoveryFolder {
     /**
      * Finds what crashes left behind. A file that can't be read is left where it is.
      *
+     * @param language the language of what the Bench itself writes
      * @return what was found, oldest first
      */
-    public List<Found> leftBehind() {
+    public List<Found> leftBehind(Locale language) {
         List<Found> found = new ArrayList<>();
         for (Path file : documents()) {
             String name = file.getFileName().toString().replace(DOCUMENT, "");
             if (!isHeld(name)) {
-                read(file, name).ifPresent(found::add);
+                read(file, name, language).ifPresent(found::add);
             }
         }
         return found;
@@ -194,9 +196,9 @@ public final class RecoveryFolder {
         }
     }
 
-    private Optional<Found> read(Path file, String name) {
+    private Optional<Found> read(Path file, String name, Locale language) {
         try {
-            return Optional.of(new Found(BenchFile.open(file).document(), origin(name), name));
+            return Optional.of(new Found(BenchFile.open(file, language).document(), origin(name), name));
         } catch (LessonFormatException e) {
             return Optional.empty();
         }

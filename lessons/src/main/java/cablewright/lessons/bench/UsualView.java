@@ -118,7 +118,7 @@ public final class UsualView {
     }
 
     /**
-     * Tells what the instructor may set on the Bench: what the exercise permits, steps beside pulses, both ends, and what
+     * Lists what the instructor may set on the Bench: what the exercise permits, steps beside pulses, both ends, and what
      * usually suits the cable.
      *
      * @param exercise the exercise

@@ -14,7 +14,7 @@ import java.util.UUID;
 /**
  * Records as xAPI statements (IEEE 9274.1.1): who, did what, to which activity, with what result and when.
  *
- * <p>One statement for each attempt: actor an Agent told by an account, verb {@code answered}, object the exercise as an
+ * <p>One statement for each attempt: actor an Agent identified by an account, verb {@code answered}, object the exercise as an
  * Activity, result with score (scaled = raw/max), success, completion and duration (ISO 8601), context with the lesson as
  * parent. The id is a name-based UUID of the record, so that exporting twice gives the same statements and a store that
  * already has them keeps one. No version is set: where it is absent the store sets that of the standard by which it was sent. Addresses lie under {@code .invalid} (RFC 2606): they name and never lead anywhere.

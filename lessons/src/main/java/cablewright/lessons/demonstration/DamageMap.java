@@ -59,17 +59,12 @@ public final class DamageMap {
         return stride == 1 ? index : Math.min(count - 1, index / stride * stride + stride / 2);
     }
 
-    /**
-     * Returns what was asked for.
-     *
-     * @return the settings
-     */
     public DamageMapSettings settings() {
         return settings;
     }
 
     /**
-     * Tells a finished map from a coarse one.
+     * Distinguishes a finished map from a coarse one.
      *
      * @return whether every cell was computed
      */

@@ -49,7 +49,7 @@ public record GhostPaths(
      * What the demonstration shows. Voltages are for an outgoing wave of 1 V.
      *
      * @param ghostMetres where the first ghost shows, tested from the near end [m]
-     * @param ghostFromFarMetres where it shows tested from the far end, told from the near end [m]; negative if it seems to
+     * @param ghostFromFarMetres where it shows when tested from the far end, measured from the near end [m]; negative if it seems to
      *     lie before the cable
      * @param firstEcho echo of the first event on a lossless line: ρ
      * @param secondEcho echo of the second: ρ (1 + ρ)²

@@ -25,7 +25,7 @@ import java.util.Set;
  * @param henries L of one section [H]
  * @param farads C of one section [F]
  * @param load what closes the chain
- * @param referenceOhms resistance on which reflections are told [Ω]
+ * @param referenceOhms reference resistance [Ω]
  */
 public record LadderSweep(int sections, double henries, double farads, Load load, double referenceOhms)
         implements PortResponse {

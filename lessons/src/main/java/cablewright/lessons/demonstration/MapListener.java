@@ -5,7 +5,7 @@ package cablewright.lessons.demonstration;
 public interface MapListener {
 
     /**
-     * Tells how far it is.
+     * Returns how far it is.
      *
      * @param done cells that are done
      * @param of cells in all

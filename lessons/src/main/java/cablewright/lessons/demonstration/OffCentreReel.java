@@ -97,7 +97,7 @@ public record OffCentreReel(
             double rippleHertz) {}
 
     /**
-     * Tells whether the whole reel is off centre.
+     * Returns whether the whole reel is off centre.
      *
      * @return whether there is no edge between its ends
      */

@@ -88,7 +88,7 @@ public record WidthAgainstSight(
     }
 
     /**
-     * Tells what another width would give.
+     * Returns what another width would give.
      *
      * @param widthSeconds width of the pulse at half height [s]
      * @return resolution, blind zone and reach

@@ -26,7 +26,7 @@ import java.util.List;
  */
 record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pulse, boolean endsTerminated) {
 
-    static CablePlan draw(SeededRandom dice, GenerationRequest request) {
+    static CablePlan draw(SeededRandom dice, GenerationRequest request, GenerationTexts texts) {
         List<ExerciseFamily> able = request.families().stream()
                 .filter(request.contrast()::isKnownTo)
                 .filter(family ->
@@ -42,11 +42,11 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
                 * PhysicalConstants.LIGHT_METRES_PER_SECOND
                 / 2;
         List<Event> events = request.contrast() == Contrast.GHOST_AND_EVENT
-                ? ghostly(dice, family, type, metres, halfPulse)
-                : place(dice, type, request.difficulty(), metres, halfPulse, kinds(dice, family, request));
+                ? ghostly(dice, family, type, metres, halfPulse, texts)
+                : place(dice, type, request.difficulty(), metres, halfPulse, kinds(dice, family, request), texts);
         boolean terminated = family != ExerciseFamily.REEL_ACCEPTANCE && dice.chance(0.6);
         FarEnd end = terminated ? FarEnd.Terminated.byOhms(type.nominalImpedanceOhms()) : new FarEnd.Open();
-        Cable cable = new Cable("Line " + dice.upTo(89), List.of(new Run(type, metres)), events, end);
+        Cable cable = new Cable(texts.say("cable.title", dice.upTo(89)), List.of(new Run(type, metres)), events, end);
         return new CablePlan(family, type, cable, pulse, terminated);
     }
 
@@ -101,8 +101,9 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
             double difficulty,
             double metres,
             double halfPulse,
-            List<EventKind> kinds) {
-        EventDraft draft = new EventDraft(dice, type, difficulty, halfPulse);
+            List<EventKind> kinds,
+            GenerationTexts texts) {
+        EventDraft draft = new EventDraft(dice, type, difficulty, halfPulse, texts.say("branch.title"));
         List<Event> events = new ArrayList<>();
         List<EventKind> ordered = new ArrayList<>(kinds);
         ordered.sort(Comparator.comparing(kind -> kind != EventKind.OPEN && kind != EventKind.SHORT));
@@ -128,13 +129,18 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
 
     /** Two strong events with their ghost behind them and before the end, and one thing that belongs. */
     private static List<Event> ghostly(
-            SeededRandom dice, ExerciseFamily family, CableType type, double metres, double halfPulse) {
+            SeededRandom dice,
+            ExerciseFamily family,
+            CableType type,
+            double metres,
+            double halfPulse,
+            GenerationTexts texts) {
         double near = tenths(metres * dice.between(0.12, 0.35));
         double far = tenths(near + (metres - near) * dice.between(0.22, 0.42));
         EventKind series =
                 family.damage().contains(EventKind.CORRODED_JOINT) ? EventKind.CORRODED_JOINT : EventKind.PARTIAL_OPEN;
         boolean shortFirst = dice.chance(0.5);
-        EventDraft draft = new EventDraft(dice, type, 0.3, halfPulse);
+        EventDraft draft = new EventDraft(dice, type, 0.3, halfPulse, texts.say("branch.title"));
         List<Event> events = new ArrayList<>();
         events.add(draft.strong("e1", shortFirst ? EventKind.PARTIAL_SHORT : series, near));
         events.add(draft.strong("e2", shortFirst ? series : EventKind.PARTIAL_SHORT, far));

@@ -4,7 +4,7 @@ package cablewright.lessons.generation;
 import cablewright.simulator.cable.EventKind;
 import java.util.List;
 
-/** Two things that are to be told apart in one exercise. */
+/** Two things that are to be distinguished in one exercise. */
 public enum Contrast {
     /** Nothing in particular. */
     NONE,
@@ -14,7 +14,7 @@ public enum Contrast {
     SPLICE_AND_CONNECTOR;
 
     /**
-     * Tells whether lines of a family can have both.
+     * Returns whether lines of a family can have both.
      *
      * @param family the family
      * @return whether an exercise can be asked for

@@ -50,10 +50,12 @@ final class EventDraft {
     private final double difficulty;
     private final double halfPulseMetres;
     private final HardwareSizes sizes;
+    private final String branchTitle;
 
     private static final double LEAST_BRANCH_METRES = 20;
 
-    EventDraft(SeededRandom dice, CableType type, double difficulty, double halfPulseMetres) {
+    EventDraft(SeededRandom dice, CableType type, double difficulty, double halfPulseMetres, String branchTitle) {
+        this.branchTitle = branchTitle;
         this.dice = dice;
         this.type = type;
         this.difficulty = difficulty;
@@ -159,6 +161,6 @@ final class EventDraft {
     private Cable branch() {
         double least = Math.max(LEAST_BRANCH_METRES, 2.2 * halfPulseMetres);
         double length = Math.rint(dice.logBetween(least, Math.max(3 * least, 150)));
-        return new Cable("Branch left joined", List.of(new Run(type, length)), List.of(), new FarEnd.Open());
+        return new Cable(branchTitle, List.of(new Run(type, length)), List.of(), new FarEnd.Open());
     }
 }

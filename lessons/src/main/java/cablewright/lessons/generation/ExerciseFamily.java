@@ -156,11 +156,6 @@ public enum ExerciseFamily {
         return hardware;
     }
 
-    /**
-     * Returns the damage that such lines suffer.
-     *
-     * @return kinds
-     */
     public List<EventKind> damage() {
         return damage;
     }

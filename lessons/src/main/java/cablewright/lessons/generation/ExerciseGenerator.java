@@ -43,10 +43,20 @@ public final class ExerciseGenerator {
     private static final double HARD = 0.4;
 
     private final PropagationCache memory = new PropagationCache();
+    private final GenerationTexts texts;
 
-    /** Makes a generator. */
+    /** Makes a generator of exercises in English. */
     public ExerciseGenerator() {
-        // What lines do is remembered from one exercise to the next.
+        this(Locale.ROOT);
+    }
+
+    /**
+     * Makes a generator.
+     *
+     * @param locale the language of the exercises' texts
+     */
+    public ExerciseGenerator(Locale locale) {
+        this.texts = new GenerationTexts(locale);
     }
 
     /**
@@ -64,12 +74,12 @@ public final class ExerciseGenerator {
                 return exercise.get();
             }
         }
-        throw new IllegalStateException("no exercise of " + MOST_DRAWS + " draws could be told apart for " + request
+        throw new IllegalStateException("no exercise of " + MOST_DRAWS + " draws could be distinguished for " + request
                 + "; ask for more kinds or another difficulty");
     }
 
     private Optional<Exercise> attempt(SeededRandom dice, GenerationRequest request) {
-        CablePlan plan = CablePlan.draw(dice, request);
+        CablePlan plan = CablePlan.draw(dice, request, texts);
         if (plan.cable().events().isEmpty() && !plan.family().hardware().isEmpty()) {
             return Optional.empty();
         }
@@ -93,7 +103,7 @@ public final class ExerciseGenerator {
         return Optional.of(exercise(dice, request, plan, instrument, view, sights));
     }
 
-    /** Whether what is to be told apart is there, and the ghost that is promised can be seen. */
+    /** Whether the contrast is there, and a promised ghost can be seen. */
     private boolean hasContrast(GenerationRequest request, Measurement measurement, Settings view) {
         List<Event> events = measurement.tested().events();
         return switch (request.contrast()) {
@@ -136,7 +146,7 @@ public final class ExerciseGenerator {
         return ranges;
     }
 
-    private static Exercise exercise(
+    private Exercise exercise(
             SeededRandom dice,
             GenerationRequest request,
             CablePlan plan,
@@ -156,8 +166,8 @@ public final class ExerciseGenerator {
                 hard ? List.of(LineEnd.NEAR, LineEnd.FAR) : List.of(LineEnd.NEAR));
         Stimulus first = hard ? stimuli.get(dice.upTo(stimuli.size() - 1)) : plan.pulse();
         Start start = new Start(view.withStimulus(first).withAverages(16), LineEnd.NEAR);
-        AsBuiltRecord record = new RecordDraft(dice, plan, request.difficulty()).draw();
-        BriefDraft brief = new BriefDraft(dice, plan);
+        AsBuiltRecord record = new RecordDraft(dice, plan, request.difficulty(), texts).draw();
+        BriefDraft brief = new BriefDraft(dice, plan, texts);
         return new Exercise(
                 request.exerciseId(),
                 brief.title(),
@@ -170,45 +180,43 @@ public final class ExerciseGenerator {
                 permitted,
                 OptionalDouble.empty(),
                 hints(plan, sights, hard),
-                ExplanationDraft.of(plan.cable(), sights),
+                new ExplanationDraft(texts).of(plan.cable(), sights),
                 Optional.empty(),
                 dice.seed(),
                 true);
     }
 
     /** From the mildest to the plainest: which end where there is a choice, which width, which region, which sign. */
-    private static List<Hint> hints(CablePlan plan, List<EventVisibility> sights, boolean eitherEnd) {
+    private List<Hint> hints(CablePlan plan, List<EventVisibility> sights, boolean eitherEnd) {
         List<Hint> hints = new ArrayList<>();
         if (eitherEnd) {
             hints.add(new Hint(
                     sights.stream()
                                     .filter(sight -> isDamage(sight.kind()))
                                     .allMatch(sight -> sight.visibility() == Visibility.CLEAR)
-                            ? "All that can be asked for shows from the near end."
-                            : "The near end does not show everything: something hides what lies beyond it.",
+                            ? texts.say("hint.nearEnd.all")
+                            : texts.say("hint.nearEnd.notAll"),
                     1));
         }
         hints.addAll(hintsFromTheNearEnd(plan, sights));
         return hints;
     }
 
-    private static List<Hint> hintsFromTheNearEnd(CablePlan plan, List<EventVisibility> sights) {
+    private List<Hint> hintsFromTheNearEnd(CablePlan plan, List<EventVisibility> sights) {
         Optional<EventVisibility> damage = sights.stream()
                 .filter(sight -> isDamage(sight.kind()) && sight.visibility() == Visibility.CLEAR)
                 .findFirst();
-        String width = String.format(
-                Locale.ROOT, "A pulse of %.0f ns tells most here.", plan.pulse().widthSeconds() * 1e9);
+        String width =
+                texts.say("hint.width", GenerationTexts.number(plan.pulse().widthSeconds() * 1e9, 0));
         if (damage.isEmpty()) {
-            return List.of(new Hint(width, 1), new Hint("Compare every bump with the record before you dig.", 1));
+            return List.of(new Hint(width, 1), new Hint(texts.say("hint.compare"), 1));
         }
         PlaceVisibility place = damage.get().places().get(0);
         double length = plan.cable().lengthMetres();
         double from = Math.max(0, Math.floor(place.shownMetres() / 10 - 1) * 10);
         double to = Math.min(Math.ceil(length / 10) * 10, from + 30);
-        String region = String.format(Locale.ROOT, "Look between %.0f and %.0f m.", from, to);
-        String sign = place.expectedVolts() < 0
-                ? "What went wrong there makes the trace go down first."
-                : "What went wrong there makes the trace go up first.";
+        String region = texts.say("hint.region", GenerationTexts.whole(from), GenerationTexts.whole(to));
+        String sign = texts.say(place.expectedVolts() < 0 ? "hint.down" : "hint.up");
         return List.of(new Hint(width, 1), new Hint(region, 2), new Hint(sign, 2));
     }
 

@@ -17,78 +17,80 @@ import java.util.Locale;
  */
 public final class ExplanationDraft {
 
-    private ExplanationDraft() {}
+    private final GenerationTexts texts;
+
+    ExplanationDraft(GenerationTexts texts) {
+        this.texts = texts;
+    }
+
+    /**
+     * Makes a drafter.
+     *
+     * @param locale the language
+     */
+    public ExplanationDraft(Locale locale) {
+        this(new GenerationTexts(locale));
+    }
 
     /**
      * Drafts an explanation.
      *
      * @param cable the cable
      * @param sights how its events show at the settings that are explained
-     * @return the text, one item for each event in the order of distance
+     * @return the text, one item for each event in order of distance; lengths are marked
      */
-    public static String of(Cable cable, List<EventVisibility> sights) {
+    public String of(Cable cable, List<EventVisibility> sights) {
         if (sights.isEmpty()) {
-            return "Nothing lies along this line but the cable itself: it is sound.\n";
+            return texts.say("explanation.sound") + "\n";
         }
         StringBuilder text = new StringBuilder();
         for (EventVisibility sight : sights) {
             Event event = cable.event(sight.eventId()).orElseThrow();
-            text.append("- **")
-                    .append(name(event))
-                    .append("** ")
-                    .append(places(sight))
-                    .append(". ");
-            text.append(shows(sight)).append(' ').append(why(event)).append('\n');
+            text.append(item(event, sight, shows(sight) + " " + why(event))).append('\n');
         }
         return text.toString();
     }
 
-    private static String name(Event event) {
-        return event.kind().id().replace('-', ' ');
-    }
-
-    private static String places(EventVisibility sight) {
-        PlaceVisibility first = sight.places().get(0);
+    private String item(Event event, EventVisibility sight, String sentences) {
+        String kind = texts.kind(event.kind());
+        double first = sight.places().get(0).trueMetres();
         if (sight.places().size() == 1) {
-            return String.format(Locale.ROOT, "at %.1f m", first.trueMetres());
+            return texts.say("explanation.at", kind, GenerationTexts.tenths(first), sentences);
         }
-        double a = first.trueMetres();
-        double b = sight.places().get(1).trueMetres();
-        return String.format(Locale.ROOT, "from %.1f to %.1f m", Math.min(a, b), Math.max(a, b));
+        double second = sight.places().get(1).trueMetres();
+        return texts.say(
+                "explanation.stretch",
+                kind,
+                GenerationTexts.tenths(Math.min(first, second)),
+                GenerationTexts.tenths(Math.max(first, second)),
+                sentences);
     }
 
-    private static String shows(EventVisibility sight) {
+    private String shows(EventVisibility sight) {
         if (sight.visibility() == Visibility.HIDDEN) {
-            return "The trace does not show it from here.";
+            return texts.say("explanation.hidden");
         }
-        PlaceVisibility first = sight.places().get(0);
-        String direction = first.expectedVolts() < 0 ? "down" : "up";
-        String text = String.format(
-                Locale.ROOT,
-                "The trace goes %s first, by %.2f %% of the outgoing wave.",
-                direction,
-                100 * Math.abs(first.expectedVolts()));
-        if (sight.places().size() == 2) {
-            PlaceVisibility second = sight.places().get(1);
-            text += String.format(
-                    Locale.ROOT,
-                    " Where it ends the trace goes %s by %.2f %%.",
-                    second.expectedVolts() < 0 ? "down" : "up",
-                    100 * Math.abs(second.expectedVolts()));
-        }
-        return text;
+        String first = edge("explanation.", sight.places().get(0));
+        return sight.places().size() == 2
+                ? first + " " + edge("explanation.end.", sight.places().get(1))
+                : first;
     }
 
-    private static String why(Event event) {
-        String nature = event.kind().nature() == Nature.HARDWARE ? "It is hardware of the trade." : "It is damage.";
+    private String edge(String prefix, PlaceVisibility place) {
+        double percent = 100 * Math.abs(place.expectedVolts());
+        return texts.say(prefix + (place.expectedVolts() < 0 ? "down" : "up"), GenerationTexts.number(percent, 2));
+    }
+
+    private String why(Event event) {
+        String nature =
+                texts.say(event.kind().nature() == Nature.HARDWARE ? "explanation.hardware" : "explanation.damage");
         if (event instanceof WaterIngress water) {
-            return nature
-                    + String.format(
-                            Locale.ROOT,
-                            " The water came in at %.1f m and lies as %s, %.0f %% of the dielectric.",
-                            water.entryMetres(),
-                            water.picture().name().toLowerCase(Locale.ROOT).replace('_', ' '),
-                            100 * water.volumeFraction());
+            return nature + " "
+                    + texts.say(
+                            "explanation.water",
+                            GenerationTexts.tenths(water.entryMetres()),
+                            GenerationTexts.number(100 * water.volumeFraction(), 0),
+                            texts.say("water." + GenerationTexts.word(water.picture())));
         }
         return nature;
     }

@@ -11,8 +11,8 @@ import java.util.List;
  * @param seed the same request and seed give the same exercise
  * @param families families to choose from, at least one
  * @param damage kinds of damage to choose from; empty for all that the family knows
- * @param difficulty 0 (plain) to 1 (near the limit of what can be told), kept to hundredths
- * @param contrast what is to be told apart
+ * @param difficulty 0 (plain) to 1 (near the limit of what can be distinguished), kept to hundredths
+ * @param contrast what is to be distinguished
  */
 public record GenerationRequest(
         long seed, List<ExerciseFamily> families, List<EventKind> damage, double difficulty, Contrast contrast) {
@@ -50,7 +50,7 @@ public record GenerationRequest(
     }
 
     /**
-     * Asks for nothing in particular to be told apart.
+     * Asks for no contrast.
      *
      * @param seed the seed
      * @param families families to choose from

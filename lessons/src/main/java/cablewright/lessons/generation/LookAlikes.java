@@ -35,7 +35,7 @@ final class LookAlikes {
         this.settings = settings;
     }
 
-    /** Whether each damage of the cable can be told from every look-alike. */
+    /** Whether each damage of the cable can be distinguished from every look-alike. */
     boolean allToldApart(double ohms) {
         Cable cable = measurement.tested();
         Trace with = trace(cable);

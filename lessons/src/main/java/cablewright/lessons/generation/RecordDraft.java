@@ -23,8 +23,10 @@ final class RecordDraft {
     private final SeededRandom dice;
     private final CablePlan plan;
     private final double difficulty;
+    private final GenerationTexts texts;
 
-    RecordDraft(SeededRandom dice, CablePlan plan, double difficulty) {
+    RecordDraft(SeededRandom dice, CablePlan plan, double difficulty, GenerationTexts texts) {
+        this.texts = texts;
         this.dice = dice;
         this.plan = plan;
         this.difficulty = difficulty;
@@ -47,7 +49,8 @@ final class RecordDraft {
         }
         if (mayLie && !leftOut) {
             EventKind kind = dice.of(plan.family().hardware());
-            items.add(new RecordedItem("planned", place(dice.between(0.2, 0.8) * length, length), kind, "planned"));
+            items.add(new RecordedItem(
+                    "planned", place(dice.between(0.2, 0.8) * length, length), kind, texts.say("record.planned")));
         }
         items.sort(Comparator.comparingDouble(RecordedItem::positionMetres));
         return new AsBuiltRecord(OptionalDouble.of(length), items, end(), note(mayLie), mayLie);
@@ -58,24 +61,23 @@ final class RecordDraft {
         return Math.max(0, Math.min(length, Math.rint((metres + off) * 2) / 2));
     }
 
-    private static String label(Event event) {
-        return event.kind().id().replace('-', ' ') + " " + event.id().substring(1);
+    private String label(Event event) {
+        return texts.say("record.item", texts.kind(event.kind()), event.id().substring(1));
     }
 
     private RecordedEnd end() {
         if (plan.endsTerminated()) {
             return new RecordedEnd(
-                    RecordedEnd.Kind.TERMINATED, Math.round(plan.type().nominalImpedanceOhms()) + " ohm terminator");
+                    RecordedEnd.Kind.TERMINATED,
+                    texts.say("record.terminator", Math.round(plan.type().nominalImpedanceOhms())));
         }
-        return new RecordedEnd(RecordedEnd.Kind.OPEN, "left open for the test");
+        return new RecordedEnd(RecordedEnd.Kind.OPEN, texts.say("record.open"));
     }
 
     private String note(boolean mayLie) {
         if (plan.family().hardware().isEmpty()) {
-            return "New reel: nothing is meant to be on it. Length from the drum's counter.";
+            return texts.say("record.note.reel");
         }
-        return mayLie
-                ? "Drawn at the desk before the work and never checked in the field: it may be wrong."
-                : "Drawn from the field sheets; distances to about half a metre.";
+        return texts.say(mayLie ? "record.note.unsure" : "record.note.usual");
     }
 }

@@ -51,7 +51,7 @@ public final class TypicalEvents {
         if (!KINDS.contains(kind)) {
             return Optional.empty();
         }
-        EventDraft draft = new EventDraft(new SeededRandom(SEED, 0), type, PLAIN, halfPulseMetres);
+        EventDraft draft = new EventDraft(new SeededRandom(SEED, 0), type, PLAIN, halfPulseMetres, id);
         return Optional.of(draft.draw(id, kind, metres, draft.stretchMetres(kind)));
     }
 }

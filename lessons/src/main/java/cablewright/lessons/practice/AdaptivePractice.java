@@ -247,7 +247,7 @@ public final class AdaptivePractice {
                 });
     }
 
-    /** One exercise in which the two can be told apart, if lines of these families can have both. */
+    /** One exercise in which the two can be distinguished, if lines of these families can have both. */
     private void askApart(Contrast wanted) {
         if (!apart.contains(wanted) && families.stream().anyMatch(wanted::isKnownTo)) {
             apart.addLast(wanted);
@@ -275,11 +275,6 @@ public final class AdaptivePractice {
         }
     }
 
-    /**
-     * Returns what is known of the trainee.
-     *
-     * @return abilities by kind
-     */
     public TraineeModel trainee() {
         return trainee;
     }

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Kinds that are mistaken for each other, to be asked one after the other until they are told apart (contrast is common
+ * Kinds that are mistaken for each other, to be asked one after the other until they are distinguished (contrast is common
  * practice in teaching, no source for the pairs).
  */
 public final class ContrastPairs {

@@ -54,7 +54,7 @@ public record DifficultyFeatures(int events, double lowestOverNoise, double clos
     /**
      * Estimates how hard the exercise is.
      *
-     * @return 0 (plain) to 1 (near the limit of what can be told)
+     * @return 0 (plain) to 1 (near the limit of what can be distinguished)
      */
     public double difficulty() {
         double low =
@@ -65,7 +65,7 @@ public record DifficultyFeatures(int events, double lowestOverNoise, double clos
     }
 
     /**
-     * Tells a difficulty on the scale of {@link Elo}. The factor is ours (common practice, no source): from 0 to 1 a trainee
+     * Converts a difficulty to the scale of {@link Elo}. The factor is ours (common practice, no source): from 0 to 1 a trainee
      * in the middle goes from 88 % to 12 % of success.
      *
      * @param difficulty 0 to 1

@@ -50,7 +50,7 @@ public final class PracticeSession {
      * Starts a sitting without end.
      *
      * @param practice what is known of the trainee
-     * @param clock tells the time
+     * @param clock gives the time
      * @return the sitting
      */
     public static PracticeSession untimed(AdaptivePractice practice, Clock clock) {
@@ -61,7 +61,7 @@ public final class PracticeSession {
      * Starts a round against the clock.
      *
      * @param practice what is known of the trainee
-     * @param clock tells the time
+     * @param clock gives the time
      * @param limit how long it lasts, above 0
      * @return the sitting
      */
@@ -76,7 +76,7 @@ public final class PracticeSession {
      * Starts a review of the mistakes that are due now.
      *
      * @param practice what is known of the trainee
-     * @param clock tells the time
+     * @param clock gives the time
      * @return the sitting; it has no exercise where nothing is due
      */
     public static PracticeSession review(AdaptivePractice practice, Clock clock) {
@@ -126,7 +126,7 @@ public final class PracticeSession {
     }
 
     /**
-     * Tells whether no new exercise comes.
+     * Returns whether no new exercise comes.
      *
      * @return whether the time is up or all that was due has been asked
      */
@@ -137,7 +137,7 @@ public final class PracticeSession {
     }
 
     /**
-     * Tells how much time is left.
+     * Returns how much time is left.
      *
      * @return the time, never below zero; empty where there is no limit
      */
@@ -146,11 +146,6 @@ public final class PracticeSession {
                 .map(left -> left.isNegative() ? Duration.ZERO : left);
     }
 
-    /**
-     * Returns how the sitting goes.
-     *
-     * @return the mode
-     */
     public Mode mode() {
         return mode;
     }

@@ -54,7 +54,7 @@ public record ReviewBox(int box, Instant dueAt, boolean done) {
     }
 
     /**
-     * Tells whether it is time.
+     * Returns whether it is time.
      *
      * @param now the time
      * @return whether the item is to be asked

@@ -43,7 +43,7 @@ public record Parameter(String name, double from, double to, int count, boolean 
         return name.startsWith("/") && name.chars().noneMatch(Character::isISOControl);
     }
 
-    /** Tells a path into the cable file from a setting of the instrument. */
+    /** Distinguishes a path into the cable file from a setting of the instrument. */
     boolean isInFile() {
         return isPath(name);
     }

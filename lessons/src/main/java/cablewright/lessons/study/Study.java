@@ -49,11 +49,6 @@ public final class Study {
         patch.requirePaths(plan.parameters());
     }
 
-    /**
-     * Returns what is asked.
-     *
-     * @return the plan
-     */
     public StudyPlan plan() {
         return plan;
     }

@@ -32,7 +32,7 @@ public final class StudyRun {
     public interface Progress {
 
         /**
-         * Tells how far it is.
+         * Returns how far it is.
          *
          * @param done rows in the file
          * @param of rows of the shard

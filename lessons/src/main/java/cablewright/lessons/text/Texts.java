@@ -19,6 +19,9 @@ import java.util.regex.Pattern;
  */
 public final class Texts {
 
+    /** Name of the bundle with the names of the kinds of event, by their ids. */
+    public static final String KINDS = "cablewright.lessons.text.kinds";
+
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
     private static final Pattern TYPED_PLACE = Pattern.compile("\\{\\d\\s*,");
 
@@ -98,6 +101,16 @@ public final class Texts {
     private String formatted(String pattern, Object... arguments) {
         Locale found = bundle.getLocale().equals(Locale.ROOT) ? Locale.ENGLISH : bundle.getLocale();
         return new MessageFormat(pattern, found).format(arguments);
+    }
+
+    /**
+     * Returns whether there is a sentence.
+     *
+     * @param key its key
+     * @return whether the bundle has it, in this language or in English
+     */
+    public boolean has(String key) {
+        return bundle.containsKey(key);
     }
 
     /**

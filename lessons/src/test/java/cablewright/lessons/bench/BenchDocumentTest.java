@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.bench.DocumentChange.What;
+import cablewright.lessons.bench.edit.BenchTexts;
 import cablewright.lessons.bench.edit.CableEdits;
 import cablewright.lessons.bench.edit.EventClip;
 import cablewright.lessons.bench.edit.ExerciseEdits;
@@ -27,6 +28,7 @@ import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.line.Catalogue;
 import cablewright.simulator.solve.PropagationCache;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -37,14 +39,16 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Edits of the document on the Bench. */
 class BenchDocumentTest {
 
+    private static final BenchTexts TEXTS = new BenchTexts(Locale.ROOT);
+
     private static BenchDocument street() {
-        return BenchTemplate.STREET_OF_TAPS.document();
+        return BenchTemplate.STREET_OF_TAPS.document(Locale.ROOT);
     }
 
     @ParameterizedTest
     @EnumSource(BenchTemplate.class)
     void aTemplateIsSoundHardwareWithAnHonestRecord(BenchTemplate template) {
-        BenchDocument document = template.document();
+        BenchDocument document = template.document(Locale.ROOT);
         AsBuiltRecord record = document.record();
         for (Event event : document.cable().events()) {
             boolean hardware = event.kind().nature() == cablewright.simulator.cable.Nature.HARDWARE;
@@ -69,7 +73,7 @@ class BenchDocumentTest {
     @Test
     void whatBelongsOnAStreetAndARiserShowsClearlyWhenTheyOpen() {
         for (BenchTemplate template : List.of(BenchTemplate.STREET_OF_TAPS, BenchTemplate.BUILDING_RISER)) {
-            var exercise = template.document().exercise();
+            var exercise = template.document(Locale.ROOT).exercise();
             List<EventVisibility> sights = VisibilityAnalysis.of(
                     exercise.cable(),
                     exercise.instrument(),
@@ -84,7 +88,7 @@ class BenchDocumentTest {
     /** To a fast pulse a load coil is almost an open, so what lies behind the first is not seen (textbook knowledge). */
     @Test
     void onALoadedLoopOnlyTheFirstCoilIsClear() {
-        var exercise = BenchTemplate.LOADED_LOOP.document().exercise();
+        var exercise = BenchTemplate.LOADED_LOOP.document(Locale.ROOT).exercise();
         List<EventVisibility> sights = VisibilityAnalysis.of(
                 exercise.cable(),
                 exercise.instrument(),
@@ -160,7 +164,7 @@ class BenchDocumentTest {
     void recordsAreSpoiltInTheThreeWays() {
         BenchDocument document = street();
         AsBuiltRecord honest = document.record();
-        AsBuiltRecord shifted = RecordSpoiler.WRONG_DISTANCE.spoil(honest, document.cable(), 3);
+        AsBuiltRecord shifted = RecordSpoiler.WRONG_DISTANCE.spoil(honest, document.cable(), 3, TEXTS);
         List<RecordedItem> moved = shifted.items().stream()
                 .filter(item -> !honest.items().contains(item))
                 .toList();
@@ -168,10 +172,10 @@ class BenchDocumentTest {
         double true_ = document.cable().event(moved.get(0).id()).orElseThrow().startMetres();
         assertTrue(Math.abs(moved.get(0).positionMetres() - true_) > 0.9);
 
-        AsBuiltRecord lacking = RecordSpoiler.LEFT_OUT.spoil(honest, document.cable(), 3);
+        AsBuiltRecord lacking = RecordSpoiler.LEFT_OUT.spoil(honest, document.cable(), 3, TEXTS);
         assertEquals(honest.items().size() - 1, lacking.items().size());
 
-        AsBuiltRecord dreaming = RecordSpoiler.NEVER_BUILT.spoil(honest, document.cable(), 3);
+        AsBuiltRecord dreaming = RecordSpoiler.NEVER_BUILT.spoil(honest, document.cable(), 3, TEXTS);
         RecordedItem planned = dreaming.items().stream()
                 .filter(item -> !honest.shows(item.id()))
                 .findFirst()
@@ -182,7 +186,7 @@ class BenchDocumentTest {
         for (AsBuiltRecord spoilt : List.of(shifted, lacking, dreaming)) {
             assertTrue(spoilt.mayLie());
         }
-        assertEquals(shifted, RecordSpoiler.WRONG_DISTANCE.spoil(honest, document.cable(), 3));
+        assertEquals(shifted, RecordSpoiler.WRONG_DISTANCE.spoil(honest, document.cable(), 3, TEXTS));
     }
 
     @Test
@@ -249,8 +253,8 @@ class BenchDocumentTest {
 
     @Test
     void exercisesAreAddedMovedAndTakenAway() {
-        BenchDocument two =
-                street().adding(BenchTemplate.BUILDING_RISER.document().exercise());
+        BenchDocument two = street().adding(
+                        BenchTemplate.BUILDING_RISER.document(Locale.ROOT).exercise());
         assertEquals(1, two.index());
         BenchDocument three = two.adding(two.exercise());
         assertEquals("custom-house-riser-2", three.exercise().id());
@@ -263,8 +267,8 @@ class BenchDocumentTest {
     @Test
     void theExplanationIsDraftedFromHowEachEventShows() {
         BenchDocument wet = street().withCable(cable -> Insertable.PINCH.putOn(cable, 120, 1));
-        String draft = ExplanationDrafts.of(wet.exercise(), new PropagationCache(), () -> false);
-        assertTrue(draft.contains("**pinch** at 120"), draft);
+        String draft = ExplanationDrafts.of(wet.exercise(), new PropagationCache(), Locale.ROOT, () -> false);
+        assertTrue(draft.contains("**pinch** at {120"), draft);
         assertEquals(wet.cable().events().size(), draft.lines().count());
     }
 }

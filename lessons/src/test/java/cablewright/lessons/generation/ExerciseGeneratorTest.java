@@ -123,7 +123,7 @@ class ExerciseGeneratorTest {
                     .filter(event -> event.kind().nature() == Nature.DAMAGE)
                     .noneMatch(event -> isBehindAFullReflection(exercise, event));
             String first = exercise.hints().get(0).text();
-            assertEquals(all, first.startsWith("All that can be asked for"), exercise.id() + ": " + first);
+            assertEquals(all, first.startsWith("Everything that must be found"), exercise.id() + ": " + first);
         }
     }
 

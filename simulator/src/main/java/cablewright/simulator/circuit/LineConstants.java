@@ -46,7 +46,7 @@ public record LineConstants(
     }
 
     /**
-     * Tells what is nearest to a cross-section: L and C of the high-frequency impedance and velocity, by which edges travel,
+     * Finds what is nearest to a cross-section: L and C of the high-frequency impedance and velocity, by which edges travel,
      * and R and G at 1 Hz, to which everything settles. What lies between, the loss that rises with frequency, is lost.
      *
      * @param section the cross-section
@@ -80,7 +80,7 @@ public record LineConstants(
     }
 
     /**
-     * Tells a line without loss.
+     * Describes a line without loss.
      *
      * @return whether R and G are zero
      */

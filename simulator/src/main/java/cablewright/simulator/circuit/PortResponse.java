@@ -15,7 +15,7 @@ import java.util.Optional;
 public interface PortResponse {
 
     /**
-     * Returns the resistance on which the reflection coefficient is told: that of the source which drives the port.
+     * Returns the reference resistance of the reflection coefficient: that of the source which drives the port.
      *
      * @return resistance [Ω]
      */

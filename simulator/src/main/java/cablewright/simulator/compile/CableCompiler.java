@@ -24,7 +24,7 @@ import java.util.TreeSet;
  * Makes the circuit of a cable: cuts at every boundary, takes profiles in steps, applies the conditions that overlap in
  * their order, merges equal neighbours, and keeps for each piece which events made it.
  *
- * <p>A profile is taken in steps at their middles; {@link ProfileSteps} tells how many keep the error small.
+ * <p>A profile is taken in steps at their middles; {@link ProfileSteps} finds how many keep the error small.
  */
 public final class CableCompiler {
 

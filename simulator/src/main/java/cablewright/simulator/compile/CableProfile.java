@@ -87,7 +87,7 @@ public final class CableProfile {
         return new CableProfile(pieces);
     }
 
-    /** A split stretch is told by the impedance that it shows, since no one of its modes' does. */
+    /** A split stretch is drawn with the impedance that it shows, which is that of neither mode. */
     private static Element shown(Element.Split split, Element inside) {
         if (!(inside instanceof Element.Line)) {
             return inside;
@@ -108,11 +108,6 @@ public final class CableProfile {
         return flat;
     }
 
-    /**
-     * Returns the pieces in order.
-     *
-     * @return the pieces
-     */
     public List<Piece> pieces() {
         return pieces;
     }

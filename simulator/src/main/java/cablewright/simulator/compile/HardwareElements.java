@@ -30,7 +30,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 
-/** Makes the elements of what is put in the line, each as its event's own documentation tells. */
+/** Makes the elements of what is put in the line, each as documented in its event. */
 final class HardwareElements implements ComponentVisitor<List<Element>> {
 
     private final double celsius;

@@ -28,7 +28,7 @@ public final class BentTube {
     private static final double OVAL_AT_FOLD = 2.0 / 9;
     private static final double DEEPEST = 0.95;
 
-    /** Thinner ones are told as tubes but stand for braids and foils, which don't fold so. */
+    /** Thinner ones are modelled as tubes but stand for braids and foils, which do not fold that way. */
     private static final double LEAST_WALL_OVER_RADIUS = 0.05;
 
     private BentTube() {}

@@ -51,11 +51,6 @@ public final class ContourSamples {
         new ComplexBlock(root.re, root.im).setRoot(sRe, sIm);
     }
 
-    /**
-     * Number of frequencies.
-     *
-     * @return their count
-     */
     public int size() {
         return sRe.length;
     }

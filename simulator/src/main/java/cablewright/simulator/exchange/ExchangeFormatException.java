@@ -30,11 +30,6 @@ public class ExchangeFormatException extends IOException {
         return readable.length() <= MOST_SHOWN ? readable : readable.substring(0, MOST_SHOWN) + "...";
     }
 
-    /**
-     * Returns the file.
-     *
-     * @return its name
-     */
     public String file() {
         return file;
     }
@@ -57,11 +52,6 @@ public class ExchangeFormatException extends IOException {
         return value;
     }
 
-    /**
-     * Returns what could stand there.
-     *
-     * @return what is allowed
-     */
     public String allowed() {
         return allowed;
     }

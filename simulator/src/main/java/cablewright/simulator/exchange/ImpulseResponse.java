@@ -12,7 +12,7 @@ import org.ejml.dense.row.CommonOps_DDRM;
 /**
  * What an even sweep answers to an impulse: h_n at t_n = n/(N Δf), by inverse FFT of Γ tapered from half of the sweep's top
  * up (1, then cos² down to 0). The last eighth of the period is taken for what came before zero time: a causal response has
- * nothing there but the taper's own ripple close to zero, so all but that is dropped, and its share of the energy told.
+ * nothing there but the taper's own ripple close to zero, so all but that is dropped, and its share of the energy reported.
  *
  * <p>Points that were not measured, 0 Hz first, are then moved to where the last quarter of the period is quietest, by least
  * squares: an error there would lift the whole record. From Γ(s) = Σ h_n e^(−s t_n) the response follows anywhere to the

@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  * The port of a measured line: one port of a sweep, made fit for the instrument. Works wherever a simulated port does, on the
  * grid that the sweep supports.
  *
- * <p>The sweep is brought onto the multiples of its step from 0 Hz up ({@link SweepReport} says what was added), told on the
+ * <p>The sweep is brought onto the multiples of its step from 0 Hz up ({@link SweepReport} says what was added), with the
  * resistance of the source, Γ' = (Γ − r)/(1 − rΓ) with r = (R' − R)/(R' + R), and turned into a causal impulse response,
  * from which Γ(s) = Σ h_n e^(−s t_n) follows on the damped contour.
  *
@@ -37,7 +37,7 @@ public final class MeasuredPort implements PortResponse {
     }
 
     /**
-     * Makes a port of a sweep, told on the sweep's own reference, with the reflection at 0 Hz estimated.
+     * Makes a port of a sweep, with the sweep's own reference, with the reflection at 0 Hz estimated.
      *
      * @param sweep the sweep
      * @param port number of the port, from 1
@@ -73,7 +73,7 @@ public final class MeasuredPort implements PortResponse {
      *
      * @param hertz frequencies [Hz], rising
      * @param reflection Γ at each
-     * @param measuredOhms resistance on which it is told [Ω]
+     * @param measuredOhms reference resistance [Ω]
      * @param sourceOhms resistance of the source that is to drive the port [Ω], 0.1 to 1e5
      * @param dcReflection reflection coefficient at 0 Hz on the measured resistance, if it is known
      * @return the port
@@ -147,11 +147,6 @@ public final class MeasuredPort implements PortResponse {
                 shareBeforeZero);
     }
 
-    /**
-     * Returns what can be said about the sweep itself.
-     *
-     * @return the report
-     */
     public SweepReport report() {
         return report;
     }

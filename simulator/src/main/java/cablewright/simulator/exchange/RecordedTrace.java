@@ -26,7 +26,7 @@ public final class RecordedTrace {
     }
 
     /**
-     * Tells whether the file gives times.
+     * Returns whether the file gives times.
      *
      * @return whether places are times [s]; otherwise they are distances [m]
      */
@@ -43,11 +43,6 @@ public final class RecordedTrace {
         return valueColumn;
     }
 
-    /**
-     * Counts the samples.
-     *
-     * @return number of samples, 2 or more
-     */
     public int count() {
         return places.length;
     }

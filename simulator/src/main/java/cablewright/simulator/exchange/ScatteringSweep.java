@@ -20,14 +20,14 @@ public final class ScatteringSweep {
     private final List<ComplexArray> parameters;
 
     /**
-     * What a port is called and on which resistance it is told.
+     * Name and reference resistance of a port.
      *
      * @param name its number, or in a mixed-mode file a name such as "D1,2"
      * @param referenceOhms reference resistance [Ω], above 0
      */
     public record PortLabel(String name, double referenceOhms) {
 
-        // Refuses a resistance that no wave can be told on.
+        // Checks the reference resistance.
         public PortLabel {
             if (!(referenceOhms > 0 && Double.isFinite(referenceOhms))) {
                 throw new IllegalArgumentException(
@@ -54,7 +54,7 @@ public final class ScatteringSweep {
      * Makes the sweep of one port.
      *
      * @param hertz frequencies [Hz], 0 or more, rising
-     * @param referenceOhms resistance on which the reflection is told [Ω]
+     * @param referenceOhms reference resistance [Ω]
      * @param reflection S11 at each frequency
      * @return the sweep
      */
@@ -66,8 +66,8 @@ public final class ScatteringSweep {
      * Makes the sweep of two ports.
      *
      * @param hertz frequencies [Hz], 0 or more, rising
-     * @param firstOhms resistance on which port 1 is told [Ω]
-     * @param secondOhms resistance on which port 2 is told [Ω]
+     * @param firstOhms reference resistance [Ω]
+     * @param secondOhms reference resistance [Ω]
      * @param parameters S11, S12, S21, S22 in this order, each at every frequency
      * @return the sweep
      */
@@ -95,11 +95,6 @@ public final class ScatteringSweep {
         }
     }
 
-    /**
-     * Returns the ports.
-     *
-     * @return name and reference of each
-     */
     public List<PortLabel> ports() {
         return ports;
     }

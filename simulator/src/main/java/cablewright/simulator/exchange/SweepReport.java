@@ -38,7 +38,7 @@ public record SweepReport(
         double shareBeforeZero) {
 
     /**
-     * Tells whether a passive thing could have made the sweep.
+     * Returns whether a passive thing could have made the sweep.
      *
      * @param tolerance by how much |Γ| may pass 1, for errors of calibration
      * @return whether no point lies higher
@@ -48,7 +48,7 @@ public record SweepReport(
     }
 
     /**
-     * Tells whether the response begins when it may.
+     * Returns whether the response begins when it may.
      *
      * @param tolerance share of the energy that may lie before zero time
      * @return whether no more does
@@ -58,7 +58,7 @@ public record SweepReport(
     }
 
     /**
-     * Returns the longest time for which the sweep tells what comes back.
+     * Returns the longest time for which the sweep gives the reflection.
      *
      * @return time [s]
      */

@@ -35,7 +35,7 @@ public final class CableNotices {
     public record Placed(double startMetres, double endMetres, Notice notice) {}
 
     /**
-     * Gathers the notices of all pieces of a cable; neighbours that say the same are told as one.
+     * Gathers the notices of all pieces of a cable; neighbours with the same notice are merged.
      *
      * @param cable the cable
      * @param topHertz top of the band in use [Hz]

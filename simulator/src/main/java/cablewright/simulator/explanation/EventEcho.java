@@ -34,7 +34,7 @@ public record EventEcho(
     private static final double TELLING_SHARE = 0.25;
 
     /**
-     * Tells whether the trace swings the other way after the first lobe.
+     * Returns whether the trace swings the other way after the first lobe.
      *
      * @return whether the second lobe is at least a quarter of the first
      */
@@ -43,7 +43,7 @@ public record EventEcho(
     }
 
     /**
-     * Tells whether the trace stays at a new level to the end of the window, as it does for a step.
+     * Returns whether the trace stays at a new level to the end of the window, as it does for a step.
      *
      * @return whether the last difference is at least a quarter of the first lobe, with its sign
      */

@@ -21,7 +21,7 @@ public final class EventEchoes {
     private static final double SHOWS_FROM_SHARE = 0.1;
     private static final double LOBE_FLOOR_SHARE = 0.5;
 
-    /** The front of a wave runs a little ahead of the velocity at which distances are told; before it nothing differs. */
+    /** The front of a wave runs a little ahead of the velocity factor used to convert time to distance; before it nothing differs. */
     private static final double EARLY_SHARE = 0.03;
 
     private final Cable cable;
@@ -34,7 +34,7 @@ public final class EventEchoes {
     /**
      * Looks at a cable.
      *
-     * @param cable the cable as it lies, told from its near end
+     * @param cable the cable, with distances from its near end
      * @param instrument the instrument
      * @param settings what is set on it
      * @param end the end that is tested
@@ -80,7 +80,7 @@ public final class EventEchoes {
     /**
      * Works out what an event would do that is not on the cable, with all the others there but one.
      *
-     * @param other the event, told from the cable's near end
+     * @param other the event, with distances from the cable's near end
      * @param insteadOf name of the event that it replaces; none is replaced where there is no such event
      * @return the trace with it, and its echo at each place of it
      * @throws IllegalArgumentException if the event can't be on this cable

@@ -18,10 +18,10 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * What is told of one place of an event beside whether it shows: impedances, loss on the way, and what a reader would tell
+ * The figures of one place of an event besides its visibility: impedances, loss on the way, and what a reader would read
  * from its height.
  *
- * @param event the event, told from the near end
+ * @param event the event, with distances from the near end
  * @param sight how the event shows
  * @param place how this place of it shows
  * @param soundOhms impedance of the cable without the event there [Ω]
@@ -41,7 +41,7 @@ public record EventFacts(
     /**
      * Looks at events that show, or do not, on a trace.
      *
-     * @param cable the cable as it lies, told from its near end
+     * @param cable the cable, with distances from its near end
      * @param instrument the instrument
      * @param settings what is set
      * @param end the end that is tested

@@ -46,11 +46,6 @@ public final class LineField {
         PlaceMap.of(cable, CableCompiler.compile(cable, ProfileSteps.forDrawing()), this.tracks);
     }
 
-    /**
-     * Returns the resistance of the source.
-     *
-     * @return resistance [Ω]
-     */
     public double sourceOhms() {
         return sourceOhms;
     }
@@ -64,11 +59,6 @@ public final class LineField {
         return tracks;
     }
 
-    /**
-     * Counts the places of all tracks.
-     *
-     * @return number of places
-     */
     public int places() {
         return tracks.stream().mapToInt(track -> track.metres().size()).sum();
     }

@@ -12,7 +12,7 @@ import java.util.List;
 /**
  * Places along one cable: the line itself or one of its branches.
  *
- * <p>A place is told just before whatever is put in the line there. Below zero lies the test lead, its port at minus its
+ * <p>A place lies just before whatever is put in the line there. Below zero lies the test lead, its port at minus its
  * length; the first place of a branch is just after the joint.
  *
  * @param branchIds names of the events by which branches leave, from the line outwards; empty for the line itself

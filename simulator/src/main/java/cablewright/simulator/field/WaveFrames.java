@@ -73,20 +73,10 @@ public final class WaveFrames {
         return (int) Math.max(FEWEST_FRAMES, Math.min(USUAL_MOST_FRAMES, Math.ceil(wanted)));
     }
 
-    /**
-     * Returns the places.
-     *
-     * @return tracks in the order in which frames are told
-     */
     public List<LinePlaces> tracks() {
         return tracks;
     }
 
-    /**
-     * Counts the frames.
-     *
-     * @return number of frames
-     */
     public int count() {
         return volts[0].length;
     }

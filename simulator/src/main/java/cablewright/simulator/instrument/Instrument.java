@@ -2,7 +2,7 @@
 package cablewright.simulator.instrument;
 
 /**
- * What an instrument is, whatever is set on it. Voltages are told for an outgoing wave of 1 V.
+ * What an instrument is, whatever is set on it. Voltages are relative to an outgoing wave of 1 V.
  *
  * @param sourceOhms resistance of its source, which is also what the line's reflections meet on their return [Ω]
  * @param bandwidthHertz bandwidth of its receiver at −3 dB [Hz]: two equal real poles, H = 1/(1 + sτ)² with
@@ -89,7 +89,7 @@ public record Instrument(
      * Returns the step of the converter.
      *
      * @param gainDecibels gain of the receiver [dB]
-     * @return step, told at the port [V]
+     * @return step, referred to the port [V]
      */
     public double stepVolts(double gainDecibels) {
         return 2 * clipVolts(gainDecibels) / (1L << converterBits);
@@ -100,7 +100,7 @@ public record Instrument(
      *
      * @param gainDecibels gain of the receiver [dB]
      * @param averages how many records are averaged
-     * @return step, told at the port [V]: n times finer where the noise of one record, half a step or more, stirs the
+     * @return step, referred to the port [V]: n times finer where the noise of one record, half a step or more, stirs the
      *     rounding (Widrow &amp; Kollár, Quantization Noise, from memory); else unchanged
      */
     public double stepVoltsAfter(double gainDecibels, int averages) {

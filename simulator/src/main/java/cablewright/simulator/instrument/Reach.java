@@ -9,7 +9,7 @@ import cablewright.simulator.line.ContourGrid;
  * answers any; a measured sweep or a sealed paper only what its own grid holds.
  *
  * @param longestRecordSeconds longest time after the pulse leaves for which the response is known [s]; infinite for any
- * @param shortestEdgeSeconds shortest edge, after the receiver, that the response's band still tells [s]; 0 for any
+ * @param shortestEdgeSeconds shortest edge, after the receiver, that the response's band supports [s]; 0 for any
  */
 public record Reach(double longestRecordSeconds, double shortestEdgeSeconds) {
 
@@ -17,7 +17,7 @@ public record Reach(double longestRecordSeconds, double shortestEdgeSeconds) {
     private static final int SAMPLES_PER_EDGE = 8;
 
     /**
-     * Tells how far a port's response reaches.
+     * Returns how far a port's response reaches.
      *
      * @param port the port
      * @return its reach
@@ -43,7 +43,7 @@ public record Reach(double longestRecordSeconds, double shortestEdgeSeconds) {
         }
         if (edgeSeconds < shortestEdgeSeconds * (1 - 1e-9)) {
             throw new IllegalArgumentException("the shortest edge of the pulse is " + edgeSeconds
-                    + " s after the receiver; this response tells edges of " + shortestEdgeSeconds
+                    + " s after the receiver; this response supports edges of " + shortestEdgeSeconds
                     + " s and longer: use a wider pulse or a slower step");
         }
     }

@@ -28,11 +28,6 @@ public final class Reflectometer {
         this.instrument = instrument;
     }
 
-    /**
-     * Returns what the reflectometer is.
-     *
-     * @return the instrument
-     */
     public Instrument instrument() {
         return instrument;
     }
@@ -103,7 +98,7 @@ public final class Reflectometer {
 
     private Received receive(PortResponse port, Settings settings) {
         if (port.referenceOhms() != instrument.sourceOhms()) {
-            throw new IllegalArgumentException("the port is told for a source of " + port.referenceOhms()
+            throw new IllegalArgumentException("the reference of the port is a source of " + port.referenceOhms()
                     + " ohms and the instrument has " + instrument.sourceOhms() + "; they must be the same");
         }
         double before = 2 * (settings.stimulus().halfHeightSeconds() + 4 * instrument.poleSeconds());

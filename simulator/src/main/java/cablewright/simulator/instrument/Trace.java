@@ -45,11 +45,6 @@ public final class Trace {
         this.stepVolts = stepVolts;
     }
 
-    /**
-     * Returns what was set.
-     *
-     * @return the settings
-     */
     public Settings settings() {
         return settings;
     }
@@ -115,11 +110,6 @@ public final class Trace {
         return (int) Math.max(0, Math.min(count() - 1, Math.round(place)));
     }
 
-    /**
-     * Returns the distance of samples.
-     *
-     * @return time between samples [s]
-     */
     public double sampleSeconds() {
         return waveform.sampleSeconds();
     }
@@ -151,11 +141,6 @@ public final class Trace {
         return clipVolts;
     }
 
-    /**
-     * Returns the converter's step.
-     *
-     * @return voltage [V]
-     */
     public double stepVolts() {
         return stepVolts;
     }

@@ -83,7 +83,7 @@ public final class LadderCells {
     private static LineConstants constants(Element.Line line) {
         return LineConstants.exactly(line.section())
                 .orElseThrow(() -> new IllegalArgumentException("a line of " + line.lengthMetres()
-                        + " m is told by more than R, L, G and C, and a ladder has no more; use a line by constants"
+                        + " m needs more than R, L, G and C, which a ladder cannot represent; use a line by constants"
                         + " without skin effect or relaxations"));
     }
 

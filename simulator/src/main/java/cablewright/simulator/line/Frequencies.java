@@ -48,11 +48,6 @@ public final class Frequencies {
                 Arrays.stream(hertz).map(f -> 2 * Math.PI * f).toArray());
     }
 
-    /**
-     * Returns how many there are.
-     *
-     * @return number of frequencies
-     */
     public int count() {
         return real.length;
     }

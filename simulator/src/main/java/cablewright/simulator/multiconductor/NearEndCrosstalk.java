@@ -19,7 +19,7 @@ import java.util.Set;
 
 /**
  * The near ends of a split pair and of its neighbour as two ports: port 1 the tested pair, port 2 the neighbour, each on a
- * resistance that takes the place of what it is left in. S21 and S12 are near-end crosstalk, told from either side by a
+ * resistance that takes the place of what it is left in. S21 and S12 are near-end crosstalk, found from either side by a
  * solution of its own: the neighbour's circuit meets the same stretch with the tested pair for a neighbour.
  */
 public final class NearEndCrosstalk {

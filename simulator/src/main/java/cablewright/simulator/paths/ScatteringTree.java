@@ -39,7 +39,7 @@ public record ScatteringTree(List<Scatterer> scatterers, List<LineLeg> legs) {
      * @param cable the cable, seen from its near end
      * @param sourceOhms resistance of the source [Ω]
      * @param steps how finely profiles are taken
-     * @param frequencies the frequencies at which its scatterers are told
+     * @param frequencies the frequencies of its scatterers
      * @return its scatterers and lines
      */
     public static ScatteringTree of(Cable cable, double sourceOhms, ProfileSteps steps, Frequencies frequencies) {

@@ -25,7 +25,7 @@ public record CandidateEvent(
     }
 
     /**
-     * Tells which way the trace goes first.
+     * Returns which way the trace goes first.
      *
      * @return 1 up, −1 down
      */

@@ -12,10 +12,10 @@ import java.util.List;
  *
  * <p>What is known of the outgoing wave is taken off, the rest sharpened ({@link SharpTrace}) and searched with matched
  * filters at a threshold that holds false alarms constant ({@link SiteSearch}); each site is then read off the trace as a
- * person reads it ({@link SiteReading}). Of what stands closer than about 1.2 pulse widths, the plainest is told.
+ * person reads it ({@link SiteReading}). Of what stands closer than about 1.2 pulse widths, the plainest is listed.
  *
  * <p>Nothing is sought while the outgoing pulse lasts, nor in the last pulse width of the record. Slow changes, over many
- * pulse widths, are left out with the tails that they look like. A ghost looks like an event and is told as one. How many
+ * pulse widths, are left out with the tails that they look like. A ghost looks like an event and is listed as one. How many
  * events are found is measured on generated cables by a command that DEVELOPERS.md names.
  */
 public final class CandidateEvents {
@@ -25,7 +25,7 @@ public final class CandidateEvents {
     private static final double SAME_WIDTHS = 0.6;
     private static final double BACK_WIDTHS = 0.95;
     private static final double MOST_OUTGOING = 1.2;
-    /** Noise that is reckoned with where a trace has none: a share of the least height that is told. */
+    /** Noise that is reckoned with where a trace has none: a share of the least height that is listed. */
     private static final double NOISE_OF_LEAST = 0.1;
 
     private static final double LEAST_NOISE = 1e-9;

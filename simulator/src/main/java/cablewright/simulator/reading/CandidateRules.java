@@ -6,7 +6,7 @@ package cablewright.simulator.reading;
  *
  * @param falseAlarmsPerTrace how often a trace of nothing but noise may show one, 1e-9 to 1: a bound, reached where all
  *     forms of echo err apart
- * @param leastVolts smallest height that is told [V], 0 to 1: what a sweep or a converter can't be trusted for
+ * @param leastVolts smallest height that is listed [V], 0 to 1: what a sweep or a converter can't be trusted for
  * @param velocityUncertainty standard uncertainty of the set velocity over that of light, 0 to 0.5
  */
 public record CandidateRules(double falseAlarmsPerTrace, double leastVolts, double velocityUncertainty) {
@@ -35,7 +35,7 @@ public record CandidateRules(double falseAlarmsPerTrace, double leastVolts, doub
     /**
      * Changes the smallest height.
      *
-     * @param other smallest height that is told [V], 0 to 1
+     * @param other smallest height that is listed [V], 0 to 1
      * @return rules alike but for it
      */
     public CandidateRules withLeastVolts(double other) {

@@ -38,7 +38,7 @@ public record Cursor(double metres, double seconds, double volts) {
      * Returns the impedance that a step trace seems to show there: Z = Zs (1 + ρ)/(1 − ρ).
      *
      * <p>Exact at the first change of impedance of a lossless line. Beyond it, what came back through earlier changes is
-     * told too small, and loss along the line is shown as a slow rise; a {@link PeeledProfile} takes the former out. For a
+     * read too small, and loss along the line is shown as a slow rise; a {@link PeeledProfile} takes the former out. For a
      * pulse the number means the impedance only of a place that is longer than the pulse.
      *
      * @param sourceOhms resistance of the source on which the trace was taken [Ω], above 0

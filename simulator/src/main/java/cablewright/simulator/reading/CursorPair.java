@@ -87,7 +87,7 @@ public record CursorPair(Trace trace, double firstMetres, double secondMetres) {
     }
 
     /**
-     * Tells the return loss of the event between the cursors.
+     * Returns the return loss of the event between the cursors.
      *
      * @param thereAndBackDecibels loss of the cable from the port to the event and back, where it is known [dB], 0 or
      *     more; 0 corrects for nothing

@@ -2,7 +2,7 @@
 package cablewright.simulator.reading;
 
 /**
- * Return loss of one event, told from the height of its echo.
+ * Return loss of one event, from the height of its echo.
  *
  * <p>Apparent: −20 log10 of the echo's peak over the outgoing wave; corrected for nothing. Corrected: less the loss of the
  * cable there and back, as far as it is known. Both tell the event as the pulse meets it: a pulse that is long against the
@@ -37,7 +37,7 @@ public record EventReturnLoss(Cursor peak, double noiseVolts, double thereAndBac
     /**
      * Returns the return loss at the event.
      *
-     * @return the apparent one less the known loss there and back [dB]; below 0 where that loss is told too large, since
+     * @return the apparent one less the known loss there and back [dB]; below 0 where that loss was given too large, since
      *     no passive event sends back more than it gets
      */
     public double correctedDecibels() {
@@ -45,7 +45,7 @@ public record EventReturnLoss(Cursor peak, double noiseVolts, double thereAndBac
     }
 
     /**
-     * Tells whether the echo stands above the noise; where it does not, the return loss is at least what is told.
+     * Returns whether the echo stands above the noise; where it does not, the return loss is at least the value given.
      *
      * @return whether the peak is at least {@value #SURE_OVER_NOISE} times the noise
      */

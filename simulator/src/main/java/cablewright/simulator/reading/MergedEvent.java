@@ -27,7 +27,7 @@ public record MergedEvent(
     }
 
     /**
-     * Tells whether both ends show it.
+     * Returns whether both ends show it.
      *
      * @return whether they do
      */

@@ -61,7 +61,7 @@ public record MergedReading(
     }
 
     /**
-     * Tells whether more than one thing says the same.
+     * Returns whether more than one thing says the same.
      *
      * @return whether at least {@value #SURE} pairs or end echoes agree
      */

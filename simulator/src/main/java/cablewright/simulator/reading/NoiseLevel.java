@@ -4,11 +4,11 @@ package cablewright.simulator.reading;
 import java.util.Arrays;
 
 /**
- * Tells the noise of a record from the record alone.
+ * Estimates the noise of a record from the record alone.
  *
  * <p>σ = median |xᵢ₋₁ − 2xᵢ + xᵢ₊₁|/(0.6745 √6): the second difference leaves little of echoes that have several samples on
  * an edge, white noise of σ leaves it with √6 σ, and half of |N(0, 1)| lies below 0.6745. Noise that is alike from sample to
- * sample, as a narrow receiver makes it, is told too small.
+ * sample, as a narrow receiver makes it, is estimated too small.
  */
 public final class NoiseLevel {
 

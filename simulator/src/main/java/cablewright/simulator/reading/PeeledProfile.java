@@ -15,7 +15,7 @@ import java.util.Arrays;
  * out, which a plain reading of impedance leaves in.
  *
  * <p>The line is taken as layers of equal delay without loss. With d and u the waves going down and coming up, as they
- * pass the top of a layer at instants that are the layer's delay there and back apart, the first of each tells the
+ * pass the top of a layer at instants that are the layer's delay there and back apart, the first of each gives the
  * reflection there, k = u₀/d₀, and the waves below it are d′ₘ = dₘ − k uₘ, u′ₘ = uₘ₊₁ − k dₘ₊₁ (both over √(1 − k²), which
  * drops out); Z below = Z above · (1 + k)/(1 − k). Source: Schur's algorithm as in Bruckstein &amp; Kailath, Inverse
  * Scattering for Discrete Transmission-Line Models, SIAM Review 29(3), 359–389 (1987), from memory.
@@ -24,7 +24,7 @@ import java.util.Arrays;
  * beside it. Errors of the record grow along the profile, the faster the less comes through the changes before. Loss is
  * taken for impedance: it lifts the profile along a uniform line. Measured with layers of 2 ns, 10 m and 100 m down the
  * line: +1.2 % and +4.0 % on half-inch hardline, about +4 % and +26 % on series-6 drop coax, +8 % and +28 % on 24 AWG pairs.
- * What lies behind loss is also told too near the impedance before it, by the loss there and back.
+ * What lies behind loss also reads too near the impedance before it, by the loss there and back.
  */
 public final class PeeledProfile {
 
@@ -68,7 +68,7 @@ public final class PeeledProfile {
         return peel(levels, layerSeconds, port.referenceOhms());
     }
 
-    /** A response that is known on its own grid is told with its own resolution; a layer must be longer than that. */
+    /** A response that is known on its own grid has its own resolution; a layer must be longer than that. */
     private static ContourGrid requireFine(ContourGrid grid, double layerSeconds, double last) {
         double finest = FEWEST_SAMPLES_PER_LAYER * grid.sampleSeconds();
         if (layerSeconds < finest) {
@@ -83,7 +83,7 @@ public final class PeeledProfile {
     }
 
     /**
-     * Peels a trace of a step. Layers shorter than the rise can't be told apart, so none are allowed; noise of the trace
+     * Peels a trace of a step. Layers shorter than the rise can't be distinguished, so none are allowed; noise of the trace
      * grows along the profile.
      *
      * @param trace a trace taken with a step
@@ -179,11 +179,6 @@ public final class PeeledProfile {
         return layerSeconds;
     }
 
-    /**
-     * Returns the resistance against which the profile is told.
-     *
-     * @return resistance of the source [Ω]
-     */
     public double sourceOhms() {
         return sourceOhms;
     }

@@ -2,7 +2,7 @@
 package cablewright.simulator.reading;
 
 /**
- * One reflection in the three ways in which the trade tells it.
+ * One reflection as coefficient, return loss and impedance.
  *
  * <p>ρ = (Z − Z0)/(Z + Z0); return loss = −20 log10 |ρ| (IEC 60050-726, definitions; numbers from memory).
  *
@@ -18,7 +18,7 @@ public record Reflection(double coefficient) {
     }
 
     /**
-     * Tells the reflection of an impedance on a line.
+     * Returns the reflection of an impedance on a line.
      *
      * @param impedanceOhms the impedance that ends the line [Ω], 0 or more; infinite for an open
      * @param lineOhms impedance of the line [Ω], above 0

@@ -113,7 +113,7 @@ final class SharpTrace {
         return sigmaSeconds;
     }
 
-    /** Correlates the sharpened trace with a kernel that is told around its middle. */
+    /** Correlates the sharpened trace with a kernel that is centred on its middle. */
     double[] through(double[] kernel) {
         double[][] product = times(spectrum, mirrored(kernel));
         FastFourierTransformer.transformInPlace(product, DftNormalization.STANDARD, TransformType.INVERSE);

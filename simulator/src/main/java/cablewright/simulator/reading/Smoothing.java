@@ -51,7 +51,7 @@ public record Smoothing(int halfSamples, int degree) {
      * Smooths a trace.
      *
      * @param trace the trace
-     * @return a trace alike but smoothed; its noise is told smaller by what smoothing takes of white noise
+     * @return a trace alike but smoothed; its noise is reduced by what smoothing takes of white noise
      */
     public Trace smooth(Trace trace) {
         return new Trace(

@@ -19,7 +19,7 @@ import java.util.Map;
  * a two-port before its own circuit, and ends with the neighbour closed by what lies before it:
  * Γ = S11 + S12 S21 Γn/(1 − S22 Γn).
  *
- * <p>At the front both circuits are told on the impedance of the first line inside as it would be unsplit.
+ * <p>At the front the reference of both circuits is the impedance of the first line inside as it would be unsplit.
  */
 public final class EvenOddSection implements ElementVisitor<Void> {
 
@@ -299,7 +299,7 @@ public final class EvenOddSection implements ElementVisitor<Void> {
         before.end();
     }
 
-    /** Impedance on which Γ is told. */
+    /** Reference impedance of Γ. */
     ComplexBlock reference() {
         return reference;
     }

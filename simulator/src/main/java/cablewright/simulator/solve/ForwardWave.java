@@ -31,7 +31,7 @@ public final class ForwardWave implements ForwardSink {
      * Follows the wave through a whole circuit.
      *
      * @param network the circuit
-     * @param otherwiseOhms resistance on which a circuit without any line is told [Ω]
+     * @param otherwiseOhms reference resistance of a circuit without any line [Ω]
      * @param workspace where to work
      * @param wanted where the forward wave is wanted
      * @return the forward wave, and Γ with it

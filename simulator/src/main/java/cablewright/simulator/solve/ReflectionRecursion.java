@@ -15,7 +15,7 @@ import cablewright.simulator.kernel.ComplexBlock;
  * frequencies.
  *
  * <p>Γ is held on a reference impedance Zr, the characteristic impedance of the line it is in. A forward wave of 1 V before an
- * element goes on behind it as the factor a, which is told to a {@link ForwardSink} if there is one:
+ * element goes on behind it as the factor a, which is passed to a {@link ForwardSink} if there is one:
  *
  * <ul>
  *   <li>a length of line: Γ ← Γ e^(−2γl), a = e^(−γl): only decaying exponentials, so no length or loss can overflow;
@@ -63,7 +63,7 @@ public final class ReflectionRecursion implements ElementVisitor<Void>, LoadVisi
         return wave;
     }
 
-    /** Goes back through a whole circuit; a circuit without any line is told on the resistance given. */
+    /** Goes back through a whole circuit; a circuit without any line has the given reference resistance. */
     public static ReflectionRecursion through(Network network, double otherwiseOhms, BlockWorkspace workspace) {
         return through(network, otherwiseOhms, workspace, ForwardSink.NONE);
     }

@@ -62,7 +62,7 @@ public sealed interface Stimulus permits HalfSine, RectangularPulse, GaussianPul
     double widthSeconds();
 
     /**
-     * Tells a step from a pulse.
+     * Distinguishes a step from a pulse.
      *
      * @return whether the wave stays up
      */

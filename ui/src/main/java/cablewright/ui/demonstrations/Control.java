@@ -33,7 +33,7 @@ public record Control(String id, Form form, Measure measure, double least, doubl
         LENGTH,
         /** A time. */
         TIME,
-        /** A share, told in percent. */
+        /** A share, shown in percent. */
         SHARE,
         /** A plain number with two digits after the point. */
         NUMBER,
@@ -111,13 +111,13 @@ public record Control(String id, Form form, Measure measure, double least, doubl
     }
 
     /**
-     * Tells a value.
+     * Writes a value.
      *
      * @param value the value
      * @param quantities how numbers are written
      * @return number and unit
      */
-    public String told(double value, Quantities quantities) {
+    public String written(double value, Quantities quantities) {
         switch (measure) {
             case LENGTH:
                 return quantities.shortLength(value);

@@ -7,7 +7,7 @@ import cablewright.ui.drawing.figure.Figure;
 public interface ProgressListener {
 
     /**
-     * Tells how far the work is.
+     * Returns how far the work is.
      *
      * @param share 0 to 1
      */
@@ -21,7 +21,7 @@ public interface ProgressListener {
     void foretaste(Figure figure);
 
     /**
-     * Tells whether nobody waits for the figure any more.
+     * Returns whether nobody waits for the figure any more.
      *
      * @return whether to stop
      */

@@ -143,7 +143,7 @@ final class WhereWaterWent implements Demonstration {
         String numbers = paper.say(
                 "numbers",
                 CurveFigures.number(100 * shown.volumeFraction(), 0),
-                paper.say("picture.told." + PICTURES.indexOf(shown.picture())),
+                paper.say("picture.lies." + PICTURES.indexOf(shown.picture())),
                 CurveFigures.number(outcome.wetOhms(), 1),
                 CurveFigures.number(outcome.dryOhms(), 1),
                 CurveFigures.number(100 * outcome.entryReflection(), 1),

@@ -134,12 +134,12 @@ final class WidthAndSight implements Demonstration {
                         paper.quantities().shortLength(sight.blindMetres()),
                         paper.quantities().shortLength(sight.reachMetres()))
                 + " "
-                + told("first.told", outcome.first(), paper)
+                + sightSentence("first.sight", outcome.first(), paper)
                 + " "
-                + told("second.told", outcome.second(), paper);
+                + sightSentence("second.sight", outcome.second(), paper);
     }
 
-    private static String told(String key, EventVisibility sight, CurveFigures paper) {
+    private static String sightSentence(String key, EventVisibility sight, CurveFigures paper) {
         String visibility = paper.common(sight.visibility().name().toLowerCase(Locale.ROOT));
         String reason = sight.reason()
                 .map(r -> ", " + paper.common("reason." + r.name().toLowerCase(Locale.ROOT)))

@@ -23,15 +23,15 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * A line of which there is a file and no cable: a measured sweep, which can be shown with any pulse that its band tells, or a
+ * A line of which there is a file and no cable: a measured sweep, which can be shown with any pulse that its band supports, or a
  * trace, which is as it was taken.
  */
 public final class MeasuredLine {
 
-    /** Share of what a sweep tells in time that is offered as range. */
+    /** Share of a sweep's time span that is offered as range. */
     private static final double SHARE_OF_RECORD = 0.9;
 
-    /** Smallest reflection by which a sweep may be trusted, as its accuracy is told by {@link MeasuredPort} [V]. */
+    /** Smallest reflection by which a sweep may be trusted, given its accuracy by {@link MeasuredPort} [V]. */
     private static final double LEAST_OF_SWEEP = 0.003;
 
     private final String name;
@@ -59,7 +59,7 @@ public final class MeasuredLine {
     }
 
     /**
-     * Tells by its name whether a file is a sweep.
+     * Returns whether a file is a sweep, by its name.
      *
      * @param file the file
      * @return whether it ends in .s1p or .s2p
@@ -79,19 +79,14 @@ public final class MeasuredLine {
     }
 
     /**
-     * Tells a sweep from a trace.
+     * Distinguishes a sweep from a trace.
      *
-     * @return whether any pulse that the band tells can be sent
+     * @return whether any pulse that the band supports can be sent
      */
     public boolean isSweep() {
         return sweep.isPresent();
     }
 
-    /**
-     * Counts the ports.
-     *
-     * @return ports of the sweep; 1 for a trace
-     */
     public int ports() {
         return sweep.map(measured -> measured.ports().size()).orElse(1);
     }
@@ -139,7 +134,7 @@ public final class MeasuredLine {
         }
 
         /**
-         * Returns how far the file reaches, and the shortest edge that it tells.
+         * Returns how far the file reaches, and the shortest edge that it supports.
          *
          * @return the reach; empty for a trace, which has the pulse with which it was taken
          */
@@ -151,7 +146,7 @@ public final class MeasuredLine {
          * Returns the longest range to show.
          *
          * @param velocityFraction velocity over that of light, above 0 to 1
-         * @return range [m]: nearly all that the file tells
+         * @return range [m]: nearly all that the file supports
          */
         public double longestMetres(double velocityFraction) {
             double metresPerSecond = PhysicalConstants.LIGHT_METRES_PER_SECOND / 2 * velocityFraction;
@@ -166,11 +161,11 @@ public final class MeasuredLine {
         /**
          * Shows the line at settings.
          *
-         * @param settings what is set; of a recorded trace they tell with which pulse it was taken, and the axis
+         * @param settings what is set; of a recorded trace they give the pulse with which it was taken, and the axis
          * @param instrument the receiver for a sweep
          * @param seed seed of the receiver's noise
          * @return the trace; the noise of a recorded one is estimated from it
-         * @throws IllegalArgumentException if the settings ask for what the file does not tell
+         * @throws IllegalArgumentException if the settings ask for what the file does not support
          */
         public Trace trace(Settings settings, Instrument instrument, long seed) {
             if (opened.isPresent()) {

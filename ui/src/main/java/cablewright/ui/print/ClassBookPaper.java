@@ -111,12 +111,12 @@ public final class ClassBookPaper {
         pen.fill(left, top + 3, width * progress.meanSuccess(), 7, DONE);
         double recent = left + width * progress.recentSuccess();
         pen.line(recent, top + 0.5, recent, top + 12.5, 1.4, 0, PageFlow.INK);
-        String told = say(
+        String figures = say(
                 "book.progress.row",
                 percent(progress.meanSuccess()),
                 percent(progress.recentSuccess()),
                 progress.asked());
-        pen.text(told, flow.right(), top + SIZE, Anchor.END, SIZE, PageFlow.QUIET);
+        pen.text(figures, flow.right(), top + SIZE, Anchor.END, SIZE, PageFlow.QUIET);
     }
 
     /** As many tables, one below the other, as the kinds that were flagged need. */

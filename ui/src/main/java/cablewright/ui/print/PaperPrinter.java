@@ -14,7 +14,7 @@ public final class PaperPrinter {
     private PaperPrinter() {}
 
     /**
-     * Tells whether there is a printer.
+     * Returns whether there is a printer.
      *
      * @return false where the system knows none
      */

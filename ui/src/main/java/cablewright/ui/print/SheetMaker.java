@@ -98,7 +98,7 @@ public final class SheetMaker {
     }
 
     /**
-     * Makes the worksheet. It tells nothing that the trainee is to find.
+     * Makes the worksheet. It shows nothing that the trainee is to find.
      *
      * @return its pages
      */
@@ -113,7 +113,7 @@ public final class SheetMaker {
         flow.text(say("record.note", exercise.record().note()), PageFlow.QUIET);
         exercise.prediction().ifPresent(asked -> {
             flow.heading(say("prediction"));
-            flow.text(PlainText.of(asked.question()), PageFlow.INK);
+            flow.text(PlainText.of(words.quantities().inText(asked.question())), PageFlow.INK);
             asked.choices().forEach(choice -> flow.text("□  " + choice.text(), PageFlow.INK));
             asked.reasons().ifPresent(reasons -> {
                 flow.text(say("prediction.because"), PageFlow.QUIET);
@@ -154,7 +154,7 @@ public final class SheetMaker {
     }
 
     private void brief(PageFlow flow) {
-        flow.text(PlainText.of(exercise.brief()), PageFlow.INK);
+        flow.text(PlainText.of(words.quantities().inText(exercise.brief())), PageFlow.INK);
         flow.gap(4);
         String cautions = exercise.cautions().stream()
                 .map((Caution one) -> words.caution(one))
@@ -193,16 +193,16 @@ public final class SheetMaker {
         table(flow, events);
         exercise.prediction().ifPresent(asked -> {
             flow.heading(say("prediction"));
-            flow.text(PlainText.of(asked.question()), PageFlow.INK);
+            flow.text(PlainText.of(words.quantities().inText(asked.question())), PageFlow.INK);
             asked.choice(asked.correctChoiceId())
                     .ifPresent(right -> flow.text(say("prediction.right", right.text()), PageFlow.INK));
             asked.reasons()
                     .flatMap(reasons -> reasons.choice(reasons.correctChoiceId()))
                     .ifPresent(reason -> flow.text(say("prediction.reason", reason.text()), PageFlow.INK));
-            flow.text(PlainText.of(asked.explanation()), PageFlow.INK);
+            flow.text(PlainText.of(words.quantities().inText(asked.explanation())), PageFlow.INK);
         });
         flow.heading(say("explanation"));
-        flow.text(PlainText.of(exercise.explanation()), PageFlow.INK);
+        flow.text(PlainText.of(words.quantities().inText(exercise.explanation())), PageFlow.INK);
         String title = say("answer.title", exercise.title());
         return new Printout(title, paper, flow.pages(title, say("foot.answer"), (page, of) -> say("page", page, of)));
     }
@@ -256,9 +256,9 @@ public final class SheetMaker {
     }
 
     private String what(LineEvent event) {
-        Optional<Event> told = exercise.cable().event(event.eventId());
+        Optional<Event> found = exercise.cable().event(event.eventId());
         String kind = words.kind(event.kind());
-        return told.map(it -> say("event.detail", kind, new EventWords(words).detail(it)))
+        return found.map(it -> say("event.detail", kind, new EventWords(words).detail(it)))
                 .orElseGet(() -> event.eventId().equals(VisibilityAnalysis.END_OF_LINE) ? kind : event.eventId());
     }
 

@@ -8,7 +8,7 @@ import cablewright.simulator.instrument.Trace;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.Words;
 
-/** Tells how a trace was taken. */
+/** Describes how a trace was taken. */
 final class TraceCaption {
 
     private TraceCaption() {}

@@ -22,7 +22,7 @@ public enum Quantity {
     FREQUENCY("frequency", "10MHz", false, "Hz 1 kHz 1e3 MHz 1e6 GHz 1e9"),
     /** A resistance or impedance; SI unit Ω. */
     RESISTANCE("resistance", "75ohm", false, "ohm 1 \u2126 1 \u03a9 1 kohm 1e3 k\u2126 1e3 k\u03a9 1e3"),
-    /** A voltage, told for an outgoing wave of 1 V, so that percent of that wave serve too; SI unit V. */
+    /** A voltage, relative to an outgoing wave of 1 V, so that a percentage of that wave serves too; SI unit V. */
     VOLTAGE("voltage", "4mV", false, "V 1 mV 1e-3 uV 1e-6 \u00b5V 1e-6 \u03bcV 1e-6 % 1e-2"),
     /** A gain or loss in decibels. */
     LEVEL("gain", "20dB", false, "dB 1"),
@@ -61,11 +61,6 @@ public enum Quantity {
         return word;
     }
 
-    /**
-     * Returns how a value of it may be written.
-     *
-     * @return an example
-     */
     public String example() {
         return example;
     }

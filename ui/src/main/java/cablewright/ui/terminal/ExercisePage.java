@@ -10,8 +10,10 @@ import cablewright.simulator.cable.EventKind;
 import java.util.List;
 import java.util.Locale;
 
-/** What an exercise says of itself: brief, cautions, question; and the lists that help to answer it. */
+/** Brief, cautions and question of an exercise, and the lists that help to answer it. */
 final class ExercisePage {
+
+    private static final int HELP_LINES = 9;
 
     private final RoundView view;
 
@@ -25,7 +27,7 @@ final class ExercisePage {
                 + view.prose().wrapped(lesson.worldNote(), "") + "\n";
     }
 
-    /** Pages in a row: what is asked first, then text, what pictures show, and why. A terminal can't show the pictures. */
+    /** Pages in a row: question, text, captions of the pictures, which a terminal cannot show, and explanation. */
     String pages(List<LessonPage> pages) {
         StringBuilder out = new StringBuilder();
         for (LessonPage page : pages) {
@@ -33,10 +35,12 @@ final class ExercisePage {
             page.prediction().ifPresent(asked -> {
                 out.append(view.prose().ofMarkdown(asked.question()));
                 asked.choices().forEach(choice -> out.append(view.prose().wrapped("- " + choice.text(), "  ")));
-                out.append("Say to yourself what you expect, then read on.\n\n");
+                out.append(view.texts().say("page.read")).append("\n\n");
             });
             out.append(view.prose().ofMarkdown(page.text()));
-            page.pictures().forEach(it -> out.append(view.prose().wrapped("[Picture: " + it.caption() + "]", "  ")));
+            page.pictures()
+                    .forEach(it ->
+                            out.append(view.prose().wrapped(view.texts().say("page.picture", it.caption()), "  ")));
             page.prediction().ifPresent(asked -> out.append(view.prose().ofMarkdown(asked.explanation())));
             out.append('\n');
         }
@@ -44,8 +48,8 @@ final class ExercisePage {
     }
 
     /** Title, brief and cautions. */
-    String brief(Exercise exercise, String place) {
-        StringBuilder out = new StringBuilder(view.style().bold(place + exercise.title()) + "\n");
+    String brief(Exercise exercise, String title) {
+        StringBuilder out = new StringBuilder(view.style().bold(title) + "\n");
         out.append(view.prose().ofMarkdown(exercise.brief()));
         for (Caution caution : exercise.cautions()) {
             String said = view.prose().wrapped(view.words().caution(caution), "  ! ");
@@ -62,14 +66,14 @@ final class ExercisePage {
             out.append(view.prose().wrapped(number++ + "  " + choice.text(), "  "));
         }
         if (question.reasons().isEmpty()) {
-            return out + "Type 'answer' and the number; then the trace is shown.\n";
+            return out + view.texts().say("question.answer") + "\n";
         }
-        out.append("Because\n");
+        out.append(view.texts().say("question.because")).append('\n');
         char letter = 'a';
         for (var reason : question.reasons().orElseThrow().choices()) {
             out.append(view.prose().wrapped(letter++ + "  " + reason.text(), "  "));
         }
-        return out + "Type 'answer', the number and the letter, such as 'answer 1 a'; then the trace is shown.\n";
+        return out + view.texts().say("question.answerAndReason") + "\n";
     }
 
     /** The kinds of event by the words that are typed. */
@@ -77,9 +81,9 @@ final class ExercisePage {
         StringBuilder out = new StringBuilder();
         for (EventKind kind : EventKind.values()) {
             out.append(String.format(
-                    Locale.ROOT, "  %-15s %s\n", kind.id(), view.words().kind(kind)));
+                    Locale.ROOT, "  %-15s %s\n", kind.id(), view.words().kindToChoose(kind)));
         }
-        return out + "With 'belongs' or 'damage' behind it: flag 84.2 pinch damage\n";
+        return out + view.texts().say("kinds.hint") + "\n";
     }
 
     /** The titles of a lesson's exercises. */
@@ -89,6 +93,15 @@ final class ExercisePage {
         for (Exercise exercise : exercises) {
             out.append(number == current ? "> " : "  ").append(number++).append("  ");
             out.append(exercise.title()).append('\n');
+        }
+        return out.toString();
+    }
+
+    /** What can be typed. */
+    String help() {
+        StringBuilder out = new StringBuilder();
+        for (int line = 1; line <= HELP_LINES; line++) {
+            out.append(view.texts().say("help." + line)).append('\n');
         }
         return out.toString();
     }

@@ -14,7 +14,7 @@ sealed interface Instruction {
     enum Plain implements Instruction {
         /** Draws the trace again. */
         TRACE,
-        /** Tells the exercise again. */
+        /** Shows the exercise again. */
         BRIEF,
         /** Lists what is set and what may be. */
         SETTINGS,
@@ -40,7 +40,7 @@ sealed interface Instruction {
         ZOOM_OUT,
         /** Shows the heights of all that comes back. */
         SCALE_AUTO,
-        /** Tells what can be typed. */
+        /** Lists what can be typed. */
         HELP,
         /** Leaves. */
         QUIT

@@ -31,6 +31,9 @@ final class InstructionParser {
     private static final Pattern ANSWER_AND_REASON =
             Pattern.compile("([0-9]|\\S+(?= ))(?: ?because)? ?([A-Za-z]|(?<= )\\S+)");
 
+    /** What electricians call a branch that was left joined. */
+    private static final String TEE = "tee";
+
     private static final Map<String, Plain> PLAIN = plainWords();
 
     private final LengthUnit unit;
@@ -95,8 +98,7 @@ final class InstructionParser {
             case "exercise" ->
                 new Instruction.Open((int) count(needed(rest, "exercise 2")).orElse(0));
             case "save" -> new Instruction.Save(needed(rest, "save attempt.json"));
-            default ->
-                throw new Refused("\"" + shortened(word) + "\" is not a word I know here. Type 'help' for those I do.");
+            default -> throw new Refused("command", shortened(word));
         };
     }
 
@@ -111,14 +113,14 @@ final class InstructionParser {
 
     private static Instruction withNothingBehind(Plain plain, String word, String rest) {
         if (!rest.isEmpty()) {
-            throw new Refused("'" + word + "' takes nothing behind it; I read \"" + shortened(rest) + "\".");
+            throw new Refused("nothingBehind", word, shortened(rest));
         }
         return plain;
     }
 
     private static String needed(String rest, String example) {
         if (rest.isEmpty()) {
-            throw new Refused("Something is missing; type it like this: " + example);
+            throw new Refused("missing", example);
         }
         return rest;
     }
@@ -130,7 +132,7 @@ final class InstructionParser {
         try {
             return OptionalDouble.of(quantity.parse(text));
         } catch (IllegalArgumentException e) {
-            throw new Refused(sentence(e.getMessage()));
+            throw new Refused("because", sentence(e.getMessage()));
         }
     }
 
@@ -143,7 +145,7 @@ final class InstructionParser {
             return OptionalDouble.empty();
         }
         if (!text.matches("[0-9]{1,6}")) {
-            throw new Refused("\"" + shortened(text) + "\" is not a whole number.");
+            throw new Refused("wholeNumber", shortened(text));
         }
         return OptionalDouble.of(Integer.parseInt(text));
     }
@@ -153,7 +155,7 @@ final class InstructionParser {
             case "" -> Optional.empty();
             case "near", "near end" -> Optional.of(LineEnd.NEAR);
             case "far", "far end" -> Optional.of(LineEnd.FAR);
-            default -> throw new Refused("The two ends are 'near' and 'far'; I read \"" + shortened(text) + "\".");
+            default -> throw new Refused("end", shortened(text));
         };
     }
 
@@ -164,7 +166,7 @@ final class InstructionParser {
     private Matcher places(String text, String example) {
         Matcher matcher = ONE_OR_TWO_PLACES.matcher(needed(text, example));
         if (!matcher.matches()) {
-            throw new Refused("I can't find a distance in \"" + shortened(text) + "\"; type it like this: " + example);
+            throw new Refused("distance", shortened(text), example);
         }
         return matcher;
     }
@@ -172,7 +174,7 @@ final class InstructionParser {
     private double one(String text, String example) {
         Matcher matcher = places(text, example);
         if (second(matcher) != null || matcher.group(4) != null) {
-            throw new Refused("One distance is enough here: " + example);
+            throw new Refused("oneDistance", example);
         }
         return distance(matcher.group(1)).orElseThrow();
     }
@@ -187,7 +189,7 @@ final class InstructionParser {
         }
         Matcher matcher = places(rest, "zoom 80-90");
         if (second(matcher) == null || matcher.group(4) != null) {
-            throw new Refused("A zoom goes from one distance to another: zoom 80-90; 'zoom out' shows all.");
+            throw new Refused("zoom");
         }
         return new Instruction.Zoom(
                 distance(matcher.group(1)).orElseThrow(),
@@ -200,7 +202,7 @@ final class InstructionParser {
         }
         double share = optional(Quantity.VOLTAGE, bareIn(rest, "%")).orElseThrow();
         if (!(share > 1e-6 && share <= 10)) {
-            throw new Refused("A scale is a part of the outgoing wave from 0.001% to 1000%, such as: scale 5%");
+            throw new Refused("scale");
         }
         return new Instruction.Scale(share);
     }
@@ -212,15 +214,14 @@ final class InstructionParser {
         if (rest.equalsIgnoreCase("yes")) {
             return Plain.HINT_YES;
         }
-        throw new Refused("Type 'hint' to hear what the next hint costs, 'hint yes' to take it.");
+        throw new Refused("hint");
     }
 
     private Instruction flag(String rest) {
-        String example = "flag 84.2 pinch damage, or flag 101-106 water damage";
-        Matcher matcher = places(rest, example);
+        Matcher matcher = places(rest, "flag 84.2 pinch damage");
         String what = matcher.group(4) == null ? "" : matcher.group(4).toLowerCase(Locale.ROOT);
         if (what.isEmpty()) {
-            throw new Refused("Say what is there: " + example + ". 'kinds' lists the kinds.");
+            throw new Refused("flag");
         }
         Optional<Verdict> said = verdict(what);
         String kindWords = said.isPresent() ? what.substring(0, Math.max(0, what.lastIndexOf(' '))) : what;
@@ -244,9 +245,9 @@ final class InstructionParser {
     }
 
     private static EventKind kind(String words) {
-        String id = words.replace(' ', '-');
+        String id = words.equals(TEE) ? EventKind.BRIDGED_TAP.id() : words.replace(' ', '-');
         if (id.isEmpty()) {
-            throw new Refused("Say what is there before the verdict: flag 84.2 pinch damage. 'kinds' lists the kinds.");
+            throw new Refused("kindMissing");
         }
         List<EventKind> begun = Arrays.stream(EventKind.values())
                 .filter(kind -> kind.id().equals(id) || kind.id().startsWith(id))
@@ -254,7 +255,7 @@ final class InstructionParser {
         Optional<EventKind> exact =
                 begun.stream().filter(kind -> kind.id().equals(id)).findFirst();
         if (exact.isEmpty() && begun.size() != 1) {
-            throw new Refused("\"" + shortened(words) + "\" is not a kind of event; 'kinds' lists them.");
+            throw new Refused("kind", shortened(words));
         }
         return exact.orElseGet(() -> begun.get(0));
     }

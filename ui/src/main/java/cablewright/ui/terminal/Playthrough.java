@@ -10,14 +10,14 @@ import cablewright.ui.drawing.pen.PictureFormat;
 import java.time.Instant;
 import java.util.OptionalDouble;
 
-/** An exercise that plays itself: its brief, its trace, a sample answer with its marks, and the cable. */
+/** Plays an exercise through: its brief, its trace, a sample answer with its marks, and the cable. */
 public final class Playthrough {
 
     private final Round round;
     private final RoundView view;
 
     /**
-     * Makes it ready.
+     * Prepares an exercise.
      *
      * @param exercise the exercise
      * @param screen how things are shown
@@ -28,12 +28,12 @@ public final class Playthrough {
     }
 
     /**
-     * Tells the exercise and draws its trace.
+     * Shows the exercise and its trace.
      *
      * @return text to print
      */
     public String question() {
-        return new ExercisePage(view).brief(round.exercise(), "") + view.tracks(round) + "\n";
+        return new ExercisePage(view).brief(round.exercise(), round.exercise().title()) + view.tracks(round) + "\n";
     }
 
     /**
@@ -64,7 +64,7 @@ public final class Playthrough {
         round.joinTo(round.exercise().start().end());
         String flags = view.screen(round).flagList();
         round.commit(marker, "sample", Instant.EPOCH);
-        return "A sample answer:\n" + flags + "\n" + view.result(round);
+        return view.texts().say("sample") + "\n" + flags + "\n" + view.result(round);
     }
 
     /** As a person would read it: to a tenth of a metre. */

@@ -14,7 +14,6 @@ import cablewright.lessons.marking.Marker;
 import cablewright.lessons.practice.PracticeSession;
 import cablewright.ui.drawing.text.TerminalStyle;
 import cablewright.ui.terminal.Instruction.Plain;
-import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Quantities;
 import java.time.Clock;
@@ -26,8 +25,8 @@ import java.util.OptionalDouble;
 import java.util.function.Consumer;
 
 /**
- * A lesson practised line by line: a line comes in, text goes out. Knows no stream; whoever owns the terminal passes lines
- * on and prints what comes back.
+ * A lesson practised line by line: each typed line is answered with text. It knows no streams; the owner of the terminal
+ * passes lines on and prints the answers.
  */
 public final class PracticeTerminal {
 
@@ -77,7 +76,7 @@ public final class PracticeTerminal {
      * @param lesson the lesson
      * @param trainee who practises
      * @param screen how things are shown
-     * @param clock tells when attempts begin and end
+     * @param clock gives the times at which attempts begin and end
      * @param keeper writes attempts to files
      */
     public PracticeTerminal(Lesson lesson, String trainee, Screen screen, Clock clock, AttemptKeeper keeper) {
@@ -85,14 +84,14 @@ public final class PracticeTerminal {
     }
 
     /**
-     * Opens a lesson, or a sitting of practice, at its first exercise.
+     * Opens a lesson, or a practice session, at its first exercise.
      *
-     * @param lesson the lesson; for a sitting it holds the first exercise
+     * @param lesson the lesson; for a session it holds the first exercise
      * @param session makes the exercises after that; empty for a lesson
-     * @param committed hears of each marked attempt
+     * @param committed receives each marked attempt
      * @param trainee who practises
      * @param screen how things are shown
-     * @param clock tells when attempts begin and end
+     * @param clock gives the times at which attempts begin and end
      * @param keeper writes attempts to files
      */
     public PracticeTerminal(
@@ -123,27 +122,27 @@ public final class PracticeTerminal {
     }
 
     /**
-     * Tells whether the trainee has asked to leave.
+     * Returns whether the trainee has asked to leave.
      *
-     * @return whether no more lines are wanted
+     * @return true once no more lines are expected
      */
     public boolean finished() {
         return finished;
     }
 
     /**
-     * Tells whether the exercise at hand was handed in.
+     * Returns whether the current exercise was handed in.
      *
-     * @return whether its result is known
+     * @return true once its result is known
      */
     public boolean committed() {
         return round.sheet().isPresent();
     }
 
     /**
-     * Returns what stands before the trainee's line.
+     * Returns the prompt.
      *
-     * @return a short prompt
+     * @return such as "3/8&gt; "
      */
     public String prompt() {
         return session.isPresent() ? number + "> " : number + "/" + exercises.size() + "> ";
@@ -159,10 +158,10 @@ public final class PracticeTerminal {
     }
 
     /**
-     * Does what a line asks for.
+     * Carries out a line.
      *
      * @param line what was typed
-     * @return text to print; a sentence where the line can't be done
+     * @return text to print; a sentence where the line cannot be carried out
      */
     public String answer(String line) {
         if (line.isBlank()) {
@@ -170,7 +169,9 @@ public final class PracticeTerminal {
         }
         try {
             return done(new InstructionParser(view.words().quantities().unit()).parse(line));
-        } catch (Refused | IllegalArgumentException e) {
+        } catch (Refused e) {
+            return view.prose().wrapped(e.sentence(view.texts()), "");
+        } catch (IllegalArgumentException e) {
             return view.prose().wrapped(e.getMessage(), "");
         }
     }
@@ -217,7 +218,7 @@ public final class PracticeTerminal {
     }
 
     private void set(Instruction instruction) {
-        SettingsDesk desk = new SettingsDesk(round.exercise().permitted(), view.words());
+        SettingsDesk desk = new SettingsDesk(round.exercise().permitted(), view);
         if (instruction instanceof Instruction.Width width) {
             round.set(desk.width(round.settings(), width));
         } else if (instruction instanceof Instruction.Velocity velocity) {
@@ -243,8 +244,7 @@ public final class PracticeTerminal {
             case FEET -> inUnit(LengthUnit.FEET);
             case METRES -> inUnit(LengthUnit.METRES);
             case BRIEF -> exercise();
-            case SETTINGS ->
-                new SettingsDesk(round.exercise().permitted(), view.words()).table(round.settings(), round.end());
+            case SETTINGS -> new SettingsDesk(round.exercise().permitted(), view).table(round.settings(), round.end());
             case KINDS -> page.kinds();
             case LIST -> view.screen(round).flagList();
             case HINT -> hintOffer();
@@ -252,7 +252,7 @@ public final class PracticeTerminal {
             case COMMIT -> commit();
             case NEXT -> next();
             case EXERCISES -> page.titles(exercises, number);
-            case HELP -> HelpText.all();
+            case HELP -> page.help();
             case QUIT -> quit();
         };
     }
@@ -265,35 +265,35 @@ public final class PracticeTerminal {
 
     private void requireTrace() {
         if (round.asksFirst()) {
-            throw new Refused(
-                    "First the question, since the trace would give the answer away: type 'answer 1', 'answer 2' …");
+            throw new Refused("questionFirst");
         }
     }
 
     private void requireOpen() {
         if (committed()) {
-            throw new Refused("This exercise is handed in. Type 'next' for the next one, or 'exercise " + number
-                    + "' to try this one anew.");
+            throw new Refused("handedIn", number);
         }
     }
 
     private String exercise() {
-        String place = "Exercise " + number + (session.isPresent() ? ": " : " of " + exercises.size() + ": ");
-        String brief = page.pages(lesson.pagesBefore(number - 1)) + page.brief(round.exercise(), place);
+        String name = round.exercise().title();
+        String title = session.isPresent()
+                ? say("exercise.open", number, name)
+                : say("exercise.of", number, exercises.size(), name);
+        String brief = page.pages(lesson.pagesBefore(number - 1)) + page.brief(round.exercise(), title);
         return round.asksFirst()
                 ? brief + page.question(round.question().orElseThrow())
-                : brief + view.tracks(round) + "Type 'help' for what you can do, 'commit' when your flags are set.\n";
+                : brief + view.tracks(round) + say("exercise.next-step") + "\n";
     }
 
     private String predict(Instruction.Answer typed) {
-        Prediction question =
-                round.question().orElseThrow(() -> new Refused("This exercise asks no question before its trace."));
+        Prediction question = round.question().orElseThrow(() -> new Refused("noQuestion"));
         if (!round.asksFirst()) {
-            throw new Refused("The question is answered already.");
+            throw new Refused("answered");
         }
         String id = byOrder(typed.choice(), '1', question.choices());
         if (question.choice(id).isEmpty()) {
-            throw new Refused("Answers are 1 to " + question.choices().size() + "; I read \"" + typed.choice() + "\".");
+            throw new Refused("answers", question.choices().size(), typed.choice());
         }
         Optional<String> reason = reason(question, typed.reason());
         round.predict(id, reason);
@@ -303,17 +303,16 @@ public final class PracticeTerminal {
     private static Optional<String> reason(Prediction question, Optional<String> typed) {
         if (question.reasons().isEmpty()) {
             typed.ifPresent(some -> {
-                throw new Refused("This question asks for no reason; type the number alone.");
+                throw new Refused("noReason");
             });
             return Optional.empty();
         }
         Reasons reasons = question.reasons().orElseThrow();
         String last = String.valueOf((char) ('a' + reasons.choices().size() - 1));
-        String given = typed.orElseThrow(
-                () -> new Refused("A reason belongs to the answer, a to " + last + ": type it like 'answer 1 a'."));
+        String given = typed.orElseThrow(() -> new Refused("reasonMissing", last));
         String id = byOrder(given.toLowerCase(Locale.ROOT), 'a', reasons.choices());
         if (reasons.choice(id).isEmpty()) {
-            throw new Refused("Reasons are a to " + last + "; I read \"" + given + "\".");
+            throw new Refused("reasons", last, given);
         }
         return Optional.of(id);
     }
@@ -332,9 +331,8 @@ public final class PracticeTerminal {
     private String hintOffer() {
         requireOpen();
         Hint hint = nextHint();
-        return "Hint " + (round.hintsTaken() + 1) + " of "
-                + round.exercise().hints().size() + " costs " + FindingWords.marks(hint.costMarks())
-                + " marks; type 'hint yes' to take it.\n";
+        int count = round.exercise().hints().size();
+        return say("hint.offer", round.hintsTaken() + 1, count, hint.costMarks()) + "\n";
     }
 
     private String hint() {
@@ -346,8 +344,7 @@ public final class PracticeTerminal {
 
     private Hint nextHint() {
         if (round.hintsTaken() >= round.exercise().hints().size()) {
-            throw new Refused(
-                    round.exercise().hints().isEmpty() ? "This exercise has no hints." : "There are no more hints.");
+            throw new Refused(round.exercise().hints().isEmpty() ? "noHints" : "noMoreHints");
         }
         return round.exercise().hints().get(round.hintsTaken());
     }
@@ -357,7 +354,7 @@ public final class PracticeTerminal {
         requireOpen();
         if (round.flags().isEmpty() && !warnedOfNoFlags) {
             warnedOfNoFlags = true;
-            return "No flags are set. If there is nothing to flag, type 'commit' once more.\n";
+            return say("commit.noFlags") + "\n";
         }
         committed.accept(round.commit(marker, trainee, clock.instant()));
         String behind = number == exercises.size() ? page.pages(lesson.pagesBefore(number)) : "";
@@ -367,18 +364,19 @@ public final class PracticeTerminal {
     private String onward() {
         boolean more = session.filter(sitting -> !sitting.isOver()).isPresent();
         if (more || number < exercises.size()) {
-            return "Type 'next' for the next exercise." + left();
+            return say("next.exercise") + left();
         }
         return session.isEmpty()
-                ? "That was the last exercise of the lesson. Type 'quit' to leave."
-                : "The round is over: " + session.get().answered() + " handed in, "
-                        + Quantities.number(100 * session.get().fraction(), 0)
-                        + " % of the marks. Type 'quit' to leave.";
+                ? say("next.lastOfLesson")
+                : say(
+                        "next.roundOver",
+                        session.get().answered(),
+                        Quantities.number(100 * session.get().fraction(), 0));
     }
 
     private String left() {
         return session.flatMap(PracticeSession::left)
-                .map(time -> " Time left: " + time.toMinutes() + " min " + time.toSecondsPart() + " s.")
+                .map(time -> " " + say("next.left", time.toMinutes(), time.toSecondsPart()))
                 .orElse("");
     }
 
@@ -387,7 +385,7 @@ public final class PracticeTerminal {
             session.flatMap(PracticeSession::next).ifPresent(exercises::add);
         }
         if (number == exercises.size()) {
-            throw new Refused("This is the last exercise. 'exercise 1' opens the first, 'quit' leaves.");
+            throw new Refused("lastExercise");
         }
         open(number + 1);
         return exercise();
@@ -395,16 +393,19 @@ public final class PracticeTerminal {
 
     private String openNumber(int wanted) {
         if (wanted < 1 || wanted > exercises.size()) {
-            throw new Refused("Exercises are numbered 1 to " + exercises.size() + ".");
+            throw new Refused("exerciseNumber", exercises.size());
         }
         open(wanted);
         return exercise();
     }
 
     private String save(String file) {
-        Attempt attempt =
-                round.attempt().orElseThrow(() -> new Refused("Hand the flags in first: type 'commit', then save."));
-        return "Saved in " + keeper.keep(attempt, file) + "\n";
+        Attempt attempt = round.attempt().orElseThrow(() -> new Refused("saveEarly"));
+        return say("saved", keeper.keep(attempt, file)) + "\n";
+    }
+
+    private String say(String key, Object... arguments) {
+        return view.texts().say(key, arguments);
     }
 
     private String quit() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.terminal;
 
+import cablewright.ui.words.Quantities;
 import java.util.ArrayList;
 import java.util.List;
 import org.commonmark.node.AbstractVisitor;
@@ -18,8 +19,10 @@ final class Prose {
     private static final int MOST_WIDTH = 100;
 
     private final int width;
+    private final Quantities quantities;
 
-    Prose(int columns) {
+    Prose(int columns, Quantities quantities) {
+        this.quantities = quantities;
         this.width = Math.max(LEAST_WIDTH, Math.min(MOST_WIDTH, columns));
     }
 
@@ -28,7 +31,7 @@ final class Prose {
         TextContentRenderer plain = TextContentRenderer.builder()
                 .lineBreakRendering(LineBreakRendering.SEPARATE_BLOCKS)
                 .build();
-        Node document = Parser.builder().build().parse(markdown);
+        Node document = Parser.builder().build().parse(quantities.inText(markdown));
         document.accept(new LinesJoined());
         return wrapped(glued(plain.render(document)), "");
     }

@@ -4,6 +4,7 @@ package cablewright.ui.terminal;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.feedback.FindingReasons;
 import cablewright.lessons.marking.MarkSheet;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.ui.drawing.text.TerminalStyle;
 import cablewright.ui.drawing.track.CableDrawing;
@@ -15,53 +16,54 @@ import cablewright.ui.words.Quantities;
 import cablewright.ui.words.Words;
 import java.util.List;
 
-/** What is told after commit: marks, each flag's result with its reason, and the cable. */
+/** The result after commit: marks, each flag's result with its reason, and the cable. */
 final class ResultScreen {
 
     private final Exercise exercise;
     private final Words words;
+    private final Texts texts;
     private final TerminalStyle style;
     private final Prose prose;
 
-    ResultScreen(Exercise exercise, Words words, TerminalStyle style, int columns) {
+    ResultScreen(Exercise exercise, RoundView view) {
         this.exercise = exercise;
-        this.words = words;
-        this.style = style;
-        this.prose = new Prose(columns);
+        this.words = view.words();
+        this.texts = view.texts();
+        this.style = view.style();
+        this.prose = view.prose();
     }
 
-    /** Marks, and what they were won and lost by, with the reasons. */
+    /** Marks, with the reason for each. */
     String marks(MarkSheet sheet, List<FindingReasons> reasons) {
         StringBuilder out = new StringBuilder();
-        String total = FindingWords.marks(sheet.marks()) + " of " + FindingWords.marks(sheet.maximum()) + " marks";
-        out.append(style.bold(total));
-        out.append(count(sheet.needlessDigs(), "needless dig", "needless digs"));
-        out.append(count(sheet.damageLeft(), "damage called 'belongs'", "damages called 'belongs'"));
-        out.append(count(sheet.damageMissed(), "damage missed", "damages missed"));
+        out.append(style.bold(texts.say("result.marks", FindingWords.marks(sheet.marks()), sheet.maximum())));
+        out.append(count("result.digs", sheet.needlessDigs()));
+        out.append(count("result.left", sheet.damageLeft()));
+        out.append(count("result.missed", sheet.damageMissed()));
         if (sheet.hintCostMarks() > 0) {
-            out.append(", hints cost ").append(FindingWords.marks(sheet.hintCostMarks()));
+            out.append(texts.say("result.hints", FindingWords.marks(sheet.hintCostMarks())));
         }
         out.append("\n");
         boolean step = sheet.attempt().settings().stimulus().isStep();
-        new FindingWords(words, exercise, reasons, step).tell(sheet).forEach(told -> out.append(finding(told)));
+        new FindingWords(words, exercise, reasons, step).tell(sheet).forEach(finding -> out.append(finding(finding)));
         return out.toString();
     }
 
-    private static String count(int number, String one, String many) {
-        return number == 0 ? "" : ", " + number + " " + (number == 1 ? one : many);
+    private String count(String key, int number) {
+        return number == 0 ? "" : texts.say(key, number);
     }
 
-    private String finding(FindingText told) {
-        String head = sign(told) + " "
-                + told.letter().map(letter -> letter + "  ").orElse("")
-                + told.title()
-                + (told.marks().isEmpty() ? "" : "  [" + told.marks() + "]");
-        return prose.wrapped(head, "  ") + (told.why().isEmpty() ? "" : prose.wrapped(told.why(), "      "));
+    private String finding(FindingText finding) {
+        String head = sign(finding) + " "
+                + finding.letter().map(letter -> letter + "  ").orElse("")
+                + finding.title()
+                + (finding.marks().isEmpty() ? "" : "  [" + finding.marks() + "]");
+        return prose.wrapped(head, "  ") + (finding.why().isEmpty() ? "" : prose.wrapped(finding.why(), "      "));
     }
 
     /** A sign and a colour, each enough by itself. */
-    private String sign(FindingText told) {
-        return switch (told.outcome()) {
+    private String sign(FindingText finding) {
+        return switch (finding.outcome()) {
             case RIGHT -> style.good(style.unicode() ? "✓" : "+");
             case PARTLY -> style.bad("~");
             case WRONG -> style.bad(style.unicode() ? "✗" : "x");
@@ -70,21 +72,23 @@ final class ResultScreen {
     }
 
     /**
-     * What is really there, and why the trace looks as it does.
+     * The cable, and why the trace looks as it does.
      *
      * @param end the end tested
      * @param drawing the cable laid out at the velocity that is set
      * @param topHertz top of the band in use [Hz]
      */
     String cable(LineEnd end, CableDrawing drawing, double topHertz) {
-        StringBuilder out = new StringBuilder(style.bold("The cable") + "\n");
+        StringBuilder out = new StringBuilder(style.bold(texts.say("result.cable")) + "\n");
         exercise.cable()
                 .runs()
                 .forEach(run -> out.append(prose.wrapped(
-                        words.quantities().length(run.lengthMetres()) + " of "
-                                + run.type().title() + ", "
-                                + words.quantities().ohms(run.type().section().impedanceOhms()) + ", velocity "
-                                + Quantities.number(run.type().section().velocityFraction(), 3),
+                        texts.say(
+                                "result.run",
+                                words.quantities().length(run.lengthMetres()),
+                                run.type().title(),
+                                words.quantities().ohms(run.type().section().impedanceOhms()),
+                                Quantities.number(run.type().section().velocityFraction(), 3)),
                         "  ")));
         char sign = 'a';
         EventWords details = new EventWords(words);
@@ -95,25 +99,32 @@ final class ResultScreen {
         drawing.cuts().stream()
                 .filter(cut -> cut.event().isPresent())
                 .forEach(cut -> out.append(prose.wrapped(
-                        "impedance at the " + words.kind(cut.event().get().kind()) + ": "
-                                + words.quantities().ohms(cut.section().impedanceOhms()) + " instead of "
-                                + words.quantities().ohms(drawing.usualOhms()),
+                        texts.say(
+                                "result.cut",
+                                words.kind(cut.event().get().kind()),
+                                words.quantities().ohms(cut.section().impedanceOhms()),
+                                words.quantities().ohms(drawing.usualOhms())),
                         "  ")));
-        out.append("  ").append(words.farEnd(drawing.farEnd()));
-        out.append(" at ").append(words.quantities().length(exercise.cable().lengthMetres()));
-        out.append(end == LineEnd.FAR ? ", told from the far end\n\n" : "\n\n");
+        out.append("  ")
+                .append(texts.say(
+                        end == LineEnd.FAR ? "result.end.far" : "result.end",
+                        words.farEnd(drawing.farEnd()),
+                        words.quantities().length(exercise.cable().lengthMetres())))
+                .append("\n\n");
         out.append(prose.ofMarkdown(exercise.explanation()));
-        new NoticeWords(words.quantities())
+        new NoticeWords(words)
                 .of(exercise.cable(), topHertz)
-                .forEach(notice -> out.append(prose.wrapped("The model is stretched " + notice + ".", "  ")));
+                .forEach(notice -> out.append(prose.wrapped(texts.say("result.notice", notice), "  ")));
         return out.toString();
     }
 
     private String event(CableDrawing.Mark mark, EventWords details) {
         double start = mark.event().startMetres();
         double stop = mark.event().endMetres();
-        String place = words.quantities().length(start)
-                + (stop - start >= 0.1 ? " to " + words.quantities().length(stop) : "");
-        return place + "  " + words.kind(mark.event().kind()) + ": " + details.detail(mark.event());
+        String from = words.quantities().length(start);
+        String place = stop - start >= 0.1
+                ? texts.say("result.place", from, words.quantities().length(stop))
+                : from;
+        return texts.say("result.event", place, words.kind(mark.event().kind()), details.detail(mark.event()));
     }
 }

@@ -96,14 +96,13 @@ final class Round {
                 flag.letter(), flag.end(), flag.startMetres() * ratio, stop, flag.kind(), flag.verdict(), velocity);
     }
 
-    /** Flags in order of their letters. */
     List<Flag> flags() {
         return List.copyOf(flags);
     }
 
     Flag add(Instruction.SetFlag set) {
         if (flags.size() >= Attempt.MOST_FLAGS) {
-            throw new Refused("There are " + Attempt.MOST_FLAGS + " flags already; take one away first.");
+            throw new Refused("mostFlags", Attempt.MOST_FLAGS);
         }
         Flag flag = new Flag(
                 freeLetter(),
@@ -137,7 +136,7 @@ final class Round {
 
     void remove(String letter) {
         if (!flags.removeIf(flag -> flag.letter().equals(letter))) {
-            throw new Refused("There is no flag " + letter + "; 'list' shows those there are.");
+            throw new Refused("noFlag", letter);
         }
     }
 

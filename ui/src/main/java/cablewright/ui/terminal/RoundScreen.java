@@ -5,6 +5,7 @@ import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.RecordedItem;
 import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
@@ -36,14 +37,16 @@ final class RoundScreen {
 
     private final Round round;
     private final Words words;
+    private final Texts texts;
     private final TerminalStyle style;
     private final int columns;
     private final int lines;
 
-    RoundScreen(Round round, Words words, TerminalStyle style, int columns, int lines) {
+    RoundScreen(Round round, RoundView view, int columns, int lines) {
         this.round = round;
-        this.words = words;
-        this.style = style;
+        this.words = view.words();
+        this.texts = view.texts();
+        this.style = view.style();
         this.columns = columns;
         this.lines = lines;
     }
@@ -90,7 +93,7 @@ final class RoundScreen {
             x[i] = shown(trace.metres(i));
             percent[i] = 100 * trace.volts(i);
         }
-        return new TracePlot(round.exercise().title(), told(), unit().symbol(), x, percent, window, pennants());
+        return new TracePlot(round.exercise().title(), settingsLine(), unit().symbol(), x, percent, window, pennants());
     }
 
     private List<TracePlot.Flag> pennants() {
@@ -107,20 +110,23 @@ final class RoundScreen {
         return pennants;
     }
 
-    /** What is set, in one line. */
-    String told() {
+    /** The settings in one line. */
+    String settingsLine() {
         Settings settings = round.settings();
-        return words.end(round.end()) + ", " + words.stimulus(settings.stimulus()) + ", velocity "
-                + Quantities.number(settings.velocityFraction(), 3) + ", range "
-                + words.quantities().shortLength(settings.rangeMetres()) + ", gain "
-                + Quantities.significant(settings.gainDecibels()) + " dB, " + settings.averages()
-                + (settings.averages() == 1 ? " average" : " averages");
+        return texts.say(
+                "settings.line",
+                words.end(round.end()),
+                words.stimulus(settings.stimulus()),
+                Quantities.number(settings.velocityFraction(), 3),
+                words.quantities().shortLength(settings.rangeMetres()),
+                Quantities.significant(settings.gainDecibels()),
+                settings.averages());
     }
 
     /** Trace and record track; after commit the cable track too. */
     String tracks(Window window) {
         int height = Math.max(8, Math.min(24, lines - 8));
-        StringBuilder out = new StringBuilder(told()).append('\n');
+        StringBuilder out = new StringBuilder(settingsLine()).append('\n');
         out.append(new TextPlot(columns, height, style).draw(plot(window)));
         out.append(recordTrack(window));
         if (round.sheet().isPresent()) {
@@ -139,7 +145,7 @@ final class RoundScreen {
             marks.add(new Mark(place, place, number < 10 ? (char) ('0' + number) : 'o'));
             number++;
         }
-        String strip = new TextTrack(columns, style).draw("drawing", window, 0, shown(length), marks);
+        String strip = new TextTrack(columns, style).draw(texts.say("track.record"), window, 0, shown(length), marks);
         return strip + recordLegend(length);
     }
 
@@ -157,9 +163,10 @@ final class RoundScreen {
         }
         exercise.record()
                 .lengthMetres()
-                .ifPresent(metres -> said.add("length " + words.quantities().length(metres)));
+                .ifPresent(metres ->
+                        said.add(texts.say("record.length", words.quantities().length(metres))));
         said.add(exercise.record().farEnd().label());
-        return new Prose(columns).wrapped(String.join("; ", said), "          ");
+        return new Prose(columns, words.quantities()).wrapped(String.join("; ", said), "          ");
     }
 
     private CableDrawing drawing() {
@@ -176,7 +183,8 @@ final class RoundScreen {
             marks.add(new Mark(shown(mark.shownFromMetres()), shown(mark.shownToMetres()), sign));
             sign = sign == 'z' ? 'z' : (char) (sign + 1);
         }
-        return new TextTrack(columns, style).draw("cable", window, 0, shown(drawing.endShownMetres()), marks);
+        return new TextTrack(columns, style)
+                .draw(texts.say("track.cable"), window, 0, shown(drawing.endShownMetres()), marks);
     }
 
     /** What the trace shows at a distance: place, time, height, level, apparent impedance. */
@@ -187,15 +195,20 @@ final class RoundScreen {
         double ohms = new Reflection(coefficient)
                 .impedanceOhms(round.exercise().instrument().sourceOhms());
         Quantities quantities = words.quantities();
-        return quantities.length(metres, 2) + ", " + quantities.time(settings.secondsThereAndBack(metres))
-                + " there and back: " + quantities.percent(share) + ", " + quantities.decibels(share) + ", as of "
-                + quantities.ohms(ohms) + "\n";
+        return texts.say(
+                        "reading",
+                        quantities.length(metres, 2),
+                        quantities.time(settings.secondsThereAndBack(metres)),
+                        quantities.percent(share),
+                        quantities.decibels(share),
+                        quantities.ohms(ohms))
+                + "\n";
     }
 
     /** The flags, a line each. */
     String flagList() {
         if (round.flags().isEmpty()) {
-            return "No flags yet. Set one like this: flag 84.2 pinch damage\n";
+            return texts.say("flags.none") + "\n";
         }
         return round.flags().stream().map(flag -> "  " + flagged(flag) + "\n").collect(Collectors.joining());
     }
@@ -203,11 +216,14 @@ final class RoundScreen {
     /** One flag in words. */
     String flagged(Flag flag) {
         Quantities quantities = words.quantities();
-        String place = quantities.length(flag.startMetres())
-                + (flag.endMetres().isPresent()
-                        ? " to " + quantities.length(flag.endMetres().getAsDouble())
-                        : "");
-        String from = flag.end() == round.end() ? "" : ", read from the " + words.end(flag.end());
+        String start = quantities.length(flag.startMetres());
+        String place = flag.endMetres().isPresent()
+                ? texts.say(
+                        "flag.stretch",
+                        start,
+                        quantities.length(flag.endMetres().getAsDouble()))
+                : start;
+        String from = flag.end() == round.end() ? "" : texts.say("flag.from", words.end(flag.end()));
         return flag.letter() + "  " + place + "  " + words.kind(flag.kind()) + "  " + words.verdict(flag.verdict())
                 + from;
     }

@@ -4,6 +4,7 @@ package cablewright.ui.terminal;
 import cablewright.lessons.feedback.Feedback;
 import cablewright.lessons.feedback.FindingReasons;
 import cablewright.lessons.marking.MarkSheet;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.drawing.text.TerminalStyle;
 import cablewright.ui.drawing.track.CableDrawing;
 import cablewright.ui.drawing.track.TracePlot.Window;
@@ -16,9 +17,11 @@ import java.util.OptionalDouble;
 /** How a trainee looks at a round: in which unit, which part of the range, how high. */
 final class RoundView {
 
+    private static final String BUNDLE = "cablewright.ui.terminal.terminal";
     private static final double LEAST_SHARE_OF_RANGE = 1e-3;
 
     private final TerminalStyle style;
+    private final Texts texts;
     private final int columns;
     private final int lines;
     private Words words;
@@ -30,10 +33,15 @@ final class RoundView {
         this.columns = screen.columns();
         this.lines = screen.lines();
         this.words = Words.in(screen.unit(), screen.locale());
+        this.texts = new Texts(BUNDLE, screen.locale());
     }
 
     Words words() {
         return words;
+    }
+
+    Texts texts() {
+        return texts;
     }
 
     TerminalStyle style() {
@@ -41,11 +49,11 @@ final class RoundView {
     }
 
     Prose prose() {
-        return new Prose(columns - 1);
+        return new Prose(columns - 1, words.quantities());
     }
 
     RoundScreen screen(Round round) {
-        return new RoundScreen(round, words, style, columns, lines);
+        return new RoundScreen(round, this, columns, lines);
     }
 
     void show(LengthUnit unit) {
@@ -73,8 +81,8 @@ final class RoundView {
         double left = Math.max(whole.left(), unit.fromMetres(Math.min(asked.fromMetres(), asked.toMetres())));
         double right = Math.min(whole.right(), unit.fromMetres(Math.max(asked.fromMetres(), asked.toMetres())));
         if (right - left < LEAST_SHARE_OF_RANGE * (whole.right() - whole.left())) {
-            throw new Refused("There is nothing to see between those two distances within the range of "
-                    + words.quantities().shortLength(round.settings().rangeMetres()) + ".");
+            throw new Refused(
+                    "zoomEmpty", words.quantities().shortLength(round.settings().rangeMetres()));
         }
         zoom = Optional.of(new Window(left, right, whole.bottom(), whole.top()));
     }
@@ -93,7 +101,7 @@ final class RoundView {
 
     /** Tracks, marks and the cable of a round that was handed in. */
     String result(Round round) {
-        ResultScreen result = new ResultScreen(round.exercise(), words, style, columns - 1);
+        ResultScreen result = new ResultScreen(round.exercise(), this);
         double top = round.settings().stimulus().topHertz();
         CableDrawing drawing = CableDrawing.of(
                 round.exercise().cable(), round.end(), round.settings().velocityFraction(), top);

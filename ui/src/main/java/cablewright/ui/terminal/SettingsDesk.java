@@ -3,6 +3,7 @@ package cablewright.ui.terminal;
 
 import cablewright.lessons.exercise.Permitted;
 import cablewright.lessons.exercise.VelocityRule;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.wave.Stimulus;
@@ -22,46 +23,48 @@ final class SettingsDesk {
 
     private final Permitted permitted;
     private final Words words;
+    private final Texts texts;
 
-    SettingsDesk(Permitted permitted, Words words) {
+    SettingsDesk(Permitted permitted, RoundView view) {
         this.permitted = permitted;
-        this.words = words;
+        this.words = view.words();
+        this.texts = view.texts();
     }
 
     Settings width(Settings settings, Instruction.Width asked) {
-        String choices = "Widths that may be set: " + widths(asked.step());
+        String choices = choices("widths", widths(asked.step()));
         return settings.withStimulus(
                 chosen(stimuli(asked.step()), Stimulus::resolutionSeconds, SAME, asked.seconds(), choices));
     }
 
     Settings velocity(Settings settings, OptionalDouble asked) {
-        double fraction = asked.orElseThrow(() -> new Refused("Velocities that may be set: " + velocities() + "."));
+        double fraction = asked.orElseThrow(() -> new Refused("because", choices("velocities", velocities())));
         if (!permitted.velocity().allows(fraction)) {
-            throw new Refused("That can't be set here. Velocities that may be set: " + velocities() + ".");
+            throw new Refused("setting", choices("velocities", velocities()));
         }
         return settings.withVelocityFraction(fraction);
     }
 
     Settings range(Settings settings, OptionalDouble asked) {
-        String choices = "Ranges that may be set: " + ranges();
+        String choices = choices("ranges", ranges());
         return settings.withRangeMetres(chosen(permitted.rangesMetres(), m -> m, SAME_RANGE, asked, choices));
     }
 
     Settings gain(Settings settings, OptionalDouble asked) {
-        String choices = "Gains that may be set: " + gains();
+        String choices = choices("gains", gains());
         return settings.withGainDecibels(chosen(permitted.gainsDecibels(), g -> g, SAME, asked, choices));
     }
 
     Settings averages(Settings settings, OptionalDouble asked) {
-        String choices = "Averages that may be set: " + averages();
+        String choices = choices("averages", averages());
         return settings.withAverages(chosen(permitted.averages(), n -> n, SAME, asked, choices));
     }
 
     LineEnd end(Optional<LineEnd> asked) {
-        String choices = "Ends that may be tested: " + ends() + ".";
-        LineEnd end = asked.orElseThrow(() -> new Refused(choices));
+        String choices = choices("ends", ends());
+        LineEnd end = asked.orElseThrow(() -> new Refused("because", choices));
         if (!permitted.ends().contains(end)) {
-            throw new Refused("That can't be set here. " + choices);
+            throw new Refused("setting", choices);
         }
         return end;
     }
@@ -74,14 +77,14 @@ final class SettingsDesk {
     private static <T> T chosen(
             List<T> all, Measure<T> measure, double tolerance, OptionalDouble asked, String choices) {
         if (asked.isEmpty()) {
-            throw new Refused(choices + ".");
+            throw new Refused("because", choices);
         }
         double wanted = asked.getAsDouble();
         return all.stream()
                 .filter(choice -> Math.abs(measure.of(choice) - wanted)
                         <= tolerance * Math.max(Math.abs(measure.of(choice)), Math.abs(wanted)))
                 .findFirst()
-                .orElseThrow(() -> new Refused("That can't be set here. " + choices + "."));
+                .orElseThrow(() -> new Refused("setting", choices));
     }
 
     private List<Stimulus> stimuli(boolean step) {
@@ -95,14 +98,17 @@ final class SettingsDesk {
         List<String> all = stimuli(step).stream()
                 .map(choice -> words.quantities().time(choice.resolutionSeconds()))
                 .toList();
-        return all.isEmpty() ? "none" : String.join(", ", all);
+        return all.isEmpty() ? texts.say("settings.none") : String.join(", ", all);
     }
 
     private String velocities() {
         VelocityRule rule = permitted.velocity();
         return rule.isFixed()
-                ? Quantities.number(rule.leastFraction(), 3) + " only"
-                : Quantities.number(rule.leastFraction(), 2) + " to " + Quantities.number(rule.mostFraction(), 2);
+                ? texts.say("settings.only", Quantities.number(rule.leastFraction(), 3))
+                : texts.say(
+                        "settings.between",
+                        Quantities.number(rule.leastFraction(), 2),
+                        Quantities.number(rule.mostFraction(), 2));
     }
 
     private String ranges() {
@@ -115,10 +121,15 @@ final class SettingsDesk {
 
     private String gains() {
         return String.join(
-                ", ",
-                permitted.gainsDecibels().stream()
-                        .map(gain -> Quantities.significant(gain) + " dB")
-                        .toList());
+                ", ", permitted.gainsDecibels().stream().map(this::decibels).toList());
+    }
+
+    private String decibels(double gain) {
+        return texts.say("settings.decibels", Quantities.significant(gain));
+    }
+
+    private String choices(String what, String all) {
+        return texts.say("settings.choices." + what, all);
     }
 
     private String averages() {
@@ -137,19 +148,20 @@ final class SettingsDesk {
         StringBuilder out = new StringBuilder();
         line(out, "end", words.end(end), ends());
         if (!stimuli(false).isEmpty()) {
-            line(out, "width", step ? "no pulse" : sent, widths(false));
+            line(out, "width", step ? texts.say("settings.noPulse") : sent, widths(false));
         }
         if (!stimuli(true).isEmpty()) {
-            line(out, "step", step ? sent : "no step", widths(true));
+            line(out, "step", step ? sent : texts.say("settings.noStep"), widths(true));
         }
         line(out, "velocity", Quantities.number(settings.velocityFraction(), 3), velocities());
         line(out, "range", words.quantities().shortLength(settings.rangeMetres()), ranges());
-        line(out, "gain", Quantities.significant(settings.gainDecibels()) + " dB", gains());
+        line(out, "gain", decibels(settings.gainDecibels()), gains());
         line(out, "average", String.valueOf(settings.averages()), averages());
         return out.toString();
     }
 
-    private static void line(StringBuilder out, String name, String value, String choices) {
-        out.append(String.format(Locale.ROOT, "  %-9s %-9s may be %s\n", name, value, choices));
+    private void line(StringBuilder out, String name, String value, String choices) {
+        String label = texts.say("settings.row." + name);
+        out.append(String.format(Locale.ROOT, "  %-9s %-9s %s\n", label, value, texts.say("settings.may", choices)));
     }
 }

@@ -28,13 +28,13 @@ import cablewright.simulator.cable.hardware.Splitter;
 import cablewright.simulator.cable.hardware.Tap;
 import cablewright.simulator.cable.hardware.TouchingConductors;
 
-/** Tells how bad or how large an event is, in a few words with its numbers. */
+/** Describes the size of an event in a few words with its numbers. */
 public final class EventWords implements EventVisitor<String> {
 
     private final Words words;
 
     /**
-     * Tells events in given words.
+     * Writes events in given words.
      *
      * @param words the words
      */
@@ -43,7 +43,7 @@ public final class EventWords implements EventVisitor<String> {
     }
 
     /**
-     * Tells an event.
+     * Writes an event.
      *
      * @param event the event
      * @return such as "0.12 m, pressed 38 %"

@@ -22,7 +22,7 @@ public record FindingText(Optional<String> letter, Outcome outcome, String title
         PARTLY,
         /** Wrong, or missed. */
         WRONG,
-        /** Neither earned nor lost: told because it teaches. */
+        /** Neither earned nor lost: for information. */
         TOLD
     }
 }

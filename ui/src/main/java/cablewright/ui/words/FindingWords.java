@@ -38,7 +38,7 @@ public final class FindingWords implements FindingVisitor<FindingText> {
     private final Map<Finding, List<String>> reasons;
 
     /**
-     * Tells the findings of one exercise in general words.
+     * Describes the findings of one exercise in general words.
      *
      * @param words the words
      * @param exercise the exercise
@@ -48,7 +48,7 @@ public final class FindingWords implements FindingVisitor<FindingText> {
     }
 
     /**
-     * Tells the findings of one exercise with their reasons, where they are known.
+     * Describes the findings of one exercise with their reasons, where they are known.
      *
      * @param words the words
      * @param exercise the exercise
@@ -66,7 +66,7 @@ public final class FindingWords implements FindingVisitor<FindingText> {
     }
 
     /**
-     * Tells all findings of a sheet.
+     * Describes all findings of a sheet.
      *
      * @param sheet the sheet
      * @return the findings in its order

@@ -26,7 +26,7 @@ public enum LengthUnit {
     }
 
     /**
-     * Tells a length in this unit.
+     * Converts a length to this unit.
      *
      * @param metres length [m]
      * @return the same length in this unit
@@ -36,7 +36,7 @@ public enum LengthUnit {
     }
 
     /**
-     * Tells a length of this unit in metres.
+     * Converts a length in this unit to metres.
      *
      * @param length length in this unit
      * @return the same length [m]
@@ -45,11 +45,6 @@ public enum LengthUnit {
         return length * metresInOne;
     }
 
-    /**
-     * Returns the other unit.
-     *
-     * @return feet for metres, metres for feet
-     */
     public LengthUnit other() {
         return this == METRES ? FEET : METRES;
     }

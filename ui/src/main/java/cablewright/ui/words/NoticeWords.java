@@ -10,22 +10,28 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Says where a model is used near or outside the range in which it holds. */
+/** Says where a model is used near or outside its range of validity. */
 public final class NoticeWords {
 
+    private final Words words;
     private final Quantities quantities;
 
     /**
-     * Takes the unit of lengths.
+     * Takes language and unit.
      *
-     * @param quantities how lengths are told
+     * @param words the language and the unit of lengths
      */
-    public NoticeWords(Quantities quantities) {
-        this.quantities = quantities;
+    public NoticeWords(Words words) {
+        this.words = words;
+        this.quantities = words.quantities();
+    }
+
+    private String notice(String key, Object... arguments) {
+        return words.texts().say("notice." + key, arguments);
     }
 
     /**
-     * Tells the notices of a cable.
+     * Writes the notices of a cable.
      *
      * @param cable the cable
      * @param topHertz top of the band in use [Hz]
@@ -34,14 +40,17 @@ public final class NoticeWords {
     public List<String> of(Cable cable, double topHertz) {
         List<String> sentences = new ArrayList<>();
         for (CableNotices.Placed placed : CableNotices.of(cable, topHertz)) {
-            sentences.add("from " + quantities.length(placed.startMetres()) + " to "
-                    + quantities.length(placed.endMetres()) + ": " + sentence(placed.notice()));
+            sentences.add(notice(
+                    "place",
+                    quantities.length(placed.startMetres()),
+                    quantities.length(placed.endMetres()),
+                    sentence(placed.notice())));
         }
         return sentences;
     }
 
     /**
-     * Tells the notices of a cable, and what taking gradual changes in steps does, which takes two solutions more.
+     * Writes the notices of a cable, and the error of taking gradual changes in steps, which takes two more solutions.
      *
      * @param cable the cable
      * @param topHertz top of the band in use [Hz]
@@ -53,8 +62,8 @@ public final class NoticeWords {
         return sentences;
     }
 
-    /** By halving the steps; nothing where nothing is gradual, or where halves would be too many. */
-    private static Optional<String> steps(Cable cable, double topHertz) {
+    /** Found by halving the steps; empty where nothing is gradual, or where the halves would be too many. */
+    private Optional<String> steps(Cable cable, double topHertz) {
         boolean gradual = cable.events().stream()
                 .filter(LineCondition.class::isInstance)
                 .anyMatch(event -> Double.isFinite(((LineCondition) event).longestStepMetres()));
@@ -68,33 +77,19 @@ public final class NoticeWords {
         } catch (IllegalArgumentException tooManyPieces) {
             return Optional.empty();
         }
-        return Optional.of("gradual changes are taken in steps; by halving them, these change what comes back by "
-                + Quantities.significant(1e6 * error) + " millionths");
+        return Optional.of(notice("steps", Quantities.significant(1e6 * error)));
     }
 
     private String sentence(Notice notice) {
-        String value = Quantities.significant(notice.value());
+        String key = Words.word(notice.kind());
         return switch (notice.kind()) {
-            case HIGHER_MODES ->
-                "the band reaches " + frequency(notice.value()) + ", above the first higher mode of this coax at "
-                        + frequency(notice.limit());
-            case PAIR_RADIATES ->
-                "the band reaches " + frequency(notice.value()) + "; above " + frequency(notice.limit())
-                        + " the pair is too wide not to radiate";
-            case THIN_SHIELD -> "the shield is thinner than the skin depth; what leaks through it is left out";
-            case ABOVE_FITTED_RANGE ->
-                "the band reaches " + frequency(notice.value()) + "; the data sheet ends at "
-                        + frequency(notice.limit());
-            case POOR_FIT ->
-                "the fit misses the data sheet by " + Quantities.number(100 * notice.value(), 1) + " % on average";
-            case EQUIVALENT_GEOMETRY -> "only the data sheet is known; conditions act on an equivalent geometry";
-            case STRONG_CROWDING ->
-                "current crowds on one side of a conductor by a factor of " + value
-                        + "; its loss between rest and full skin effect is a few per cent off";
-            case FILM_ON_OFF_CENTRE_CORE -> "a film of water around an off-centre core is weighed as if concentric";
+            case HIGHER_MODES, PAIR_RADIATES, ABOVE_FITTED_RANGE ->
+                notice(key, frequency(notice.value()), frequency(notice.limit()));
+            case POOR_FIT -> notice(key, Quantities.number(100 * notice.value(), 1));
+            case STRONG_CROWDING -> notice(key, Quantities.significant(notice.value()));
             case BENT_TOO_TIGHTLY ->
-                "the bend has a radius of " + quantities.shortLength(notice.value()) + "; below "
-                        + quantities.shortLength(notice.limit()) + " the cable folds";
+                notice(key, quantities.shortLength(notice.value()), quantities.shortLength(notice.limit()));
+            case THIN_SHIELD, EQUIVALENT_GEOMETRY, FILM_ON_OFF_CENTRE_CORE -> notice(key);
         };
     }
 

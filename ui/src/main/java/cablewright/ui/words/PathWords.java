@@ -14,7 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Tells which way a wave took. */
+/** Describes the path of a wave. */
 public final class PathWords {
 
     private static final int MOST_SHARES = 3;
@@ -23,10 +23,10 @@ public final class PathWords {
     private final Cable cable;
 
     /**
-     * Tells the paths of a cable.
+     * Describes the paths of a cable.
      *
      * @param words the words
-     * @param cable the cable, told from its near end
+     * @param cable the cable, with distances from its near end
      */
     public PathWords(Words words, Cable cable) {
         this.words = words;
@@ -38,12 +38,12 @@ public final class PathWords {
     }
 
     /**
-     * Tells where the wave turned round, in order.
+     * Returns where the wave turned round, in order.
      *
      * @param path the path
      * @return such as "the splice at 31.0 m, then the tap at 12.0 m, then the splice at 31.0 m"
      */
-    public String told(WavePath path) {
+    public String description(WavePath path) {
         String way = path.turns().stream()
                 .map(this::turn)
                 .reduce((before, after) -> say("path.then", before, after))
@@ -71,7 +71,7 @@ public final class PathWords {
     }
 
     /**
-     * Tells whose an extremum of a trace is.
+     * Names the events that cause a peak or dip of a trace.
      *
      * @param bump the extremum
      * @return such as "at 31.0 m, up by 3.1 %: the splice at 31.0 m +3.0 %"
@@ -80,8 +80,10 @@ public final class PathWords {
         List<String> whose = new ArrayList<>();
         bump.shares().stream()
                 .limit(MOST_SHARES)
-                .forEach(share -> whose.add(
-                        say("bump.share", told(share.path()), words.quantities().percent(share.volts()))));
+                .forEach(share -> whose.add(say(
+                        "bump.share",
+                        description(share.path()),
+                        words.quantities().percent(share.volts()))));
         if (bump.shares().size() > MOST_SHARES) {
             whose.add(say("bump.more", bump.shares().size() - MOST_SHARES));
         }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.words;
 
+import cablewright.lessons.text.LengthMark;
 import java.util.Locale;
 
 /**
@@ -56,6 +57,16 @@ public record Quantities(LengthUnit unit) {
      */
     public String stretch(double fromMetres, double toMetres) {
         return number(unit.fromMetres(fromMetres), 1) + "–" + length(toMetres);
+    }
+
+    /**
+     * Writes the marked lengths of a text.
+     *
+     * @param text a text of a lesson
+     * @return the text as people read it
+     */
+    public String inText(String text) {
+        return LengthMark.replaced(text, this::length);
     }
 
     /**

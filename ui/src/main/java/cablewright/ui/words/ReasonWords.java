@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Tells the reasons behind a finding, from the trace that the trainee had before the eyes. Every number and every word for a
+ * Explains a finding, from the trace that the trainee had before the eyes. Every number and every word for a
  * direction is taken from the facts of this cable.
  */
 public final class ReasonWords {
@@ -22,10 +22,10 @@ public final class ReasonWords {
     private final boolean step;
 
     /**
-     * Tells reasons.
+     * Writes reasons.
      *
      * @param words the words
-     * @param sights tells why events can't be seen
+     * @param sights explains why events cannot be seen
      * @param step whether the outgoing wave was a step
      */
     public ReasonWords(Words words, VisibilityWords sights, boolean step) {
@@ -43,7 +43,7 @@ public final class ReasonWords {
     }
 
     /**
-     * Tells the reasons.
+     * Writes the reasons.
      *
      * @param reasons the facts
      * @return sentences, none where the finding is about no event

@@ -5,14 +5,14 @@ import cablewright.lessons.answerkey.LineEvent;
 import cablewright.lessons.marking.Finding;
 import cablewright.lessons.marking.FindingVisitor;
 
-/** Tells the remarks that stand under a flag's finding, each as one or two sentences. */
+/** Writes the remarks under a flag's finding, each as one or two sentences. */
 final class RemarkWords implements FindingVisitor<String> {
 
     private final Words words;
     private final VisibilityWords sights;
     private final boolean reasonsFollow;
 
-    /** With reasons at hand, a wrong kind is only named: how it looks is told by the facts, not by what is usual. */
+    /** With reasons at hand, a wrong kind is only named: how it looks follows from the facts, not from what is usual. */
     RemarkWords(Words words, VisibilityWords sights, boolean reasonsFollow) {
         this.reasonsFollow = reasonsFollow;
         this.words = words;
@@ -67,7 +67,7 @@ final class RemarkWords implements FindingVisitor<String> {
 
     @Override
     public String needlessDig(Finding.NeedlessDig finding) {
-        String cost = FindingWords.marks(Math.abs(finding.marks()));
+        double cost = Math.abs(finding.marks());
         return finding.belonging()
                 .map(LineEvent::kind)
                 .map(kind -> say("remark.digOverBelonging", words.aKind(kind), cost))

@@ -15,7 +15,7 @@ import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Tells how events show on a trace, and why some do not. */
+/** Describes how events show on a trace, and why some do not. */
 public final class VisibilityWords {
 
     private static final String END_OF = "end of ";
@@ -24,7 +24,7 @@ public final class VisibilityWords {
     private final Cable cable;
 
     /**
-     * Tells the events of a cable.
+     * Describes the events of a cable.
      *
      * @param words the words
      * @param cable the cable, which knows the events by their names
@@ -39,7 +39,7 @@ public final class VisibilityWords {
     }
 
     /**
-     * Tells how a kind usually looks.
+     * Describes how a kind usually looks.
      *
      * @param kind the kind
      * @return such as "down first, then back"
@@ -49,7 +49,7 @@ public final class VisibilityWords {
     }
 
     /**
-     * Tells how an event looks, by the sign that it has here.
+     * Describes how an event looks, by the sign that it has here.
      *
      * @param kind its kind
      * @param height its height on the trace, with its sign
@@ -65,7 +65,7 @@ public final class VisibilityWords {
     }
 
     /**
-     * Tells why an event can't be seen well at the settings that show it best.
+     * Explains why an event can't be seen well at the settings that show it best.
      *
      * @param event the event
      * @return a sentence with numbers; empty where it is clear
@@ -76,7 +76,7 @@ public final class VisibilityWords {
     }
 
     /**
-     * Tells why an event can't be seen well at given settings.
+     * Explains why an event can't be seen well at given settings.
      *
      * @param sight how it shows
      * @return a sentence with numbers; empty where it is clear
@@ -86,7 +86,7 @@ public final class VisibilityWords {
     }
 
     /**
-     * Tells why one place of an event can't be seen well at given settings.
+     * Explains why one place of an event can't be seen well at given settings.
      *
      * @param sight how the event shows
      * @param place the place
@@ -97,7 +97,7 @@ public final class VisibilityWords {
     }
 
     /**
-     * Tells why one place of an event could not be seen well on a trainee's trace.
+     * Explains why one place of an event could not be seen well on a trainee's trace.
      *
      * @param fact the facts of the place
      * @return a sentence with numbers; empty where it is clear

@@ -56,7 +56,17 @@ public record Words(Texts texts, Quantities quantities) {
      * @return such as "bridged tap"
      */
     public String kind(EventKind kind) {
-        return texts.say("kind." + kind.id());
+        return texts.sibling(Texts.KINDS).say(kind.id());
+    }
+
+    /**
+     * Names a kind of event for choosing: with the other words that a trade has for it.
+     *
+     * @param kind the kind
+     * @return such as "bridged tap (tee)"
+     */
+    public String kindToChoose(EventKind kind) {
+        return kind == EventKind.BRIDGED_TAP ? texts.say("choose.bridged-tap", kind(kind)) : kind(kind);
     }
 
     /**
@@ -100,7 +110,7 @@ public record Words(Texts texts, Quantities quantities) {
     }
 
     /**
-     * Tells an outgoing wave.
+     * Writes an outgoing wave.
      *
      * @param stimulus the wave
      * @return such as "5 ns pulse" or "2 ns step"
@@ -111,7 +121,7 @@ public record Words(Texts texts, Quantities quantities) {
     }
 
     /**
-     * Tells what a record says of the end of the line.
+     * Writes what a record says of the end of the line.
      *
      * @param end the record's end
      * @return such as "end: terminated"
@@ -121,7 +131,7 @@ public record Words(Texts texts, Quantities quantities) {
     }
 
     /**
-     * Tells what a line ends in.
+     * Writes what a line ends in.
      *
      * @param end the end
      * @return such as "end: open" or "end: 75 Ω"

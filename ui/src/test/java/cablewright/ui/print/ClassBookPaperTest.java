@@ -57,7 +57,7 @@ class ClassBookPaperTest {
         String text = text(summary(), paper, LengthUnit.METRES);
         for (String wanted : new String[] {
             "Class book: Ada",
-            "4 attempts · 77 % of the marks · 2 needless digs · 3 damages missed · 1 left in the ground",
+            "4 attempts · 77 % of the marks · 2 needless digs · 3 faults missed · 1 left in the ground",
             "60 %, last five 80 %, 3 asked",
             "splice [2] · ·",
             "pinch 2 [1] 1",

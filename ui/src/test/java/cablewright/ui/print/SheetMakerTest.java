@@ -26,7 +26,7 @@ class SheetMakerTest {
 
     private static Exercise exercise() {
         BenchDocument document = BenchTemplate.STREET_OF_TAPS
-                .document()
+                .document(Locale.ROOT)
                 .withCable(cable -> Insertable.PINCH.putOn(cable, 121, 1))
                 .withCable(cable -> Insertable.WATER.putOn(cable, 160, 1));
         return ExerciseEdits.withExplanation(
@@ -76,7 +76,7 @@ class SheetMakerTest {
     void anAnswerSheetHasEveryEventWithItsVerdictAndTheExplanation(PaperSize paper) throws IOException {
         String text = text(maker(paper, LengthUnit.METRES).answerSheet());
         for (String wanted : new String[] {
-            "not for trainees", "pinch", "121.0 m", "damage", "belongs", "28.0 m", "Zweifel", "• one", "Asked for"
+            "not for trainees", "pinch", "121.0 m", "damage", "belongs", "28.0 m", "Zweifel", "• one", "Required"
         }) {
             assertTrue(text.contains(wanted), wanted + " in " + text);
         }

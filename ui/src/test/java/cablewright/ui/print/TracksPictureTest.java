@@ -31,7 +31,7 @@ class TracksPictureTest {
 
     private static TracksPicture picture(LengthUnit unit) {
         Exercise exercise = BenchTemplate.STREET_OF_TAPS
-                .document()
+                .document(Locale.ROOT)
                 .withCable(cable -> Insertable.PINCH.putOn(cable, 121, 1))
                 .exercise();
         SimulatedPort port =

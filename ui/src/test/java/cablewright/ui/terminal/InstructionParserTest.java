@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.ui.terminal.Instruction.Plain;
 import cablewright.ui.words.LengthUnit;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
@@ -80,7 +82,7 @@ class InstructionParserTest {
     @CsvSource({
         "width 2, has no unit",
         "at, at 84.2",
-        "at far away, can't find a distance",
+        "at far away, no distance in",
         "at 80-90, One distance",
         "zoom 80, from one distance to another",
         "flag, flag 84.2",
@@ -90,14 +92,15 @@ class InstructionParserTest {
         "flag 84.2 s damage, 'kinds' lists",
         "average many, whole number",
         "end middle, 'near' and 'far'",
-        "list all, nothing behind it",
+        "list all, stands alone",
         "hint no, hint yes",
         "dance, 'help'",
         "velocity 85, faster than light"
     })
     void mistakesAreAnsweredInASentence(String line, String said) {
         Refused refusal = assertThrows(Refused.class, () -> metres(line));
-        assertTrue(refusal.getMessage().contains(said.replaceAll("^'|'$", "")), refusal.getMessage());
+        String sentence = refusal.sentence(new Texts("cablewright.ui.terminal.terminal", Locale.ROOT));
+        assertTrue(sentence.contains(said.replaceAll("^'|'$", "")), sentence);
     }
 
     @Property(tries = 2000)

@@ -4,6 +4,8 @@ package cablewright.ui.terminal;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Quantities;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.AlphaChars;
@@ -14,15 +16,17 @@ import org.junit.jupiter.api.Test;
 
 class ProseTest {
 
+    private static final Quantities METRES = new Quantities(LengthUnit.METRES);
+
     @Test
     void signsOfMarkdownAreTakenAwayAndItsLinesJoined() {
-        String text = new Prose(80).ofMarkdown("**Damp** in\nthe *joint*.\n\n- one\n- two\n");
+        String text = new Prose(80, METRES).ofMarkdown("**Damp** in\nthe *joint*.\n\n- one\n- two\n");
         assertEquals("Damp in the joint.\n\n- one\n- two\n", text);
     }
 
     @Test
     void whatIsBehindABreakStandsUnderTheFirstWord() {
-        String text = new Prose(30).wrapped("Have every service in it located first.", "  ! ");
+        String text = new Prose(30, METRES).wrapped("Have every service in it located first.", "  ! ");
         assertEquals("  ! Have every service in it\n    located first.\n", text);
     }
 
@@ -32,7 +36,7 @@ class ProseTest {
             @ForAll @AlphaChars @Whitespace @StringLength(max = 400) String text) {
         String plain =
                 text.replaceAll("\\S{25,}", "word").replaceAll("\\s+", " ").strip();
-        String wrapped = new Prose(width).wrapped(plain, "");
+        String wrapped = new Prose(width, METRES).wrapped(plain, "");
         assertEquals(plain, wrapped.replaceAll("\\s+", " ").strip());
         wrapped.lines().forEach(line -> assertTrue(line.length() <= width, line));
     }

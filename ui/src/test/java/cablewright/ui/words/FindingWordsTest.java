@@ -108,7 +108,7 @@ class FindingWordsTest {
     void damageCalledBelongingStaysInTheGround() {
         FindingText told = of(told(flag("A", 84.1, EventKind.PINCH, Verdict.BELONGS)), "A");
         assertTrue(
-                told.why().contains("This is damage, a pinch: called \"belongs\", it stays in the ground."),
+                told.why().contains("This is damage, a pinch: marked \"belongs\", it would be left in the ground."),
                 told.why());
     }
 

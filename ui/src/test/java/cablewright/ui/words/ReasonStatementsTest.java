@@ -59,7 +59,7 @@ class ReasonStatementsTest {
     private static final Pattern DELAY =
             Pattern.compile("The wave is back after " + T + "; at velocity " + N + " that is " + M + "\\.");
     private static final Pattern SEEN =
-            Pattern.compile("Your trace reads " + P + " at its top; without noise it would read " + P + "\\.");
+            Pattern.compile("Your trace reads " + P + " there; without noise it would read " + P + "\\.");
     private static final Pattern NEAREST = Pattern.compile(".+ (?:that comes nearest|as high) goes (down|up) first, by "
             + P + "; at " + M + " it is (?:still )?off by " + P + ", and the noise is " + P + "\\.");
     private static final Pattern SAME =

@@ -24,12 +24,12 @@ public final class ExerciseEdits {
     private ExerciseEdits() {}
 
     /** Wraps one exercise in a lesson of its own. */
-    public static Lesson lessonOf(Exercise exercise) {
+    public static Lesson lessonOf(Exercise exercise, BenchTexts texts) {
         return new Lesson(
                 exercise.id(),
                 exercise.title(),
                 exercise.brief(),
-                "People, places and cables of this lesson are invented.",
+                texts.say("lesson.invented"),
                 USUAL_PASS_MARK,
                 List.of(exercise));
     }

@@ -105,11 +105,6 @@ public enum Insertable {
         this.where = where;
     }
 
-    /**
-     * Returns what the trade calls it.
-     *
-     * @return the kind
-     */
     public EventKind kind() {
         return kind;
     }
@@ -124,7 +119,7 @@ public enum Insertable {
     }
 
     /**
-     * Tells what can be put on a type of cable.
+     * Lists what can be put on a type of cable.
      *
      * @param type the type
      * @return hardware first, then damage

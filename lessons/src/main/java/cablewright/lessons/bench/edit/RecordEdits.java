@@ -16,7 +16,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * Edits of an as-built record: made from the cable as honest drawings would show it, then spoilt as drawings are: a wrong
+ * Edits of an as-built record: made from the cable as accurate drawings would show it, then spoilt as drawings are: a wrong
  * distance, a splice that nobody drew, a tap that was planned and never built.
  */
 public final class RecordEdits {
@@ -24,18 +24,19 @@ public final class RecordEdits {
     private RecordEdits() {}
 
     /**
-     * Makes the record that honest drawings would be: all hardware at its place to a tenth of a metre, changes of cable,
+     * Makes the record that accurate drawings would be: all hardware at its place to a tenth of a metre, changes of cable,
      * length and end, and nothing of damage.
      *
      * @param cable the cable
+     * @param texts the language of its labels
      * @return the record
      */
-    public static AsBuiltRecord of(Cable cable) {
+    public static AsBuiltRecord of(Cable cable, BenchTexts texts) {
         List<RecordedItem> items = new ArrayList<>();
         for (Event event : cable.events()) {
             if (event.kind().nature() == Nature.HARDWARE) {
                 items.add(new RecordedItem(
-                        event.id(), tenths(event.startMetres()), event.kind(), label(event.kind(), event.id())));
+                        event.id(), tenths(event.startMetres()), event.kind(), label(event.kind(), event.id(), texts)));
             }
         }
         double metres = 0;
@@ -47,13 +48,13 @@ public final class RecordEdits {
                     FreshNames.numbered("change", taken),
                     tenths(metres),
                     EventKind.CABLE_CHANGE,
-                    line("from here " + next.type().title())));
+                    line(texts.say("record.cableChange", next.type().title()))));
         }
         return new AsBuiltRecord(
                 OptionalDouble.of(tenths(cable.lengthMetres())),
                 ordered(items),
-                end(cable.farEnd()),
-                "Drawn from the field sheets of this line.",
+                end(cable.farEnd(), texts),
+                texts.say("record.note"),
                 false);
     }
 
@@ -65,11 +66,10 @@ public final class RecordEdits {
         return text.length() <= 200 ? text : text.substring(0, 200);
     }
 
-    private static String label(EventKind kind, String id) {
-        String name = kind.id().replace('-', ' ');
-        return id.startsWith(kind.id())
-                ? name + " " + id.substring(kind.id().length()).replaceFirst("^-", "")
-                : name + " " + id;
+    private static String label(EventKind kind, String id, BenchTexts texts) {
+        String number =
+                id.startsWith(kind.id()) ? id.substring(kind.id().length()).replaceFirst("^-", "") : id;
+        return texts.say("record.item", texts.kind(kind), number);
     }
 
     private static List<RecordedItem> ordered(List<RecordedItem> items) {
@@ -78,16 +78,16 @@ public final class RecordEdits {
                 .toList();
     }
 
-    private static RecordedEnd end(FarEnd end) {
+    private static RecordedEnd end(FarEnd end, BenchTexts texts) {
         if (end instanceof FarEnd.Open) {
-            return new RecordedEnd(RecordedEnd.Kind.OPEN, "left open");
+            return new RecordedEnd(RecordedEnd.Kind.OPEN, texts.say("record.end.open"));
         }
         if (end instanceof FarEnd.Short) {
-            return new RecordedEnd(RecordedEnd.Kind.SHORT, "shorted for the test");
+            return new RecordedEnd(RecordedEnd.Kind.SHORT, texts.say("record.end.short"));
         }
         return end instanceof FarEnd.Terminated
-                ? new RecordedEnd(RecordedEnd.Kind.TERMINATED, "terminated")
-                : new RecordedEnd(RecordedEnd.Kind.NOT_SAID, "the cable goes on");
+                ? new RecordedEnd(RecordedEnd.Kind.TERMINATED, texts.say("record.end.terminated"))
+                : new RecordedEnd(RecordedEnd.Kind.NOT_SAID, texts.say("record.end.not-said"));
     }
 
     private static AsBuiltRecord with(AsBuiltRecord record, List<RecordedItem> items) {
@@ -145,15 +145,17 @@ public final class RecordEdits {
      * @param cable the cable, whose names it must not have
      * @param kind what was planned
      * @param metres where [m]
+     * @param texts the language of its label
      * @return the record
      */
-    public static AsBuiltRecord planned(AsBuiltRecord record, Cable cable, EventKind kind, double metres) {
+    public static AsBuiltRecord planned(
+            AsBuiltRecord record, Cable cable, EventKind kind, double metres, BenchTexts texts) {
         List<String> taken =
                 new ArrayList<>(record.items().stream().map(RecordedItem::id).toList());
         cable.events().forEach(event -> taken.add(event.id()));
         String id = FreshNames.numbered("planned-" + kind.id(), taken);
         List<RecordedItem> items = new ArrayList<>(record.items());
-        items.add(new RecordedItem(id, Math.max(0, metres), kind, kind.id().replace('-', ' ') + ", planned"));
+        items.add(new RecordedItem(id, Math.max(0, metres), kind, texts.say("record.planned", texts.kind(kind))));
         return with(record, items);
     }
 
@@ -163,12 +165,14 @@ public final class RecordEdits {
      * @param record the record
      * @param cable the cable
      * @param eventId the event's name
+     * @param texts the language of its label
      * @return the record
      */
-    public static AsBuiltRecord drawn(AsBuiltRecord record, Cable cable, String eventId) {
+    public static AsBuiltRecord drawn(AsBuiltRecord record, Cable cable, String eventId, BenchTexts texts) {
         Event event = CableEdits.find(cable, eventId);
         List<RecordedItem> items = new ArrayList<>(record.items());
-        items.add(new RecordedItem(eventId, tenths(event.startMetres()), event.kind(), label(event.kind(), eventId)));
+        items.add(new RecordedItem(
+                eventId, tenths(event.startMetres()), event.kind(), label(event.kind(), eventId, texts)));
         return with(record, items);
     }
 

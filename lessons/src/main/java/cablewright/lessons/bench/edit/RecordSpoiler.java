@@ -21,10 +21,8 @@ public enum RecordSpoiler {
     /** Something is drawn that was planned and never built. */
     NEVER_BUILT;
 
-    private static final String WARNING = "Drawn at the desk and never checked in the field: it may be wrong.";
-
     /**
-     * Tells whether a record can be spoilt so.
+     * Returns whether a record can be spoilt so.
      *
      * @param record the record
      * @return false where it would take an item and has none
@@ -39,23 +37,24 @@ public enum RecordSpoiler {
      * @param record the record
      * @param cable the cable for which it stands
      * @param seed decides which item, and how far
+     * @param texts the language of what is written on it
      * @return the spoilt record
      * @throws IllegalArgumentException if it has no item to spoil
      */
-    public AsBuiltRecord spoil(AsBuiltRecord record, Cable cable, long seed) {
+    public AsBuiltRecord spoil(AsBuiltRecord record, Cable cable, long seed, BenchTexts texts) {
         if (!canSpoil(record)) {
             throw new IllegalArgumentException("items is empty; draw something before it is spoilt");
         }
-        AsBuiltRecord spoilt = spoilt(record, cable, new SplittableRandom(seed));
-        return RecordEdits.withNote(RecordEdits.withWarning(spoilt, true), WARNING);
+        AsBuiltRecord spoilt = spoilt(record, cable, new SplittableRandom(seed), texts);
+        return RecordEdits.withNote(RecordEdits.withWarning(spoilt, true), texts.say("record.note.unsure"));
     }
 
-    private AsBuiltRecord spoilt(AsBuiltRecord record, Cable cable, SplittableRandom dice) {
+    private AsBuiltRecord spoilt(AsBuiltRecord record, Cable cable, SplittableRandom dice, BenchTexts texts) {
         double length = cable.lengthMetres();
         if (this == NEVER_BUILT) {
             double metres = Math.rint((0.2 + 0.6 * dice.nextDouble()) * length * 2) / 2;
             return RecordEdits.planned(
-                    record, cable, hardware(cable.runs().get(0).type()), metres);
+                    record, cable, hardware(cable.runs().get(0).type()), metres, texts);
         }
         RecordedItem item = record.items().get(dice.nextInt(record.items().size()));
         if (this == LEFT_OUT) {

@@ -42,7 +42,7 @@ public final class EventFields implements ComponentVisitor<List<EventField>> {
     private EventFields() {}
 
     /**
-     * Tells the fields of an event.
+     * Lists the fields of an event.
      *
      * @param cable the cable on which it lies
      * @param event the event

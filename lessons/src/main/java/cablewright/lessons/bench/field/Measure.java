@@ -7,9 +7,9 @@ public enum Measure {
     LENGTH,
     /** A resistance or impedance [Ω]. */
     RESISTANCE,
-    /** A share of something, told in percent [1]. */
+    /** A share of something, shown in percent [1]. */
     SHARE,
-    /** A factor, told as it is [1]. */
+    /** A factor, shown as it is [1]. */
     FACTOR,
     /** An inductance [H]. */
     INDUCTANCE,

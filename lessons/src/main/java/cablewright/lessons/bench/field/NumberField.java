@@ -38,7 +38,7 @@ public record NumberField(
     public record Bounds(double least, double most, boolean leastIsAllowed) {
 
         /**
-         * Tells whether a value may be.
+         * Returns whether a value may be.
          *
          * @param value the value
          * @return whether it lies within
@@ -58,7 +58,7 @@ public record NumberField(
     public record Travel(double from, double to, boolean logarithmic) {
 
         /**
-         * Tells the value at a place of the slider.
+         * Returns the value at a place of the slider.
          *
          * @param place 0 at the low end, 1 at the high end
          * @return the value
@@ -68,7 +68,7 @@ public record NumberField(
         }
 
         /**
-         * Tells where on the slider a value is.
+         * Returns where on the slider a value is.
          *
          * @param value the value
          * @return 0 at the low end to 1 at the high end; values beyond are at that end

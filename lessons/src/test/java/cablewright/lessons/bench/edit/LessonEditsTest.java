@@ -7,6 +7,7 @@ import cablewright.lessons.bench.BenchDocument;
 import cablewright.lessons.bench.BenchTemplate;
 import cablewright.lessons.exercise.LessonPage;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -17,8 +18,9 @@ class LessonEditsTest {
     }
 
     private static BenchDocument document(LessonPage... pages) {
-        BenchDocument street = BenchTemplate.STREET_OF_TAPS.document();
-        return street.adding(BenchTemplate.BUILDING_RISER.document().exercise()).withPages(none -> List.of(pages));
+        BenchDocument street = BenchTemplate.STREET_OF_TAPS.document(Locale.ROOT);
+        return street.adding(BenchTemplate.BUILDING_RISER.document(Locale.ROOT).exercise())
+                .withPages(none -> List.of(pages));
     }
 
     private static List<String> places(BenchDocument document) {

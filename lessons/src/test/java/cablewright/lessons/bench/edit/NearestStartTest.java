@@ -14,13 +14,14 @@ import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.wave.HalfSine;
 import cablewright.simulator.wave.RaisedCosineStep;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class NearestStartTest {
 
     private static final Exercise STREET =
-            BenchTemplate.STREET_OF_TAPS.document().exercise();
+            BenchTemplate.STREET_OF_TAPS.document(Locale.ROOT).exercise();
 
     @Test
     void whatIsStillPermittedStays() {

@@ -16,10 +16,13 @@ import cablewright.simulator.cable.condition.Pinch;
 import cablewright.simulator.cable.hardware.Splice;
 import cablewright.simulator.line.Catalogue;
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class RecordComparisonTest {
+
+    private static final BenchTexts TEXTS = new BenchTexts(Locale.ROOT);
 
     private static final Cable CABLE = new Cable(
             "Two lengths",
@@ -44,41 +47,43 @@ class RecordComparisonTest {
 
     @Test
     void honestRecordDiffersInNothing() {
-        assertEquals(List.of(), differences(RecordEdits.of(CABLE)));
+        assertEquals(List.of(), differences(RecordEdits.of(CABLE, TEXTS)));
     }
 
     @Test
     void itemThatIsMovedIsAtAWrongPlace() {
-        RecordDifference moved = only(RecordEdits.moved(RecordEdits.of(CABLE), "S2", 77.5));
+        RecordDifference moved = only(RecordEdits.moved(RecordEdits.of(CABLE, TEXTS), "S2", 77.5));
         assertEquals(new RecordDifference(What.PLACE, "S2", OptionalDouble.of(77.5), OptionalDouble.of(80)), moved);
     }
 
     @Test
     void changeOfCableIsComparedWithTheNearestChange() {
-        RecordDifference moved = only(RecordEdits.moved(RecordEdits.of(CABLE), "change1", 58));
+        RecordDifference moved = only(RecordEdits.moved(RecordEdits.of(CABLE, TEXTS), "change1", 58));
         assertEquals(What.PLACE, moved.what());
         assertEquals(60, moved.trueMetres().getAsDouble());
-        AsBuiltRecord twice = RecordEdits.planned(RecordEdits.of(CABLE), CABLE, EventKind.CABLE_CHANGE, 90);
+        AsBuiltRecord twice =
+                RecordEdits.planned(RecordEdits.of(CABLE, TEXTS), CABLE, EventKind.CABLE_CHANGE, 90, TEXTS);
         assertEquals(What.NEVER_BUILT, only(twice).what());
         assertEquals(
                 OptionalDouble.of(60),
-                only(RecordEdits.without(RecordEdits.of(CABLE), "change1")).trueMetres());
+                only(RecordEdits.without(RecordEdits.of(CABLE, TEXTS), "change1"))
+                        .trueMetres());
     }
 
     @Test
     void whatIsNotDrawnAndWhatWasNeverBuiltAreTold() {
         assertEquals(
                 new RecordDifference(What.NOT_DRAWN, "S1", OptionalDouble.empty(), OptionalDouble.of(20.03)),
-                only(RecordEdits.without(RecordEdits.of(CABLE), "S1")));
+                only(RecordEdits.without(RecordEdits.of(CABLE, TEXTS), "S1")));
         assertEquals(
                 What.NEVER_BUILT,
-                only(RecordEdits.planned(RecordEdits.of(CABLE), CABLE, EventKind.TAP, 50))
+                only(RecordEdits.planned(RecordEdits.of(CABLE, TEXTS), CABLE, EventKind.TAP, 50, TEXTS))
                         .what());
     }
 
     @Test
     void wrongKindLengthAndEndAreTold() {
-        AsBuiltRecord honest = RecordEdits.of(CABLE);
+        AsBuiltRecord honest = RecordEdits.of(CABLE, TEXTS);
         RecordedItem tap = new RecordedItem("S1", 20, EventKind.TAP, "tap");
         assertEquals(What.KIND, only(RecordEdits.changed(honest, "S1", tap)).what());
         RecordDifference longer = only(RecordEdits.withLength(honest, OptionalDouble.of(120)));
@@ -98,7 +103,7 @@ class RecordComparisonTest {
     void everyWayOfSpoilingShows() {
         for (long seed = 0; seed < 20; seed++) {
             for (RecordSpoiler way : RecordSpoiler.values()) {
-                AsBuiltRecord spoilt = way.spoil(RecordEdits.of(CABLE), CABLE, seed);
+                AsBuiltRecord spoilt = way.spoil(RecordEdits.of(CABLE, TEXTS), CABLE, seed, TEXTS);
                 List<What> shown =
                         differences(spoilt).stream().map(RecordDifference::what).toList();
                 What wanted =

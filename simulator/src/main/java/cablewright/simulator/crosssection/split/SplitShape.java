@@ -66,7 +66,7 @@ public record SplitShape(SplitLayout layout, OptionalDouble pitchOverSpacing) {
     public record Modes(double even, double odd) {}
 
     /**
-     * Tells which mode is the circuit of one pair as made against the other.
+     * Returns which mode is the circuit of one pair as made against the other.
      *
      * @return whether it is the even one
      */

@@ -8,7 +8,7 @@ import cablewright.simulator.compile.ProfileSteps;
 import java.util.List;
 
 /**
- * A line told so that a general circuit simulator of the SPICE family runs it: a source with its resistance, lossless lines
+ * A line written for a circuit simulator of the SPICE family: a source with its resistance, lossless lines
  * (T), lines of constant R, L and C (O with a model LTRA), lumped parts, branches and ends. The voltage at node
  * {@code port} is the port's; less the outgoing wave it is what came back.
  *
@@ -27,7 +27,7 @@ public record Netlist(String text, List<String> notices) {
     }
 
     /**
-     * Tells a circuit.
+     * Writes a circuit.
      *
      * @param network the circuit
      * @param setup what is to be simulated
@@ -39,7 +39,7 @@ public record Netlist(String text, List<String> notices) {
     }
 
     /**
-     * Tells a cable as seen from its near end.
+     * Describes a cable as seen from its near end.
      *
      * @param cable the cable
      * @param setup what is to be simulated; its stimulus decides how finely profiles are cut

@@ -51,7 +51,7 @@ final class NetlistSource {
         int first = from == 0 || from == stimulus.shortestEdgeSeconds() ? 1 : 0;
         for (int i = first; i <= pieces; i++) {
             double t = i == pieces ? to : from + i * step;
-            // A Gaussian is told for sixteen of its sigmas; its outermost are nothing.
+            // A Gaussian is written over sixteen of its sigmas; beyond them it is negligible.
             boolean nothing = gaussian && i < pieces && stimulus.at(t + step) < 1e-9;
             if (t <= recordSeconds + step && !nothing) {
                 text.append(++points % POINTS_PER_LINE == 0 ? "\n+ " : " ");

@@ -92,7 +92,7 @@ final class NetlistWriter implements ElementVisitor<Void> {
     private void endless(CrossSection section) {
         LineConstants line = constants(section);
         if (!line.isLossless()) {
-            leaveOut("the endless line at the end is told by the resistance " + line.impedanceOhms()
+            leaveOut("the endless line at the end is represented by the resistance " + line.impedanceOhms()
                     + " ohms that it has without loss");
         }
         append("R", node, "0", Double.toString(line.impedanceOhms()));
@@ -117,7 +117,7 @@ final class NetlistWriter implements ElementVisitor<Void> {
         if (LineConstants.exactly(section).isEmpty()) {
             leaveOut(String.format(
                     Locale.ROOT,
-                    "loss that rises with frequency: a line of %.4g ohms is told by its resistance at rest, %.4g ohms"
+                    "loss that rises with frequency: a line of %.4g ohms is represented by its resistance at rest, %.4g ohms"
                             + " a metre, so edges stay steeper and pulses higher than they should",
                     line.impedanceOhms(),
                     line.resistanceOhmsPerMetre()));
@@ -185,7 +185,7 @@ final class NetlistWriter implements ElementVisitor<Void> {
         return null;
     }
 
-    /** Tells a part that is nothing but a wire: no resistance and no inductance where they alone would count. */
+    /** Recognises a part that is nothing but a wire: no resistance and no inductance where they alone would count. */
     private static boolean isWire(Lumped part) {
         boolean nothingR = part.resistanceOhms().orElse(0) == 0;
         boolean nothingL = part.inductanceHenries().orElse(0) == 0;

@@ -4,7 +4,7 @@ package cablewright.simulator.exchange.touchstone;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Units of frequency that a Touchstone file can be told in. */
+/** Units of frequency in a Touchstone file. */
 public enum FrequencyUnit {
     /** Hertz. */
     HZ("Hz", 1),
@@ -23,11 +23,6 @@ public enum FrequencyUnit {
         this.hertz = hertz;
     }
 
-    /**
-     * Returns the unit as people write it.
-     *
-     * @return its symbol
-     */
     public String symbol() {
         return symbol;
     }

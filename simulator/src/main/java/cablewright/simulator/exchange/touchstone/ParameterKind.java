@@ -37,7 +37,7 @@ enum ParameterKind {
      *
      * @param m entries by row, real and imaginary part in turn, 2 for one port or 8 for two; replaced
      * @param ohms reference of each port
-     * @param normalised whether the entries are told over the reference already, as in files of version 1
+     * @param normalised whether the entries are already normalised to the reference, as in files of version 1
      */
     void toScattering(double[] m, double[] ohms, boolean normalised) {
         if (this == S) {

@@ -19,7 +19,7 @@ import java.util.Locale;
  * one reference or one for each port, any order of the words, any case, any breaking of lines. Whatever kind of parameter a
  * file holds, scattering parameters on the file's references come out. Noise data and information blocks are passed over.
  *
- * <p>Y, Z, G and H of version 1 are told over the reference, of version 2 as they are. Source: IBIS Open Forum, Touchstone
+ * <p>Y, Z, G and H are normalised to the reference in version 1 and absolute in version 2. Source: IBIS Open Forum, Touchstone
  * File Format Specification, version 2.0 (2009) and version 2.1 (2024), whose version 1.1 is the old form with a reference
  * for each port.
  */
@@ -34,7 +34,7 @@ public final class TouchstoneReader {
     /**
      * Reads a file.
      *
-     * @param file the file; the ending of its name, .s1p or .s2p, tells the ports of a file of version 1
+     * @param file the file; the ending of its name, .s1p or .s2p, gives the number of ports of a file of version 1
      * @return the sweep
      * @throws TouchstoneFormatException if the file isn't sound; it says where, and what is allowed there
      * @throws IOException if the file can't be read at all

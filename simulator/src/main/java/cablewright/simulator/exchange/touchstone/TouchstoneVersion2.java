@@ -118,7 +118,7 @@ final class TouchstoneVersion2 {
         return ohms;
     }
 
-    /** Names the ports; a pair told in mixed modes has 2R in its differential and R/2 in its common mode. */
+    /** Names the ports; a pair given in mixed modes has 2R in its differential and R/2 in its common mode. */
     private List<PortLabel> labels(double[] ohms) throws TouchstoneFormatException {
         List<String> order = keywords.wordsOf("mixed mode order").stream()
                 .map(word -> word.toUpperCase(Locale.ROOT))

@@ -56,7 +56,7 @@ public final class TouchstoneWriter {
      * @param comments lines to put at the head, without the mark of a comment
      * @param out where it goes; lines end with a line feed
      * @throws IOException if it can't be written
-     * @throws IllegalArgumentException if the sweep is told in mixed modes
+     * @throws IllegalArgumentException if the sweep is in mixed modes
      */
     public void write(ScatteringSweep sweep, List<String> comments, Appendable out) throws IOException {
         for (PortLabel port : sweep.ports()) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.exchange.touchstone;
 
-/** Ways in which a Touchstone file tells a complex number. Angles are in degrees. */
+/** Formats of a complex number in a Touchstone file. Angles are in degrees. */
 public enum ValueFormat {
     /** Real and imaginary part. */
     RI {
@@ -48,7 +48,7 @@ public enum ValueFormat {
         }
     };
 
-    /** Stands for zero where a logarithm is told. */
+    /** Stands for zero where a logarithm is written. */
     private static final double SMALLEST = 1e-300;
 
     abstract void toParts(double first, double second, double[] out, int at);

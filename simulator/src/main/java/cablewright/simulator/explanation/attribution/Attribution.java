@@ -12,7 +12,7 @@ import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
 /**
- * Whose every bump is: what came back, told path by path. The wave passes, and turns round at, the scatterers of the line;
+ * Which event caused each bump: the reflection, path by path. The wave passes, and turns round at, the scatterers of the line;
  * branches included; each path's part of the trace is the product of what it met, with loss and dispersion. On a lossless
  * line of resistive scatterers this is a lattice diagram.
  *
@@ -43,9 +43,9 @@ public record Attribution(
     }
 
     /**
-     * Tells what came back path by path.
+     * Splits the reflection into paths.
      *
-     * @param cable the cable as it lies, told from its near end
+     * @param cable the cable, with distances from its near end
      * @param instrument the instrument
      * @param settings what is set on it
      * @param end the end that is tested
@@ -56,9 +56,9 @@ public record Attribution(
     }
 
     /**
-     * Tells what came back path by path.
+     * Splits the reflection into paths.
      *
-     * @param cable the cable as it lies, told from its near end
+     * @param cable the cable, with distances from its near end
      * @param instrument the instrument
      * @param settings what is set on it
      * @param end the end that is tested
@@ -71,9 +71,9 @@ public record Attribution(
     }
 
     /**
-     * Tells what came back path by path, and whose the bumps of a measured trace are.
+     * Splits the reflection into paths, and attributes the bumps of a measured trace.
      *
-     * @param cable the cable as it lies, told from its near end
+     * @param cable the cable, with distances from its near end
      * @param instrument the instrument
      * @param trace a trace of that cable, taken with that instrument from that end, with noise and all
      * @param end the end that is tested

@@ -7,7 +7,7 @@ import java.util.List;
  * One extremum of a trace and the paths that make it.
  *
  * <p>How far it stands out is its value less the mean of its two feet: on either side the next extremum, or where the
- * pulse has passed if that is nearer. All shares are told by the same rule, so that a slow tail on which
+ * pulse has passed if that is nearer. All shares follow the same rule, so that a slow tail on which
  * a small bump rides has no share in it. All are of the trace evened over a third of the pulse's edge.
  *
  * @param shownMetres where it is shown, at the set velocity [m]
@@ -39,7 +39,7 @@ public record Bump(
     public record Share(WavePath path, double volts) {}
 
     /**
-     * Tells whether the paths explain the bump.
+     * Returns whether the paths explain the bump.
      *
      * @return whether they leave no more than half of it over, and at least one has a share
      */

@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Tells whose the bumps of a trace are, once the paths are known. */
+/** Names the events that cause the bumps of a trace, once the paths are known. */
 final class BumpFinder {
 
     private static final double SHARE_OF_BUMP = 0.05;

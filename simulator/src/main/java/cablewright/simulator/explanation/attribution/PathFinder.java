@@ -26,7 +26,7 @@ import java.util.function.BooleanSupplier;
  * good. A few frequencies, spread over those that the stimulus has, serve for the bound.
  *
  * <p>Ways that meet the same in another order, forward or backward (all scatterers being reciprocal), bring the same at the
- * same time. They are one way here, as high as all of them, told in the order that was found first. They are known by two sums of 64-bit random numbers, one pair for each kind
+ * same time. They count as one path here, with the height of all of them, in the order that was found first. They are known by two sums of 64-bit random numbers, one pair for each kind
  * of passing; that two different ways have the same is a chance of about 1e-28.
  */
 final class PathFinder {
@@ -246,7 +246,7 @@ final class PathFinder {
     }
 
     /**
-     * Tells how high a way that was left out may be.
+     * Returns how high a way that was left out may be.
      *
      * @return the bound of the best way not yet followed; the least height if all were [V]
      */

@@ -26,7 +26,7 @@ import java.util.function.BooleanSupplier;
 /** Works out the paths of a wave as a receiver shows them, and whose the bumps of a trace are. */
 public final class PathSearch {
 
-    /** Most paths that are told, unless more are asked for. */
+    /** Most paths that are listed, unless more are asked for. */
     static final int USUAL_MOST = 600;
 
     private static final double NOISE_SHARE = 0.2;

@@ -11,7 +11,7 @@ import java.util.List;
  *     {@link Attribution#CABLE_CHANGE}
  * @param branchIds names of the events by which the branch leaves on which the place lies, from the line outwards; empty
  *     on the line itself
- * @param cameBy the branch on which the wave came and went, told alike: that of the place, or a branch that leaves there
+ * @param cameBy the branch on which the wave came and went, named alike: that of the place, or a branch that leaves there
  */
 public record Turn(String name, List<String> branchIds, List<String> cameBy) {
 
@@ -22,7 +22,7 @@ public record Turn(String name, List<String> branchIds, List<String> cameBy) {
     }
 
     /**
-     * Tells a turn in a branch from one on the line itself.
+     * Distinguishes a turn in a branch from one on the line itself.
      *
      * @return whether the wave was in a branch
      */

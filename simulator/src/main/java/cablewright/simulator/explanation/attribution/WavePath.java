@@ -28,7 +28,7 @@ public record WavePath(
     }
 
     /**
-     * Tells a ghost from a first echo.
+     * Distinguishes a ghost from a first echo.
      *
      * @return whether the wave turned more than once
      */
@@ -37,7 +37,7 @@ public record WavePath(
     }
 
     /**
-     * Tells whether the wave went into a branch; where the trace shows it, there is then no place of the line itself.
+     * Returns whether the wave went into a branch; where the trace shows it, there is then no place of the line itself.
      *
      * @return whether any of its way is in a branch
      */

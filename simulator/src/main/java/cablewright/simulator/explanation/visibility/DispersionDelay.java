@@ -30,7 +30,7 @@ public final class DispersionDelay {
      * Returns τ₀ of a way.
      *
      * @param nepers attenuation of the whole way [Np]
-     * @param hertz the frequency at which it is told [Hz]
+     * @param hertz the frequency [Hz]
      * @return τ₀ [s]
      */
     public static double seconds(double nepers, double hertz) {

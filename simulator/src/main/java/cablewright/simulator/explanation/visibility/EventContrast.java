@@ -40,7 +40,7 @@ final class EventContrast {
         this.peakSeconds = peak * with.sampleSeconds();
     }
 
-    /** Top of the first run of one sign that rises above a floor: up-and-down is told by how it begins. */
+    /** Top of the first run of one sign that rises above a floor: an up-and-down counts by how it begins. */
     private static double firstLobe(Trace with, Trace without, int from, int to, double floor) {
         double top = 0;
         for (int i = from; i <= to; i++) {

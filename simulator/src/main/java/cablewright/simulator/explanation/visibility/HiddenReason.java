@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.explanation.visibility;
 
-/** Why an event is not clear, in the order in which the reasons are told. */
+/** Why an event is not clear, in the order in which the reasons are given. */
 public enum HiddenReason {
     /** It lies beyond a full open or short. */
     BEYOND_FULL_REFLECTION,

@@ -47,7 +47,7 @@ public final class Suggestions {
     /**
      * Looks for settings that show what the present ones don't.
      *
-     * @param cable the cable as it lies, told from its near end
+     * @param cable the cable, with distances from its near end
      * @param instrument the instrument
      * @param settings what is set
      * @param end the end that is tested

@@ -55,7 +55,7 @@ public final class VisibilityAnalysis {
     /**
      * Looks for every event of a cable.
      *
-     * @param cable the cable as it lies, told from its near end
+     * @param cable the cable, with distances from its near end
      * @param instrument the instrument
      * @param settings what is set on it
      * @param end the end that is tested
@@ -68,7 +68,7 @@ public final class VisibilityAnalysis {
     /**
      * Looks for every event of a cable, sharing what lines do with other work.
      *
-     * @param cable the cable as it lies, told from its near end
+     * @param cable the cable, with distances from its near end
      * @param instrument the instrument
      * @param settings what is set on it
      * @param end the end that is tested

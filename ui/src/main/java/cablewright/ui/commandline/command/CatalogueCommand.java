@@ -23,22 +23,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** The cable types. */
-@Command(
-        name = "catalogue",
-        mixinStandardHelpOptions = true,
-        header = {"Lists the cable types.", ""},
-        description = {
-            "Lists the cable types: impedance, velocity of propagation, and attenuation as the model has it at 1, 10, 100 "
-                    + "and 1000 MHz. With a type's id it tells that type, with its published figures and their source.",
-            ""
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  cablewright catalogue",
-            "  cablewright catalogue drop-6-foam",
-            "  cablewright catalogue --format csv --out types.csv"
-        })
+@Command(name = "catalogue", mixinStandardHelpOptions = true)
 final class CatalogueCommand implements Callable<Integer> {
 
     private static final double[] HERTZ = {1e6, 1e7, 1e8, 1e9};
@@ -47,16 +32,15 @@ final class CatalogueCommand implements Callable<Integer> {
     @ParentCommand
     private RootCommand root;
 
-    @Parameters(paramLabel = "TYPE", arity = "0..1", description = "Id of one type.")
+    @Parameters(paramLabel = "TYPE", arity = "0..1", descriptionKey = "parameter.type")
     private Optional<String> id = Optional.empty();
 
-    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text", description = "text (usual) or csv.")
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text")
     private ListFormat format = ListFormat.TEXT;
 
     @Option(
             names = {"-o", "--out"},
-            paramLabel = "FILE",
-            description = "Write to this file instead of standard output.")
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
     @Override

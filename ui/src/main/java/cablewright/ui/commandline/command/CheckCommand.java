@@ -19,17 +19,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** Says whether files are sound. */
-@Command(
-        name = "check",
-        mixinStandardHelpOptions = true,
-        header = {"Says whether files are sound.", ""},
-        description = {
-            "Says of each file of ours (cable, exercise, lesson, attempts) whether it is sound. Each problem has a line on "
-                    + "standard output: file, place, value, what is allowed. Ends with 1 if there is any. Of cable types known by a "
-                    + "data sheet it also says how well they were fitted to it.",
-            ""
-        },
-        footer = {"", "Example:", "  cablewright check quay-camera-3.json lesson.json"})
+@Command(name = "check", mixinStandardHelpOptions = true)
 final class CheckCommand implements Callable<Integer> {
 
     private static final double TOP_HERTZ = 1e9;
@@ -37,7 +27,7 @@ final class CheckCommand implements Callable<Integer> {
     @ParentCommand
     private RootCommand root;
 
-    @Parameters(paramLabel = "FILE", arity = "1..*", description = "The files.")
+    @Parameters(paramLabel = "FILE", arity = "1..*", descriptionKey = "parameter.file")
     private List<Path> files;
 
     @Override

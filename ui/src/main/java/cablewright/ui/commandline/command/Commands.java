@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline.command;
 
+import cablewright.lessons.text.Texts;
 import cablewright.ui.commandline.environment.DesktopOpener;
 import cablewright.ui.commandline.environment.Environment;
 import picocli.CommandLine;
@@ -8,10 +9,12 @@ import picocli.CommandLine;
 /** The list of commands. */
 public final class Commands {
 
+    private static final String HELP = "cablewright.ui.commandline.help";
+
     private Commands() {}
 
     public static CommandLine all(Environment surroundings, DesktopOpener desktop) {
-        return new CommandLine(new RootCommand(surroundings))
+        CommandLine commands = new CommandLine(new RootCommand(surroundings))
                 .addSubcommand(new TraceCommand())
                 .addSubcommand(new ReadCommand())
                 .addSubcommand(new ResponseCommand())
@@ -25,5 +28,7 @@ public final class Commands {
                 .addSubcommand(new RecordsCommand())
                 .addSubcommand(new StudyCommand())
                 .addSubcommand(new CompletionCommand());
+        commands.setResourceBundle(new Texts(HELP, surroundings.locale()).bundle());
+        return commands;
     }
 }

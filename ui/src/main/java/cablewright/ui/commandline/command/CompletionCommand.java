@@ -10,17 +10,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** The script by which a shell completes commands and options. */
-@Command(
-        name = "completion",
-        mixinStandardHelpOptions = true,
-        header = {"Writes the completion script for bash and zsh.", ""},
-        description = {"The script lets bash and zsh complete the commands and options of 'cablewright'.", ""},
-        footer = {
-            "",
-            "Example:",
-            "  alias cablewright='java -jar ui/target/cablewright.jar'",
-            "  source <(cablewright completion)"
-        })
+@Command(name = "completion", mixinStandardHelpOptions = true)
 final class CompletionCommand implements Callable<Integer> {
 
     @ParentCommand

@@ -39,28 +39,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** What each event of a cable does to the trace, and whether it can be seen. */
-@Command(
-        name = "explain",
-        mixinStandardHelpOptions = true,
-        header = {"Tells what each event of a cable does to the trace, and whether it can be seen.", ""},
-        description = {
-            "Tells for each event of a cable: distance, delay, impedance, reflection coefficient, loss to it and back, height "
-                    + "on the trace, and whether it can be seen with what is set, and why.",
-            "Height is the first lobe by which the event changes the noise-free trace. Loss is that of a full reflection at "
-                    + "the same place, for the same pulse. The coefficient is the one over the other.",
-            "Then the echoes from branches and the ghosts that stand above the noise, each with the path that the wave took, and "
-                    + "every extremum of the trace that stands above the noise of the seed, with the paths that make it. CSV "
-                    + "has the events only.",
-            "--lattice draws the ways of the wave, distance across and time downward, each branch beside its joint.",
-            ""
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  cablewright explain quay-camera-3.json --pulse 2ns --averages 64",
-            "  cablewright explain quay-camera-3.json --end far --format csv",
-            "  cablewright explain quay-camera-3.json --pulse 2ns --averages 64 --lattice ways.svg"
-        })
+@Command(name = "explain", mixinStandardHelpOptions = true)
 final class ExplainCommand implements Callable<Integer> {
 
     private static final int SAMPLES = 4096;
@@ -68,7 +47,7 @@ final class ExplainCommand implements Callable<Integer> {
     @ParentCommand
     private RootCommand root;
 
-    @Parameters(paramLabel = "CABLE", description = "A cable file, or an exercise file for its cable.")
+    @Parameters(paramLabel = "CABLE", descriptionKey = "parameter.cable")
     private Path cableFile;
 
     @Mixin
@@ -80,23 +59,15 @@ final class ExplainCommand implements Callable<Integer> {
     @Mixin
     private ReceiverOptions receiver;
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            defaultValue = "text",
-            description = "text (usual), csv or json.")
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text")
     private ListFormat format = ListFormat.TEXT;
 
     @Option(
             names = {"-o", "--out"},
-            paramLabel = "FILE",
-            description = "Write to this file instead of standard output.")
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
-    @Option(
-            names = "--lattice",
-            paramLabel = "FILE",
-            description = "Also draw a lattice diagram into this file: .svg, .png, .pdf, or .txt for characters.")
+    @Option(names = "--lattice", paramLabel = "FILE")
     private Optional<Path> lattice = Optional.empty();
 
     @Override
@@ -120,7 +91,7 @@ final class ExplainCommand implements Callable<Integer> {
         TraceTaker taker =
                 new TraceTaker(cable, line.end(), line.sourceOhms(cable), Optional.empty(), settings, root::remark);
         root.remark(taker.settingsLine(root.words()));
-        new NoticeWords(root.quantities())
+        new NoticeWords(root.words())
                 .withSteps(cable, settings.stimulus().topHertz())
                 .forEach(notice -> root.remark("note: " + notice));
         drawn.ifPresent(it -> it.write(

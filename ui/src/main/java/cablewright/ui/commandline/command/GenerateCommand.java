@@ -28,25 +28,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 
 /** Makes exercises. */
-@Command(
-        name = "generate",
-        mixinStandardHelpOptions = true,
-        header = {"Makes exercises.", ""},
-        description = {
-            "Makes exercises from a seed, each in a file of its own. Every one is checked before it is written: what it asks "
-                    + "for can be seen at some permitted setting, and no look-alike fits as well. The same seed and options "
-                    + "give the same files. The files' names are listed on standard output. A file that is there already "
-                    + "stops the command before anything is written.",
-            ""
-        },
-        footer = {
-            "",
-            "Families: coax-plant, coax-drop, telephone-loop, data-cabling, building-wire, reel-acceptance.",
-            "",
-            "Examples:",
-            "  cablewright generate --out exercises",
-            "  cablewright generate --seed 7 --count 20 --difficulty 0.6 --family coax-drop --kinds pinch,water --out drop"
-        })
+@Command(name = "generate", mixinStandardHelpOptions = true)
 final class GenerateCommand implements Callable<Integer> {
 
     private static final int MOST = 10_000;
@@ -54,42 +36,25 @@ final class GenerateCommand implements Callable<Integer> {
     @ParentCommand
     private RootCommand root;
 
-    @Option(names = "--seed", paramLabel = "SEED", defaultValue = "1", description = "A whole number; usual is 1.")
+    @Option(names = "--seed", paramLabel = "SEED", defaultValue = "1")
     private long seed = 1;
 
-    @Option(
-            names = "--difficulty",
-            paramLabel = "0-1",
-            defaultValue = "0.3",
-            description = "0 (plain) to 1 (near the limit of what can be told); usual is ${DEFAULT-VALUE}.")
+    @Option(names = "--difficulty", paramLabel = "0-1", defaultValue = "0.3")
     private double difficulty = 0.3;
 
-    @Option(
-            names = "--kinds",
-            paramLabel = "KIND",
-            split = ",",
-            description = "Kinds of damage to choose from; usual are all that the family knows.")
+    @Option(names = "--kinds", paramLabel = "KIND", split = ",")
     private List<String> kinds = List.of();
 
-    @Option(
-            names = "--family",
-            paramLabel = "FAMILY",
-            split = ",",
-            description = "Families of line to choose from; usual are all.")
+    @Option(names = "--family", paramLabel = "FAMILY", split = ",")
     private List<String> families = List.of();
 
-    @Option(
-            names = "--count",
-            paramLabel = "N",
-            defaultValue = "1",
-            description = "How many exercises, up to 10000; usual is ${DEFAULT-VALUE}.")
+    @Option(names = "--count", paramLabel = "N", defaultValue = "1")
     private int count = 1;
 
     @Option(
             names = {"-o", "--out"},
             paramLabel = "DIR",
-            required = true,
-            description = "Folder for the files; it is made where there is none.")
+            required = true)
     private Path out;
 
     @Override

@@ -28,47 +28,24 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** Marks attempts. */
-@Command(
-        name = "mark",
-        mixinStandardHelpOptions = true,
-        header = {"Marks attempts.", ""},
-        description = {
-            "Marks attempts at the exercises of a lesson: files of attempts, or folders of them (files that end in .json, in "
-                    + "order of their names). A file that can't be read is told on standard error, the others are marked, and "
-                    + "the command ends with 1.",
-            ""
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  cablewright mark built-in attempt.json",
-            "  cablewright mark lesson.json answers/ --format csv --out marks.csv"
-        })
+@Command(name = "mark", mixinStandardHelpOptions = true)
 final class MarkCommand implements Callable<Integer> {
 
     @ParentCommand
     private RootCommand root;
 
-    @Parameters(
-            index = "0",
-            paramLabel = "LESSON",
-            description = "A lesson or exercise file, or 'built-in' for the lesson that comes with the program.")
+    @Parameters(index = "0", paramLabel = "LESSON", descriptionKey = "parameter.lesson")
     private String lessonName;
 
-    @Parameters(index = "1..*", paramLabel = "ATTEMPTS", arity = "1..*", description = "Files or folders of attempts.")
+    @Parameters(index = "1..*", paramLabel = "ATTEMPTS", arity = "1..*", descriptionKey = "parameter.attempts")
     private List<Path> paths;
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            defaultValue = "text",
-            description = "text (usual), csv or json.")
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text")
     private ListFormat format = ListFormat.TEXT;
 
     @Option(
             names = {"-o", "--out"},
-            paramLabel = "FILE",
-            description = "Write to this file instead of standard output.")
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
     private final Marker marker = new Marker();

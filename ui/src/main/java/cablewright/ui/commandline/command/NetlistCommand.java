@@ -24,28 +24,13 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** A netlist that a general circuit simulator runs. */
-@Command(
-        name = "netlist",
-        mixinStandardHelpOptions = true,
-        header = {"Tells a cable as a SPICE netlist.", ""},
-        description = {
-            "The netlist has the source, the line as seen from the end that is tested, and a transient analysis up to the time "
-                    + "of the range. The voltage at node 'port' is port_v of 'trace'. What such a simulator can't carry, "
-                    + "above all loss that rises with frequency, is said in comments and on standard error.",
-            ""
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  cablewright netlist line.json --pulse 5ns --out line.cir && ngspice -b line.cir",
-            "  cablewright netlist line.json --step 1ns --range 50m --source 50ohm"
-        })
+@Command(name = "netlist", mixinStandardHelpOptions = true)
 final class NetlistCommand implements Callable<Integer> {
 
     @ParentCommand
     private RootCommand root;
 
-    @Parameters(paramLabel = "CABLE", description = "A cable file, or an exercise file for its cable.")
+    @Parameters(paramLabel = "CABLE", descriptionKey = "parameter.cable")
     private Path cableFile;
 
     @Mixin
@@ -56,8 +41,7 @@ final class NetlistCommand implements Callable<Integer> {
 
     @Option(
             names = {"-o", "--out"},
-            paramLabel = "FILE",
-            description = "Write to this file instead of standard output.")
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
     @Override

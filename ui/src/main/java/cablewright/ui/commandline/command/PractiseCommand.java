@@ -18,24 +18,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** Practice of a lesson, in the desktop or in the terminal. */
-@Command(
-        name = "practise",
-        mixinStandardHelpOptions = true,
-        header = {"Opens a lesson, in the desktop or in the terminal.", ""},
-        description = {
-            "Opens the desktop at a lesson. With --in-terminal the same exercises are read, flagged and marked here, line by "
-                    + "line; type 'help' there.",
-            ""
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  cablewright practise lesson.json",
-            "  cablewright practise --in-terminal",
-            "  cablewright practise --rounds --family coax-drop --minutes 10 --trainee Ada",
-            "  cablewright practise --rounds --review --log ada.jsonl",
-            "  printf 'flag 84.2 pinch damage\\ncommit\\n' | cablewright practise exercise.json --in-terminal"
-        })
+@Command(name = "practise", mixinStandardHelpOptions = true)
 final class PractiseCommand implements Callable<Integer> {
 
     private static final String NOBODY = "trainee";
@@ -45,48 +28,28 @@ final class PractiseCommand implements Callable<Integer> {
     @ParentCommand
     private RootCommand root;
 
-    @Parameters(
-            paramLabel = "LESSON",
-            arity = "0..1",
-            description =
-                    "A lesson or exercise file, or 'built-in' (usual) for the lesson that comes with the program.")
+    @Parameters(paramLabel = "LESSON", arity = "0..1", descriptionKey = "parameter.lesson")
     private Optional<String> lesson = Optional.empty();
 
-    @Option(names = "--in-terminal", description = "Practise in the terminal.")
+    @Option(names = "--in-terminal")
     private boolean inTerminal;
 
-    @Option(
-            names = "--trainee",
-            paramLabel = "NAME",
-            description = "Your name. With it each attempt is kept in your records, which the desktop shows too.")
+    @Option(names = "--trainee", paramLabel = "NAME")
     private Optional<String> trainee = Optional.empty();
 
-    @Option(
-            names = "--rounds",
-            description = "Practise in the terminal on exercises that are made as you go and follow what you can do.")
+    @Option(names = "--rounds")
     private boolean rounds;
 
-    @Option(
-            names = "--family",
-            paramLabel = "FAMILY",
-            split = ",",
-            description = "With --rounds: families of line, such as coax-drop; usual are all.")
+    @Option(names = "--family", paramLabel = "FAMILY", split = ",")
     private List<String> families = List.of();
 
-    @Option(
-            names = "--minutes",
-            paramLabel = "N",
-            description = "With --rounds: no new exercise after so many minutes, 1 to 600.")
+    @Option(names = "--minutes", paramLabel = "N")
     private Optional<Integer> minutes = Optional.empty();
 
-    @Option(names = "--review", description = "With --rounds: only mistakes that are due again.")
+    @Option(names = "--review")
     private boolean review;
 
-    @Option(
-            names = "--log",
-            paramLabel = "FILE",
-            description =
-                    "A log (.jsonl) to keep attempts in, instead of your records. With --rounds what it tells is taken up.")
+    @Option(names = "--log", paramLabel = "FILE")
     private Optional<Path> log = Optional.empty();
 
     PractiseCommand(DesktopOpener desktop) {

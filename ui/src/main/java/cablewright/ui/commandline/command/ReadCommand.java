@@ -48,31 +48,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** A measured sweep, or a trace from a file, on an axis of distance. */
-@Command(
-        name = "read",
-        mixinStandardHelpOptions = true,
-        header = {"Reads a measured sweep, or a trace from a file, on an axis of distance.", ""},
-        description = {
-            "A Touchstone file (.s1p, .s2p) is shown as a reflectometer would show the line behind one of its ports: the "
-                    + "sweep is carried on to 0 Hz, sent through with the pulse or step that is asked for, and received with "
-                    + "the receiver options. What the sweep can't tell is said: a range or an edge beyond it is refused.",
-            "A CSV file with a column of times or distances and one of voltages is laid at even distances.",
-            "With --events, what stands out of the noise is listed instead: distance, height, sign and shape, each with its "
-                    + "uncertainty. What it is, a trace alone does not say: it may be an event, the end of the line, or a "
-                    + "ghost. Of a CSV file, say with --pulse or --step how it was taken. With --other-end, the same line "
-                    + "from its other end is laid over it. With --against, the difference from another trace is read.",
-            ""
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  cablewright read line.s1p --velocity 0.66 --step 0.5ns --noise 0V --format text",
-            "  cablewright read line.s2p --port 2 --velocity 0.66 --pulse 1ns --out line.png",
-            "  cablewright read trace.csv --velocity 0.85 --out even.csv",
-            "  cablewright read trace.csv --velocity 0.85 --pulse 5ns --events",
-            "  cablewright read near.s1p --other-end far.s1p --velocity 0.66 --noise 0V --length 120m",
-            "  cablewright read after.csv --against before.csv --velocity 0.85 --pulse 5ns --events"
-        })
+@Command(name = "read", mixinStandardHelpOptions = true)
 final class ReadCommand implements Callable<Integer> {
 
     private static final int SAMPLES = 4096;
@@ -85,7 +61,7 @@ final class ReadCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "FILE", description = "A Touchstone file (.s1p, .s2p) or a trace as CSV.")
+    @Parameters(paramLabel = "FILE", descriptionKey = "parameter.file")
     private Path sourceFile;
 
     @Mixin
@@ -94,91 +70,45 @@ final class ReadCommand implements Callable<Integer> {
     @Mixin
     private ReceiverOptions receiver;
 
-    @Option(
-            names = "--velocity",
-            paramLabel = "VOP",
-            required = true,
-            converter = QuantityReader.Velocity.class,
-            description = "Velocity of propagation by which times are told as distances, such as 0.85 or 85%%.")
+    @Option(names = "--velocity", paramLabel = "VOP", required = true, converter = QuantityReader.Velocity.class)
     private double velocity;
 
-    @Option(
-            names = "--range",
-            paramLabel = "LENGTH",
-            converter = QuantityReader.Length.class,
-            description = "Distance shown; usual is nearly all that the file can tell.")
+    @Option(names = "--range", paramLabel = "LENGTH", converter = QuantityReader.Length.class)
     private Optional<Double> range = Optional.empty();
 
-    @Option(
-            names = "--port",
-            paramLabel = "PORT",
-            defaultValue = "1",
-            description = "Port of a sweep, 1 or 2; usual is 1. The other port is closed by its reference resistance.")
+    @Option(names = "--port", paramLabel = "PORT", defaultValue = "1")
     private int port;
 
-    @Option(
-            names = "--source",
-            paramLabel = "RESISTANCE",
-            converter = QuantityReader.Resistance.class,
-            description = "Resistance of the source for a sweep, 1ohm to 10kohm; usual is the file's reference.")
+    @Option(names = "--source", paramLabel = "RESISTANCE", converter = QuantityReader.Resistance.class)
     private Optional<Double> source = Optional.empty();
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            description =
-                    "csv, json, text (a plot in characters), png, svg or pdf; usual is what --out ends in, or csv.")
+    @Option(names = "--format", paramLabel = "FORMAT")
     private Optional<TraceFormat> format = Optional.empty();
 
     @Option(
             names = {"-o", "--out"},
-            paramLabel = "FILE",
-            description = "Write to this file instead of standard output.")
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
-    @Option(names = "--events", description = "List candidate events instead of the trace, as text, csv or json.")
+    @Option(names = "--events")
     private boolean events;
 
-    @Option(
-            names = "--least",
-            paramLabel = "HEIGHT",
-            converter = QuantityReader.Voltage.class,
-            description = "Smallest height of a candidate, for an outgoing wave of 1 V, such as 1mV or 0.1%%; usual is "
-                    + "0.02%%, and 0.3%% for a sweep.")
+    @Option(names = "--least", paramLabel = "HEIGHT", converter = QuantityReader.Voltage.class)
     private Optional<Double> least = Optional.empty();
 
-    @Option(
-            names = "--velocity-doubt",
-            paramLabel = "VOP",
-            converter = QuantityReader.Velocity.class,
-            description = "Standard uncertainty of the velocity, as a fraction of that of light; usual is 0.005.")
+    @Option(names = "--velocity-doubt", paramLabel = "VOP", converter = QuantityReader.Velocity.class)
     private Optional<Double> velocityDoubt = Optional.empty();
 
-    @Option(
-            names = "--other-end",
-            paramLabel = "FILE",
-            description =
-                    "The same line from its other end: lists what both show, what one hides, and where they agree.")
+    @Option(names = "--other-end", paramLabel = "FILE")
     private Optional<Path> otherEnd = Optional.empty();
 
-    @Option(
-            names = "--length",
-            paramLabel = "LENGTH",
-            converter = QuantityReader.Length.class,
-            description = "Known length of the line, with --other-end: gives the velocity, and places that need none.")
+    @Option(names = "--length", paramLabel = "LENGTH", converter = QuantityReader.Length.class)
     private Optional<Double> length = Optional.empty();
 
-    @Option(
-            names = "--length-doubt",
-            paramLabel = "LENGTH",
-            converter = QuantityReader.Length.class,
-            description = "Standard uncertainty of --length; usual is 1%% of it.")
+    @Option(names = "--length-doubt", paramLabel = "LENGTH", converter = QuantityReader.Length.class)
     private Optional<Double> lengthDoubt = Optional.empty();
 
-    @Option(
-            names = "--against",
-            paramLabel = "FILE",
-            description = "Read the difference from this trace: before and after, or a good pair and a doubtful one.")
+    @Option(names = "--against", paramLabel = "FILE")
     private Optional<Path> against = Optional.empty();
 
     @Override
@@ -237,12 +167,12 @@ final class ReadCommand implements Callable<Integer> {
             seconds[i] = trace.seconds(i);
             metres[i] = trace.metres(i);
         }
-        Map<String, Object> told = new LinkedHashMap<>();
-        told.put("velocity_fraction", trace.settings().velocityFraction());
-        told.put("range_m", trace.settings().rangeMetres());
+        Map<String, Object> metadata = new LinkedHashMap<>();
+        metadata.put("velocity_fraction", trace.settings().velocityFraction());
+        metadata.put("range_m", trace.settings().rangeMetres());
         TakenTrace taken = new TakenTrace(
                 shown.title(),
-                told,
+                metadata,
                 List.of(
                         new Column("time_s", seconds),
                         new Column("distance_m", metres),

@@ -31,23 +31,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** Puts trainees' logs together and hands them on. */
-@Command(
-        name = "records",
-        mixinStandardHelpOptions = true,
-        header = {"Puts the logs of trainees together.", ""},
-        description = {
-            "Reads logs of attempts (files that end in .jsonl, or folders of them) and tells progress by kind of event, or "
-                    + "writes every attempt as CSV or as xAPI statements (IEEE 9274.1.1). Lines that are not sound are told on "
-                    + "standard error and not counted; then the command ends with 1.",
-            ""
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  cablewright records class/",
-            "  cablewright records ada.jsonl ben.jsonl --format csv --out class.csv",
-            "  cablewright records class/ --format xapi --out statements.json"
-        })
+@Command(name = "records", mixinStandardHelpOptions = true)
 final class RecordsCommand implements Callable<Integer> {
 
     /** How records are written. */
@@ -63,20 +47,15 @@ final class RecordsCommand implements Callable<Integer> {
     @ParentCommand
     private RootCommand root;
 
-    @Parameters(paramLabel = "LOG", arity = "1..*", description = "Logs, or folders of logs.")
+    @Parameters(paramLabel = "LOG", arity = "1..*", descriptionKey = "parameter.log")
     private List<Path> paths;
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            defaultValue = "text",
-            description = "text (usual), csv or xapi.")
+    @Option(names = "--format", paramLabel = "FORMAT", defaultValue = "text")
     private Format format = Format.TEXT;
 
     @Option(
             names = {"-o", "--out"},
-            paramLabel = "FILE",
-            description = "Write to this file instead of standard output.")
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
     @Override

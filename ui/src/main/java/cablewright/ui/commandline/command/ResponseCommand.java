@@ -28,23 +28,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Scattering parameters against frequency, as a Touchstone file. */
-@Command(
-        name = "response",
-        mixinStandardHelpOptions = true,
-        header = {"Tells a cable's reflection against frequency, as a Touchstone file.", ""},
-        description = {
-            "One port: the reflection coefficient at the end that is tested, with the far end as the cable has it. Two ports: "
-                    + "the far end becomes port 2, and what the cable ends in is taken away. Numbers are real and imaginary "
-                    + "parts with all their digits, frequencies in Hz.",
-            ""
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  cablewright response quay-camera-3.json --to 1GHz --points 2001 --out quay.s1p",
-            "  cablewright response quay-camera-3.json --ports 2 --out quay.s2p",
-            "  cablewright response pilot-pair-7.json --crosstalk split-1 --out crosstalk.s2p"
-        })
+@Command(name = "response", mixinStandardHelpOptions = true)
 final class ResponseCommand implements Callable<Integer> {
 
     @ParentCommand
@@ -53,68 +37,40 @@ final class ResponseCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "CABLE", description = "A cable file, or an exercise file for its cable.")
+    @Parameters(paramLabel = "CABLE", descriptionKey = "parameter.cable")
     private Path cableFile;
 
     @Option(
             names = "--from",
             paramLabel = "FREQUENCY",
             defaultValue = "1MHz",
-            converter = QuantityReader.Frequency.class,
-            description = "Lowest frequency, above 0Hz; usual is ${DEFAULT-VALUE}.")
+            converter = QuantityReader.Frequency.class)
     private double from = 1e6;
 
-    @Option(
-            names = "--to",
-            paramLabel = "FREQUENCY",
-            defaultValue = "1GHz",
-            converter = QuantityReader.Frequency.class,
-            description = "Highest frequency, up to 100GHz; usual is ${DEFAULT-VALUE}.")
+    @Option(names = "--to", paramLabel = "FREQUENCY", defaultValue = "1GHz", converter = QuantityReader.Frequency.class)
     private double to = 1e9;
 
-    @Option(
-            names = "--points",
-            paramLabel = "COUNT",
-            defaultValue = "1001",
-            description = "How many frequencies, 2 to 200000, evenly spaced; usual is ${DEFAULT-VALUE}.")
+    @Option(names = "--points", paramLabel = "COUNT", defaultValue = "1001")
     private int points = 1001;
 
-    @Option(names = "--log", description = "Space the frequencies evenly on a logarithmic scale.")
+    @Option(names = "--log")
     private boolean logarithmic;
 
-    @Option(
-            names = "--ports",
-            paramLabel = "COUNT",
-            description = "1 or 2; usual is 2 where --out ends in .s2p, or else 1.")
+    @Option(names = "--ports", paramLabel = "COUNT")
     private Optional<Integer> ports = Optional.empty();
 
-    @Option(
-            names = "--source",
-            paramLabel = "RESISTANCE",
-            converter = QuantityReader.Resistance.class,
-            description =
-                    "Reference resistance of port 1, 1ohm to 10kohm; usual is the nominal impedance of the first run.")
+    @Option(names = "--source", paramLabel = "RESISTANCE", converter = QuantityReader.Resistance.class)
     private Optional<Double> source = Optional.empty();
 
-    @Option(
-            names = "--far-source",
-            paramLabel = "RESISTANCE",
-            converter = QuantityReader.Resistance.class,
-            description = "Reference resistance of port 2; usual is the nominal impedance of the last run.")
+    @Option(names = "--far-source", paramLabel = "RESISTANCE", converter = QuantityReader.Resistance.class)
     private Optional<Double> farSource = Optional.empty();
 
-    @Option(
-            names = "--crosstalk",
-            paramLabel = "EVENT",
-            description =
-                    "Two ports side by side at the near end: port 1 the tested pair, port 2 the neighbour of this split, which "
-                            + "--far-source ends; S21 is near-end crosstalk.")
+    @Option(names = "--crosstalk", paramLabel = "EVENT")
     private Optional<String> crosstalk = Optional.empty();
 
     @Option(
             names = {"-o", "--out"},
-            paramLabel = "FILE",
-            description = "Write to this file instead of standard output.")
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
     @Override
@@ -135,15 +91,15 @@ final class ResponseCommand implements Callable<Integer> {
         if (count == 2 && cable.testLead().isPresent()) {
             root.remark("note: the test lead is left out; it belongs to neither port");
         }
-        new NoticeWords(root.quantities()).withSteps(cable, to).forEach(notice -> root.remark("note: " + notice));
+        new NoticeWords(root.words()).withSteps(cable, to).forEach(notice -> root.remark("note: " + notice));
         CableSweep sweep = new CableSweep(cable, hertz);
-        ScatteringSweep told = InputFiles.refusalsOf(file, () -> {
+        ScatteringSweep scattering = InputFiles.refusalsOf(file, () -> {
             if (crosstalk.isPresent()) {
                 return sweep.besideEachOther(crosstalk.get(), near, far);
             }
             return count == 1 ? sweep.onePort(near) : sweep.twoPorts(near, far);
         });
-        output.write(written(told, cable));
+        output.write(written(scattering, cable));
         return ExitCode.DONE;
     }
 

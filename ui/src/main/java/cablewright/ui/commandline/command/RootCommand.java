@@ -14,37 +14,15 @@ import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
 
 /** The program's name, what every command understands, and the list of commands. */
-@Command(
-        name = "cablewright",
-        mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
-        description = {
-            "Simulates reflections on metal cable and teaches people to read them.",
-            "Without a command it opens the desktop on the built-in lesson; where there is no display it practises in "
-                    + "the terminal, and where there is no terminal it plays the first exercise through.",
-            ""
-        },
-        footerHeading = "%nHabits:%n",
-        footer = {
-            "  Quantities take a unit: 2ns, 150m, 500ft, 10MHz, 75ohm.",
-            "  Data go to standard output, remarks to standard error.",
-            "  Exit codes: 0 done, 1 the input was wrong, 2 usage, 70 a fault of the program.",
-            "",
-            "Example:",
-            "  cablewright trace quay-camera-3.json --pulse 2ns --format png --out trace.png"
-        })
+@Command(name = "cablewright", mixinStandardHelpOptions = true, versionProvider = Version.class)
 final class RootCommand implements Runnable {
 
     @Option(
             names = {"-q", "--quiet"},
-            scope = ScopeType.INHERIT,
-            description = "Say nothing but results and errors.")
+            scope = ScopeType.INHERIT)
     private boolean quiet;
 
-    @Option(
-            names = "--feet",
-            scope = ScopeType.INHERIT,
-            description = "Show lengths in feet; files and CSV always hold metres.")
+    @Option(names = "--feet", scope = ScopeType.INHERIT)
     private boolean feet;
 
     @Spec

@@ -41,33 +41,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** How an event shows over a grid or a random sample of parameters, in shards. */
-@Command(
-        name = "study",
-        mixinStandardHelpOptions = true,
-        subcommands = StudyMergeCommand.class,
-        header = {"Tells how an event shows over a grid or a random sample of parameters.", ""},
-        description = {
-            "Each row sets some numbers of the cable file or of the instrument, and tells whether the event is clear, "
-                    + "marginal or hidden, why, its contrast, height, place and delay. The results file is CSV; lines that "
-                    + "begin with '#' say where its numbers come from and what each column means.",
-            "With --shard K/N only every N-th row is computed, from the K-th on. 'study merge' puts the files of all shards "
-                    + "together; what comes out is the same, byte for byte, whatever N. A run that was stopped goes on where "
-                    + "it was when it is started again with the same --out.",
-            ""
-        },
-        footer = {
-            "",
-            "Names to vary: pulse, step, velocity, range, gain, averages (values with their units); or a path to a number of "
-                    + "the cable file, a JSON Pointer (RFC 6901) that may name an entry of a list by its id, with values in SI "
-                    + "units as in the file.",
-            "",
-            "Examples:",
-            "  cablewright study quay-camera-3.json --event p1 --vary pulse=2ns..100ns:10:log \\",
-            "      --vary /cable/events/p1/depthFraction=0.1..0.8:8 --out study.csv",
-            "  cablewright study quay-camera-3.json --event p1 --random 1000 --seed 7 \\",
-            "      --vary /cable/events/p1/startMetres=5..120 --shard 3/16 --out part-3.csv",
-            "  cablewright study merge part-*.csv --out study.csv"
-        })
+@Command(name = "study", mixinStandardHelpOptions = true, subcommands = StudyMergeCommand.class)
 final class StudyCommand implements Callable<Integer> {
 
     private static final int REMARKS = 10;
@@ -78,49 +52,28 @@ final class StudyCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "CABLE", arity = "0..1", description = "A cable file, or an exercise file for its cable.")
+    @Parameters(paramLabel = "CABLE", arity = "0..1", descriptionKey = "parameter.cable")
     private Optional<Path> cableFile = Optional.empty();
 
-    @Option(names = "--event", paramLabel = "ID", description = "The event that is asked for.")
+    @Option(names = "--event", paramLabel = "ID")
     private Optional<String> event = Optional.empty();
 
-    @Option(
-            names = "--vary",
-            paramLabel = "NAME=FROM..TO",
-            converter = Variation.class,
-            description =
-                    "What to vary; may be given several times. Behind it :COUNT for how many values a grid takes, and "
-                            + ":log for a logarithmic scale.")
+    @Option(names = "--vary", paramLabel = "NAME=FROM..TO", converter = Variation.class)
     private List<Parameter> parameters = new ArrayList<>();
 
-    @Option(
-            names = "--random",
-            paramLabel = "COUNT",
-            description = "Draw so many rows at random instead of taking every combination.")
+    @Option(names = "--random", paramLabel = "COUNT")
     private Optional<Integer> random = Optional.empty();
 
-    @Option(
-            names = "--seed",
-            paramLabel = "NUMBER",
-            defaultValue = "1",
-            description = "Seed of the draw. Usual is ${DEFAULT-VALUE}.")
+    @Option(names = "--seed", paramLabel = "NUMBER", defaultValue = "1")
     private long seed = 1;
 
-    @Option(names = "--shard", paramLabel = "K/N", description = "Compute only this part, such as 3/16.")
+    @Option(names = "--shard", paramLabel = "K/N")
     private Optional<String> shard = Optional.empty();
 
-    @Option(
-            names = "--averages",
-            paramLabel = "COUNT",
-            defaultValue = "64",
-            description = "How many records are averaged, 1 to 65536; usual is ${DEFAULT-VALUE}.")
+    @Option(names = "--averages", paramLabel = "COUNT", defaultValue = "64")
     private int averages = 64;
 
-    @Option(
-            names = "--gain",
-            paramLabel = "GAIN",
-            converter = QuantityReader.Level.class,
-            description = "Gain of the receiver, 0dB to 80dB; usual is 0dB.")
+    @Option(names = "--gain", paramLabel = "GAIN", converter = QuantityReader.Level.class)
     private Optional<Double> gain = Optional.empty();
 
     @Mixin
@@ -131,8 +84,7 @@ final class StudyCommand implements Callable<Integer> {
 
     @Option(
             names = {"-o", "--out"},
-            paramLabel = "FILE",
-            description = "The results file. What is in it already is kept and not computed again.")
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
     @Override

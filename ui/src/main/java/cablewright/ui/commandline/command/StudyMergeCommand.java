@@ -18,28 +18,18 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** Puts the results files of a study's shards together. */
-@Command(
-        name = "merge",
-        mixinStandardHelpOptions = true,
-        header = {"Puts the results files of a study's shards together.", ""},
-        description = {
-            "The files may come in any order. What comes out is, byte for byte, what one run of the whole study would have "
-                    + "written. Missing rows and files of another study are refused.",
-            ""
-        },
-        footer = {"", "Example:", "  cablewright study merge part-*.csv --out study.csv"})
+@Command(name = "merge", mixinStandardHelpOptions = true)
 final class StudyMergeCommand implements Callable<Integer> {
 
     @ParentCommand
     private StudyCommand study;
 
-    @Parameters(paramLabel = "FILE", arity = "1..*", description = "Results files.")
+    @Parameters(paramLabel = "FILE", arity = "1..*", descriptionKey = "parameter.file")
     private List<Path> files;
 
     @Option(
             names = {"-o", "--out"},
-            paramLabel = "FILE",
-            description = "Write to this file instead of standard output.")
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
     @Override

@@ -8,7 +8,6 @@ import cablewright.ui.commandline.environment.ExitCode;
 import cablewright.ui.commandline.option.InputFiles;
 import cablewright.ui.commandline.option.LineOptions;
 import cablewright.ui.commandline.option.ReceiverOptions;
-import cablewright.ui.commandline.option.Shape;
 import cablewright.ui.commandline.option.StimulusOptions;
 import cablewright.ui.commandline.option.TraceFormat;
 import cablewright.ui.commandline.option.UsualPulse;
@@ -30,32 +29,7 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** The trace at one end of a cable, as numbers or as a picture. */
-@Command(
-        name = "trace",
-        mixinStandardHelpOptions = true,
-        header = {"Tells what a cable shows at one of its ends.", ""},
-        description = {
-            "Without --bandwidth, --noise, --averages and --gain it is the exact voltage at the port for an outgoing wave "
-                    + "of 1 V, at --points evenly spaced times from 0 to that of the range, as CSV with the columns",
-            "  time_s       time since the start of the outgoing wave [s]",
-            "  distance_m   (time_s - time of the outgoing edge's half height) x velocity x c / 2 [m]",
-            "  port_v       outgoing plus reflected wave [V]",
-            "  reflected_v  the wave that came back [V]",
-            "The last time is that at which distance_m is the range. With one of those four options it is what a receiver "
-                    + "shows: time_s since the outgoing edge's half height, distance_m, and trace_v [V], from which the level "
-                    + "of an outgoing step is taken off.",
-            ""
-        },
-        footerHeading = "%nStimuli:%n",
-        footer = {
-            Shape.FORMULAS,
-            "Examples:",
-            "  cablewright trace quay-camera-3.json --pulse 2ns --range 150m > trace.csv",
-            "  cablewright trace quay-camera-3.json --step 0.5ns --points 20001 --out trace.csv",
-            "  cablewright trace quay-camera-3.json --pulse 5ns --averages 64 --gain 20dB --format text",
-            "  cablewright trace quay-camera-3.json --end far --out trace.pdf",
-            "  cablewright trace pilot-pair-7.json --step 5ns --crosstalk split-1 --out heard.csv"
-        })
+@Command(name = "trace", mixinStandardHelpOptions = true)
 final class TraceCommand implements Callable<Integer> {
 
     private static final int USUAL_POINTS = 4001;
@@ -70,7 +44,7 @@ final class TraceCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Parameters(paramLabel = "CABLE", description = "A cable file, or an exercise file for its cable.")
+    @Parameters(paramLabel = "CABLE", descriptionKey = "parameter.cable")
     private Path cableFile;
 
     @Mixin
@@ -82,33 +56,18 @@ final class TraceCommand implements Callable<Integer> {
     @Mixin
     private ReceiverOptions receiver;
 
-    @Option(
-            names = "--crosstalk",
-            paramLabel = "EVENT",
-            description =
-                    "Instead of the tested pair, listen to the neighbour of this split at the same end: near-end crosstalk, "
-                            + "in the column neighbour_v or trace_v.")
+    @Option(names = "--crosstalk", paramLabel = "EVENT")
     private Optional<String> crosstalk = Optional.empty();
 
-    @Option(
-            names = "--points",
-            paramLabel = "COUNT",
-            description =
-                    "How many times, 2 to 1000000; usual is 4001. A receiver takes a power of two of them from 256 to "
-                            + "65536.")
+    @Option(names = "--points", paramLabel = "COUNT")
     private Optional<Integer> points = Optional.empty();
 
-    @Option(
-            names = "--format",
-            paramLabel = "FORMAT",
-            description =
-                    "csv, json, text (a plot in characters), png, svg or pdf; usual is what --out ends in, or csv.")
+    @Option(names = "--format", paramLabel = "FORMAT")
     private Optional<TraceFormat> format = Optional.empty();
 
     @Option(
             names = {"-o", "--out"},
-            paramLabel = "FILE",
-            description = "Write to this file instead of standard output.")
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
     @Override
@@ -134,7 +93,7 @@ final class TraceCommand implements Callable<Integer> {
                         ? taker.received(receiver.instrument(line.sourceOhms(cable), samples()), receiver.seed())
                         : taker.exact(count));
         root.remark(taker.settingsLine(root.words()));
-        new NoticeWords(root.quantities())
+        new NoticeWords(root.words())
                 .withSteps(cable, settings.stimulus().topHertz())
                 .forEach(notice -> root.remark("note: " + notice));
         output.write(new TracePictures(root.surroundings(), root.lengthUnit()).bytes(trace, settings, chosen));

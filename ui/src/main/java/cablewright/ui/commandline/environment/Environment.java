@@ -54,7 +54,7 @@ public record Environment(
     }
 
     /**
-     * Tells what may be written for people: Unicode where the locale says so, colours only on a terminal that did not
+     * Returns what may be written for people: Unicode where the locale says so, colours only on a terminal that did not
      * ask to be spared them (the NO_COLOR convention).
      *
      * @return the style

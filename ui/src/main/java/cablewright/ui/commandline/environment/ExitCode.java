@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline.environment;
 
-/** What the program tells the system when it ends. */
+/** Exit codes of the program. */
 public final class ExitCode {
 
     /** All was done. */

@@ -11,39 +11,21 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
-/** How an instrument is joined to a line and how its axis is told, as options. What is left out suits the cable. */
+/** Options for how an instrument is connected to a line and how its axis is scaled. Defaults suit the cable. */
 public final class LineOptions {
 
     private static final double USUAL_OVER_LENGTH = 1.15;
 
-    @Option(
-            names = "--end",
-            paramLabel = "END",
-            defaultValue = "near",
-            description = "The end that is tested: near or far; the other is left open when it is the near one.")
+    @Option(names = "--end", paramLabel = "END", defaultValue = "near")
     private LineEnd end = LineEnd.NEAR;
 
-    @Option(
-            names = "--source",
-            paramLabel = "RESISTANCE",
-            converter = QuantityReader.Resistance.class,
-            description = "Resistance of the source, 1ohm to 10kohm; usual is the nominal impedance of the first run.")
+    @Option(names = "--source", paramLabel = "RESISTANCE", converter = QuantityReader.Resistance.class)
     private Optional<Double> source = Optional.empty();
 
-    @Option(
-            names = "--velocity",
-            paramLabel = "VOP",
-            converter = QuantityReader.Velocity.class,
-            description =
-                    "Velocity of propagation by which times are told as distances, such as 0.85 or 85%%; usual is "
-                            + "that of the first run.")
+    @Option(names = "--velocity", paramLabel = "VOP", converter = QuantityReader.Velocity.class)
     private Optional<Double> velocity = Optional.empty();
 
-    @Option(
-            names = "--range",
-            paramLabel = "LENGTH",
-            converter = QuantityReader.Length.class,
-            description = "Distance shown, 0.1m to 200km; usual is a little more than the cable.")
+    @Option(names = "--range", paramLabel = "LENGTH", converter = QuantityReader.Length.class)
     private Optional<Double> range = Optional.empty();
 
     @Spec(Spec.Target.MIXEE)

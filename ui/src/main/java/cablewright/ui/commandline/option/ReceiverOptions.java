@@ -11,45 +11,24 @@ import picocli.CommandLine.Spec;
 /** The receiver, as options. What is left out is as in the instrument that lessons use. */
 public final class ReceiverOptions {
 
-    @Option(
-            names = "--bandwidth",
-            paramLabel = "FREQUENCY",
-            converter = QuantityReader.Frequency.class,
-            description = "Bandwidth of the receiver, 1kHz to 1000GHz; usual is 1GHz.")
+    @Option(names = "--bandwidth", paramLabel = "FREQUENCY", converter = QuantityReader.Frequency.class)
     private Optional<Double> bandwidth = Optional.empty();
 
-    @Option(
-            names = "--noise",
-            paramLabel = "VOLTAGE",
-            converter = QuantityReader.Voltage.class,
-            description = "Noise of one record, root mean square, for an outgoing wave of 1 V, such as 4mV or 0.4%%; "
-                    + "usual is 4mV.")
+    @Option(names = "--noise", paramLabel = "VOLTAGE", converter = QuantityReader.Voltage.class)
     private Optional<Double> noise = Optional.empty();
 
-    @Option(
-            names = "--averages",
-            paramLabel = "COUNT",
-            description = "How many records are averaged, 1 to 65536; usual is 1.")
+    @Option(names = "--averages", paramLabel = "COUNT")
     private Optional<Integer> averages = Optional.empty();
 
-    @Option(
-            names = "--gain",
-            paramLabel = "GAIN",
-            converter = QuantityReader.Level.class,
-            description = "Gain of the receiver, 0dB to 80dB; usual is 0dB.")
+    @Option(names = "--gain", paramLabel = "GAIN", converter = QuantityReader.Level.class)
     private Optional<Double> gain = Optional.empty();
 
-    @Option(
-            names = "--seed",
-            paramLabel = "NUMBER",
-            defaultValue = "1",
-            description = "Seed of the noise; the same seed gives the same bytes. Usual is ${DEFAULT-VALUE}.")
+    @Option(names = "--seed", paramLabel = "NUMBER", defaultValue = "1")
     private long seed = 1;
 
     @Spec(Spec.Target.MIXEE)
     private CommandSpec spec;
 
-    /** Whether a receiver is asked for at all. */
     public boolean given() {
         return bandwidth.isPresent() || noise.isPresent() || averages.isPresent() || gain.isPresent();
     }

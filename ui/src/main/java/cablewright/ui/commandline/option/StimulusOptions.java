@@ -14,33 +14,16 @@ public final class StimulusOptions {
     private static final double USUAL_EDGE_SHARE = 0.1;
     private static final double MOST_EDGE_SHARE = 0.59;
 
-    @Option(
-            names = "--pulse",
-            paramLabel = "TIME",
-            converter = QuantityReader.Time.class,
-            description =
-                    "Send a pulse of this width at half height. Without --pulse and --step: a width that suits the "
-                            + "range.")
+    @Option(names = "--pulse", paramLabel = "TIME", converter = QuantityReader.Time.class)
     private Optional<Double> pulse = Optional.empty();
 
-    @Option(
-            names = "--step",
-            paramLabel = "TIME",
-            converter = QuantityReader.Time.class,
-            description = "Send a step of this rise from 10 to 90 %%.")
+    @Option(names = "--step", paramLabel = "TIME", converter = QuantityReader.Time.class)
     private Optional<Double> step = Optional.empty();
 
-    @Option(
-            names = "--shape",
-            paramLabel = "SHAPE",
-            description = "Pulse: half-sine (usual), rectangular, gaussian. Step: raised-cosine (usual), gaussian.")
+    @Option(names = "--shape", paramLabel = "SHAPE")
     private Optional<Shape> shape = Optional.empty();
 
-    @Option(
-            names = "--edge",
-            paramLabel = "TIME",
-            converter = QuantityReader.Time.class,
-            description = "Rise of a rectangular pulse from 10 to 90 %%; usual is a tenth of its width.")
+    @Option(names = "--edge", paramLabel = "TIME", converter = QuantityReader.Time.class)
     private Optional<Double> edge = Optional.empty();
 
     @Spec(Spec.Target.MIXEE)

@@ -53,7 +53,7 @@ public final class Variation implements ITypeConverter<Parameter> {
         }
     }
 
-    /** Settings take units; numbers of the file are told as the file tells them. */
+    /** Settings take units; numbers of the file are as in the file. */
     private static double value(Optional<StudySetting> setting, String text) {
         Optional<Quantity> quantity = setting.map(QUANTITIES::get);
         if (quantity.isPresent()) {

@@ -36,7 +36,7 @@ public final class CableSweep {
     }
 
     /**
-     * Tells both ends. S11 and S22 are what each reflects while the other is ended by its reference; S21 is
+     * Returns the two-port of both ends. S11 and S22 are what each reflects while the other is ended by its reference; S21 is
      * (V2/√R2)/(a/√R1) with V2 the voltage at the far end for an outgoing wave a of 1 V, and S12 the same from there.
      */
     public ScatteringSweep twoPorts(double nearOhms, double farOhms) {
@@ -60,7 +60,7 @@ public final class CableSweep {
                         new SimulatedPort(far, farOhms).sweep(hertz)));
     }
 
-    /** Tells the near ends of the tested pair and of a split's neighbour as two ports. */
+    /** Returns the two-port of the near ends of the tested pair and of a split's neighbour. */
     public ScatteringSweep besideEachOther(String splitId, double ohms, double neighbourOhms) {
         return ScatteringSweep.twoPort(
                 hertz, ohms, neighbourOhms, new NearEndCrosstalk(cable, splitId, ohms, neighbourOhms).sweep(hertz));

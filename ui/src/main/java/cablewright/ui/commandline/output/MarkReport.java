@@ -27,7 +27,7 @@ public final class MarkReport {
         this.words = words;
     }
 
-    private List<FindingText> told(Marked marked) {
+    private List<FindingText> findings(Marked marked) {
         return new FindingWords(words, marked.exercise()).tell(marked.sheet());
     }
 
@@ -47,7 +47,7 @@ public final class MarkReport {
             out.append(", hints cost ")
                     .append(FindingWords.marks(sheet.hintCostMarks()))
                     .append('\n');
-            told(marked).forEach(finding -> out.append(line(finding)));
+            findings(marked).forEach(finding -> out.append(line(finding)));
         }
         return out.toString();
     }
@@ -118,7 +118,7 @@ public final class MarkReport {
         json.writeNumberField("hint_cost_marks", sheet.hintCostMarks());
         json.writeArrayFieldStart("findings");
         for (int i = 0; i < sheet.findings().size(); i++) {
-            FindingText finding = told(marked).get(i);
+            FindingText finding = findings(marked).get(i);
             json.writeStartObject();
             json.writeStringField(
                     "finding", kebab(sheet.findings().get(i).getClass().getSimpleName()));

@@ -51,20 +51,20 @@ public final class PathLines {
         return lines("path.branches", branches()) + lines("path.ghosts", ghosts()) + bumps();
     }
 
-    private String lines(String head, List<WavePath> told) {
-        if (told.isEmpty()) {
+    private String lines(String head, List<WavePath> listed) {
+        if (listed.isEmpty()) {
             return "";
         }
         StringBuilder out = new StringBuilder("\n").append(say(head)).append('\n');
-        told.stream().limit(MOST_PATHS).forEach(path -> out.append("  at ")
+        listed.stream().limit(MOST_PATHS).forEach(path -> out.append("  at ")
                 .append(words.quantities().length(path.shownMetres()))
                 .append(", ")
                 .append(words.quantities().percent(path.peakVolts()))
                 .append(": ")
-                .append(paths.told(path))
+                .append(paths.description(path))
                 .append('\n'));
-        if (told.size() > MOST_PATHS) {
-            out.append("  and ").append(told.size() - MOST_PATHS).append(" smaller ones\n");
+        if (listed.size() > MOST_PATHS) {
+            out.append("  and ").append(listed.size() - MOST_PATHS).append(" smaller ones\n");
         }
         return out.toString();
     }

@@ -76,12 +76,12 @@ public final class TraceTaker {
             metres[i] = settings.metresThereAndBack(seconds[i] - half);
             port[i] = times.outgoing().sample(i) + reflected[i];
         }
-        Map<String, Object> told = settingsByName();
-        told.put("samples_per_edge", times.samplesPerEdge());
+        Map<String, Object> metadata = settingsByName();
+        metadata.put("samples_per_edge", times.samplesPerEdge());
         if (crosstalkOf.isPresent()) {
             return new TakenTrace(
                     cable.title(),
-                    told,
+                    metadata,
                     List.of(
                             new Column("time_s", seconds),
                             new Column("distance_m", metres),
@@ -89,7 +89,7 @@ public final class TraceTaker {
         }
         return new TakenTrace(
                 cable.title(),
-                told,
+                metadata,
                 List.of(
                         new Column("time_s", seconds),
                         new Column("distance_m", metres),
@@ -108,16 +108,16 @@ public final class TraceTaker {
             seconds[i] = trace.seconds(i);
             metres[i] = trace.metres(i);
         }
-        Map<String, Object> told = settingsByName();
-        told.put("bandwidth_hz", instrument.bandwidthHertz());
-        told.put("noise_v", instrument.noiseVolts());
-        told.put("averages", settings.averages());
-        told.put("gain_db", settings.gainDecibels());
-        told.put("converter_bits", instrument.converterBits());
-        told.put("seed", seed);
+        Map<String, Object> metadata = settingsByName();
+        metadata.put("bandwidth_hz", instrument.bandwidthHertz());
+        metadata.put("noise_v", instrument.noiseVolts());
+        metadata.put("averages", settings.averages());
+        metadata.put("gain_db", settings.gainDecibels());
+        metadata.put("converter_bits", instrument.converterBits());
+        metadata.put("seed", seed);
         return new TakenTrace(
                 cable.title(),
-                told,
+                metadata,
                 List.of(
                         new Column("time_s", seconds),
                         new Column("distance_m", metres),
@@ -125,18 +125,18 @@ public final class TraceTaker {
     }
 
     private Map<String, Object> settingsByName() {
-        Map<String, Object> told = new LinkedHashMap<>();
-        told.put("end", end.name().toLowerCase(Locale.ROOT));
-        told.put("stimulus", settings.stimulus().getClass().getSimpleName());
-        told.put(
+        Map<String, Object> metadata = new LinkedHashMap<>();
+        metadata.put("end", end.name().toLowerCase(Locale.ROOT));
+        metadata.put("stimulus", settings.stimulus().getClass().getSimpleName());
+        metadata.put(
                 settings.stimulus().isStep() ? "rise_s" : "width_s",
                 settings.stimulus().resolutionSeconds());
-        told.put("half_height_s", settings.stimulus().halfHeightSeconds());
-        told.put("source_ohm", sourceOhms);
-        told.put("velocity_fraction", settings.velocityFraction());
-        told.put("range_m", settings.rangeMetres());
-        crosstalkOf.ifPresent(id -> told.put("crosstalk_of", id));
-        return told;
+        metadata.put("half_height_s", settings.stimulus().halfHeightSeconds());
+        metadata.put("source_ohm", sourceOhms);
+        metadata.put("velocity_fraction", settings.velocityFraction());
+        metadata.put("range_m", settings.rangeMetres());
+        crosstalkOf.ifPresent(id -> metadata.put("crosstalk_of", id));
+        return metadata;
     }
 
     /** One line with what was set, so that nobody has to guess what was chosen. */

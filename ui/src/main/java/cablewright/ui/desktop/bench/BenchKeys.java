@@ -14,7 +14,7 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
 /**
- * The keys of the Bench. Settings and hair line have the keys that they have in Practice; I and a letter put something on
+ * The keys of the Bench. Settings and cursor have the keys that they have in Practice; I and a letter put something on
  * the cable.
  */
 final class BenchKeys {

@@ -220,7 +220,7 @@ public final class BenchView extends BorderPane {
         }
     }
 
-    /** Offers what can be put at the hair line, beside it. */
+    /** Offers what can be put at the cursor, beside it. */
     private void openInsertMenu() {
         double x = Math.max(0, Math.min(cable.getWidth(), cable.hairPixel()));
         var corner = cable.localToScreen(x + 8, 0);
@@ -231,11 +231,6 @@ public final class BenchView extends BorderPane {
         }
     }
 
-    /**
-     * Returns what is on the Bench.
-     *
-     * @return its model
-     */
     public BenchViewModel model() {
         return model;
     }
@@ -265,11 +260,6 @@ public final class BenchView extends BorderPane {
         cable.requestFocus();
     }
 
-    /**
-     * Returns what a picture of the work shows.
-     *
-     * @return the three tracks
-     */
     public Node tracks() {
         return tracks;
     }

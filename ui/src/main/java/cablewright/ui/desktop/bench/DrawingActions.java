@@ -35,7 +35,7 @@ final class DrawingActions implements MarkActions {
         model.document()
                 .move(
                         model.texts().say("do.moveDrawn", id),
-                        "drawn " + id,
+                        "drawn/" + id,
                         before -> before.withRecord(record -> RecordEdits.moved(record, id, metres)));
     }
 

@@ -26,7 +26,7 @@ import javafx.scene.layout.VBox;
 
 /**
  * What can be put on the cable, hardware and damage, each with its letter. Chosen with the pointer, a thing waits for a
- * click on the cable; chosen by key, it goes to the hair line at once.
+ * click on the cable; chosen by key, it goes to the cursor at once.
  */
 final class InsertPalette extends VBox {
 
@@ -111,7 +111,7 @@ final class InsertPalette extends VBox {
         chip.getStyleClass().add("chip");
         chip.setAccessibleText(texts.say(
                 "palette.chip", model.names().name(what), model.names().letter(what)));
-        // A press of the pointer arms, since the hair line follows the pointer away; keys put it at the hair line.
+        // A press of the pointer arms, since the cursor follows the pointer away; keys put it at the cursor.
         chip.setOnMouseClicked(event -> arm(what));
         chip.setOnAction(event -> {
             if (!chip.isHover()) {

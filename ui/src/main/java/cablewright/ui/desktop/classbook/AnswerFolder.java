@@ -8,6 +8,7 @@ import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.format.DocumentReader;
 import cablewright.lessons.format.LessonFormatException;
+import cablewright.lessons.text.Texts;
 import cablewright.lessons.generation.ExerciseGenerator;
 import cablewright.lessons.generation.ReadableId;
 import cablewright.lessons.marking.Marker;
@@ -27,10 +28,12 @@ final class AnswerFolder {
 
     private final Lesson lesson;
     private final Path folder;
+    private final Texts texts;
     private final Marker marker = new Marker();
     private final ExerciseGenerator generator = new ExerciseGenerator();
 
-    AnswerFolder(Lesson lesson, Path folder) {
+    AnswerFolder(Lesson lesson, Path folder, Texts texts) {
+        this.texts = texts;
         this.lesson = lesson;
         this.folder = folder;
     }
@@ -53,7 +56,7 @@ final class AnswerFolder {
         List<AttemptRecord> records = new ArrayList<>();
         List<String> faults = new ArrayList<>();
         if (files.isEmpty()) {
-            faults.add(folder.getFileName() + " has no file of answers; name a folder of files that end in .json");
+            faults.add(texts.say("classbook.noAnswers", folder.getFileName()));
         }
         for (int i = 0; i < files.size() && !cancelled.getAsBoolean(); i++) {
             markFile(files.get(i), records, faults, cancelled);
@@ -78,8 +81,8 @@ final class AnswerFolder {
                 if (exercise.isPresent()) {
                     records.add(AttemptRecord.of(marker.mark(exercise.get(), attempt), lesson.id(), handedIn));
                 } else {
-                    faults.add(file.getFileName() + ": exerciseId is \"" + attempt.exerciseId()
-                            + "\", which the lesson \"" + lesson.title() + "\" does not have; open its own lesson");
+                    faults.add(texts.say(
+                            "classbook.otherLesson", file.getFileName(), attempt.exerciseId(), lesson.title()));
                 }
             }
         } catch (LessonFormatException e) {

@@ -260,10 +260,10 @@ public final class ClassBookView extends BorderPane {
 
     private void show() {
         ClassSummary summary = model.summaryProperty().get();
-        Words told = words.with(unit.get());
+        Words inUnit = words.with(unit.get());
         progress.show(summary);
         grid.show(summary);
-        scatter.show(summary, told);
+        scatter.show(summary, inUnit);
         figures.getStyleClass().setAll("class-figures");
         figures.getChildren()
                 .setAll(

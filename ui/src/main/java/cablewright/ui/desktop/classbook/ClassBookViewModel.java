@@ -146,7 +146,7 @@ public final class ClassBookViewModel {
         progress.set(0);
         work(
                 () -> {
-                    ClassRecords.Contents marked = new AnswerFolder(lesson, folder)
+                    ClassRecords.Contents marked = new AnswerFolder(lesson, folder, texts)
                             .mark(share -> threads.screen().execute(() -> showProgress(share, stop)), stop::get);
                     return stop.get() ? Optional.<ClassRecords.Contents>empty() : Optional.of(kept(marked));
                 },
@@ -253,11 +253,6 @@ public final class ClassBookViewModel {
         return shown;
     }
 
-    /**
-     * Returns who is in the book.
-     *
-     * @return names in order
-     */
     public ObservableList<String> trainees() {
         return trainees;
     }
@@ -271,11 +266,6 @@ public final class ClassBookViewModel {
         return trainee;
     }
 
-    /**
-     * Returns what the shown records show together.
-     *
-     * @return the summary
-     */
     public ReadOnlyObjectProperty<ClassSummary> summaryProperty() {
         return summary.getReadOnlyProperty();
     }

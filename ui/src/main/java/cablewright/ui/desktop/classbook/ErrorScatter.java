@@ -61,8 +61,8 @@ final class ErrorScatter extends Region {
         canvas.setManaged(false);
     }
 
-    void show(ClassSummary summary, Words told) {
-        words = told;
+    void show(ClassSummary summary, Words inUnit) {
+        words = inUnit;
         errors = summary.placeErrorsMetres();
         Set<EventKind> met = EnumSet.noneOf(EventKind.class);
         errors.forEach(error -> met.add(error.kind()));

@@ -54,8 +54,8 @@ final class ControlShelf extends VBox {
         return model.valuesProperty().get().get(control.id());
     }
 
-    private String told(Control control) {
-        return control.told(value(control), new Quantities(unit.getValue()));
+    private String written(Control control) {
+        return control.written(value(control), new Quantities(unit.getValue()));
     }
 
     private Node slider(Control control) {
@@ -63,7 +63,7 @@ final class ControlShelf extends VBox {
         name.setWrapText(true);
         HBox.setHgrow(name, Priority.ALWAYS);
         name.setMaxWidth(Double.MAX_VALUE);
-        Label value = new Label(told(control));
+        Label value = new Label(written(control));
         value.getStyleClass().add("control-value");
         value.setMinWidth(Region.USE_PREF_SIZE);
         Slider slider = new Slider(0, 1, control.shareOf(value(control)));
@@ -77,8 +77,8 @@ final class ControlShelf extends VBox {
             }
         });
         Runnable tell = () -> {
-            value.setText(told(control));
-            slider.setAccessibleText(name(control) + ", " + told(control));
+            value.setText(written(control));
+            slider.setAccessibleText(name(control) + ", " + written(control));
         };
         tell.run();
         model.valuesProperty().addListener((o, before, now) -> {

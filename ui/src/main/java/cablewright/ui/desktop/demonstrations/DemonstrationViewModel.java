@@ -66,11 +66,6 @@ public final class DemonstrationViewModel {
         unit.addListener((o, before, now) -> computeIfAnswered());
     }
 
-    /**
-     * Returns which demonstration this is.
-     *
-     * @return the demonstration
-     */
     public Demonstration demonstration() {
         return demonstration;
     }
@@ -93,11 +88,6 @@ public final class DemonstrationViewModel {
         return reason;
     }
 
-    /**
-     * Returns what is set.
-     *
-     * @return the values
-     */
     public ReadOnlyObjectProperty<Values> valuesProperty() {
         return values.getReadOnlyProperty();
     }
@@ -111,20 +101,10 @@ public final class DemonstrationViewModel {
         return figure.getReadOnlyProperty();
     }
 
-    /**
-     * Returns how far a long computation is.
-     *
-     * @return 0 to 1
-     */
     public ReadOnlyDoubleProperty progressProperty() {
         return progress.getReadOnlyProperty();
     }
 
-    /**
-     * Returns whether a figure is being computed.
-     *
-     * @return whether it is
-     */
     public ReadOnlyBooleanProperty runningProperty() {
         return running.getReadOnlyProperty();
     }

@@ -27,7 +27,7 @@ final class FigureView extends Region {
     interface Clicked {
 
         /**
-         * Tells a place.
+         * Writes a place.
          *
          * @param panel number of the panel, from 0
          * @param x share of its horizontal axis

@@ -91,25 +91,25 @@ final class QuestionCard extends VBox {
     private void tell(int given) {
         boolean right = given == model.demonstration().rightAnswer();
         Label said = wrapped(
-                screen.say(right ? "told.right" : "told.wrong", words.say(id + ".answer." + given)),
+                screen.say(right ? "result.right" : "result.wrong", words.say(id + ".answer." + given)),
                 right ? "outcome-right" : "outcome-wrong");
         boolean understood = model.reason() == model.demonstration().rightReason();
         Label why = wrapped(
                 screen.say(
-                        understood ? "told.reason.right" : "told.reason.wrong",
+                        understood ? "result.reason.right" : "result.reason.wrong",
                         words.say(id + ".reason." + model.reason())),
                 understood ? "outcome-right" : "outcome-wrong");
         HBox.setHgrow(said, Priority.ALWAYS);
         said.setMaxWidth(Double.MAX_VALUE);
-        Button again = new Button(screen.say("told.again"));
+        Button again = new Button(screen.say("result.again"));
         again.setId("ask-again");
         again.getStyleClass().add("small-button");
         again.setMinWidth(Region.USE_PREF_SIZE);
-        again.setAccessibleText(screen.say("told.again"));
+        again.setAccessibleText(screen.say("result.again"));
         again.setOnAction(event -> model.askAgain());
         HBox first = new HBox(said, again);
         first.setAlignment(Pos.CENTER_LEFT);
-        first.getStyleClass().add("told");
+        first.getStyleClass().add("answer-result");
         getChildren()
                 .setAll(
                         wrapped(words.say(id + ".question"), "quiet"),

@@ -26,7 +26,7 @@ import javafx.scene.paint.Color;
 
 /**
  * The lattice diagram on the screen. The pointer, or the arrow keys up and down, choose an echo; its way stands out, and a
- * line under the diagram tells it.
+ * line under the diagram describes it.
  */
 public final class LatticeView extends BorderPane {
 
@@ -87,17 +87,18 @@ public final class LatticeView extends BorderPane {
     }
 
     private Label foot() {
-        Label told = new Label();
-        told.setId("lattice-told");
-        told.setWrapText(true);
-        told.getStyleClass().add("lattice-told");
-        told.textProperty()
+        Label description = new Label();
+        description.setId("lattice-description");
+        description.setWrapText(true);
+        description.getStyleClass().add("lattice-description");
+        description
+                .textProperty()
                 .bind(Bindings.createStringBinding(
                         () -> model.toldProperty().get().isEmpty()
                                 ? texts.say("lattice.hint")
                                 : model.toldProperty().get(),
                         model.toldProperty()));
-        return told;
+        return description;
     }
 
     private void refresh() {

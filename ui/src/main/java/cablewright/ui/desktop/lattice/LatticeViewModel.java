@@ -26,7 +26,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 
 /**
  * The lattice diagram of the trace that is shown: worked out when it is opened and anew when another trace comes, with the
- * echoes that are pointed at. The hair line points at the extremum of the trace where it stands; what is pointed at on the
+ * echoes that are pointed at. The cursor points at the extremum of the trace where it stands; what is pointed at on the
  * diagram is marked on the trace.
  */
 public final class LatticeViewModel {
@@ -42,13 +42,13 @@ public final class LatticeViewModel {
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
     private final ReadOnlyObjectWrapper<Optional<Lattice>> lattice = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<Set<Integer>> chosen = new ReadOnlyObjectWrapper<>(Set.of());
-    private final ReadOnlyObjectWrapper<String> told = new ReadOnlyObjectWrapper<>("");
+    private final ReadOnlyObjectWrapper<String> description = new ReadOnlyObjectWrapper<>("");
     private boolean pointing;
 
     /**
      * What the trace is of.
      *
-     * @param cable the cable, told from its near end
+     * @param cable the cable, with distances from its near end
      * @param instrument the instrument
      * @param end the end that is tested
      */
@@ -58,7 +58,7 @@ public final class LatticeViewModel {
      * Makes the model of a diagram that is shut.
      *
      * @param trace the trace's track
-     * @param subject tells what the trace is of; empty while that may not be seen
+     * @param subject gives what the trace is of; empty while that may not be seen
      * @param words the words
      * @param threads where to work
      * @param problems receives what went wrong
@@ -121,7 +121,7 @@ public final class LatticeViewModel {
      * @return a sentence; empty while nothing is
      */
     public ReadOnlyObjectProperty<String> toldProperty() {
-        return told.getReadOnlyProperty();
+        return description.getReadOnlyProperty();
     }
 
     /** Opens the diagram, or shuts it. */
@@ -188,19 +188,19 @@ public final class LatticeViewModel {
         }
         Optional<Lattice.Bump> bump = lattice.get().get().bumpNear(metres, nearMetres());
         chosen.set(bump.map(Lattice.Bump::echoes).orElse(Set.of()));
-        told.set(bump.map(Lattice.Bump::told).orElse(""));
+        description.set(bump.map(Lattice.Bump::description).orElse(""));
         trace.lookHereProperty().set(List.of());
     }
 
     /**
-     * Points at echoes of the diagram; the trace is marked where it shows them, and the hair line goes to the highest.
+     * Points at echoes of the diagram; the trace is marked where it shows them, and the cursor goes to the highest.
      *
      * @param echoes their places in the diagram's list; none to point at nothing
      */
     public void pointAt(Set<Integer> echoes) {
         if (lattice.get().isEmpty() || echoes.isEmpty()) {
             chosen.set(Set.of());
-            told.set("");
+            description.set("");
             trace.lookHereProperty().set(List.of());
             return;
         }
@@ -208,7 +208,7 @@ public final class LatticeViewModel {
         int best = highest(echoes, all);
         chosen.set(echoes.size() > 1 ? Set.of(best) : Set.copyOf(echoes));
         Lattice.Echo echo = all.get(best);
-        told.set(words.texts().say("lattice.echo", echo.shown(), echo.height(), echo.way()));
+        description.set(words.texts().say("lattice.echo", echo.shown(), echo.height(), echo.way()));
         double shown = echo.path().shownMetres();
         trace.lookHereProperty().set(List.of(new Extent(shown, shown + 2 * nearMetres())));
         pointing = true;

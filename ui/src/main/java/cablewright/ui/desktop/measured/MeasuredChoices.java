@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** What may be set on a measured line: only what its file tells. */
+/** What may be set on a measured line: only what its file supports. */
 final class MeasuredChoices {
 
     private static final double LEAST_VELOCITY = 0.3;
@@ -56,7 +56,7 @@ final class MeasuredChoices {
         return Math.floor(metres / power) * power;
     }
 
-    /** The pulses and steps whose edges the file tells; for a trace, those with which it may have been taken. */
+    /** The pulses and steps whose edges the file supports; for a trace, those with which it may have been taken. */
     private static List<Stimulus> stimuli(Optional<Reach> reach) {
         double shortest = reach.map(Reach::shortestEdgeSeconds).orElse(0.0) * SLACK;
         List<Stimulus> pulses = new ArrayList<>();
@@ -64,10 +64,10 @@ final class MeasuredChoices {
         for (double width : WIDTHS) {
             HalfSine pulse = new HalfSine(width);
             RaisedCosineStep step = new RaisedCosineStep(width);
-            if (told(pulse, shortest) && pulses.size() < MOST_PULSES + (reach.isEmpty() ? 2 : 0)) {
+            if (supported(pulse, shortest) && pulses.size() < MOST_PULSES + (reach.isEmpty() ? 2 : 0)) {
                 addUnlessTooShort(pulses, pulse, reach);
             }
-            if (told(step, shortest) && steps.size() < MOST_STEPS) {
+            if (supported(step, shortest) && steps.size() < MOST_STEPS) {
                 addUnlessTooShort(steps, step, reach);
             }
         }
@@ -86,7 +86,7 @@ final class MeasuredChoices {
         }
     }
 
-    private static boolean told(Stimulus stimulus, double shortest) {
+    private static boolean supported(Stimulus stimulus, double shortest) {
         return Math.hypot(stimulus.shortestEdgeSeconds(), RECEIVER_EDGE) >= shortest;
     }
 }

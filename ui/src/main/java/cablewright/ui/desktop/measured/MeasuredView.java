@@ -31,7 +31,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 
-/** A measured line on the screen: what its file tells, its trace, the settings that the file supports, and candidate events. */
+/** A measured line on the screen: its file, its trace, the settings that the file supports, and candidate events. */
 public final class MeasuredView extends BorderPane {
 
     private final MeasuredViewModel model;
@@ -73,17 +73,19 @@ public final class MeasuredView extends BorderPane {
         layOut();
     }
 
-    private Label told() {
-        Label told = new Label();
-        told.setId("measured-told");
-        told.setWrapText(true);
-        told.setMinHeight(Region.USE_PREF_SIZE);
-        told.textProperty().bind(model.toldProperty().map(text -> text.isEmpty() ? texts.say("measured.none") : text));
-        return told;
+    private Label description() {
+        Label description = new Label();
+        description.setId("measured-description");
+        description.setWrapText(true);
+        description.setMinHeight(Region.USE_PREF_SIZE);
+        description
+                .textProperty()
+                .bind(model.toldProperty().map(text -> text.isEmpty() ? texts.say("measured.none") : text));
+        return description;
     }
 
     private void layOut() {
-        VBox head = new VBox(told(), open);
+        VBox head = new VBox(description(), open);
         head.setSpacing(8);
         head.getStyleClass().addAll("card", "shelf");
         Optional<SettingsViewModel> set = model.settingsProperty().get();
@@ -222,11 +224,6 @@ public final class MeasuredView extends BorderPane {
         }
     }
 
-    /**
-     * Returns what a copied picture shows.
-     *
-     * @return the trace
-     */
     public Node tracks() {
         return card;
     }

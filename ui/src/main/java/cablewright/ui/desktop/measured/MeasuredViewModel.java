@@ -50,7 +50,7 @@ public final class MeasuredViewModel {
     private final ReadOnlyObjectWrapper<List<CandidateEvent>> candidates = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
-    private final ReadOnlyStringWrapper told = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper description = new ReadOnlyStringWrapper("");
     private Optional<Opened> opened = Optional.empty();
 
     private record Opened(
@@ -136,11 +136,11 @@ public final class MeasuredViewModel {
         traceTrack.setReferenceOhms(now.ohms());
         traceTrack.aids().forget();
         settings.set(Optional.of(made));
-        told.set(now.line().name() + ": " + told(now));
+        description.set(now.line().name() + ": " + description(now));
         takeTrace();
     }
 
-    private String told(Opened now) {
+    private String description(Opened now) {
         Optional<SweepReport> report = now.near().report();
         if (report.isEmpty()) {
             return texts.say("measured.trace");
@@ -211,7 +211,7 @@ public final class MeasuredViewModel {
     }
 
     /**
-     * Tells whether the file has both ends.
+     * Returns whether the file has both ends.
      *
      * @return whether it is a sweep of two ports
      */
@@ -219,20 +219,10 @@ public final class MeasuredViewModel {
         return opened.filter(now -> now.far().isPresent()).isPresent();
     }
 
-    /**
-     * Returns the axis.
-     *
-     * @return the axis
-     */
     public AxisViewModel axis() {
         return axis;
     }
 
-    /**
-     * Returns the trace track.
-     *
-     * @return the model of the track
-     */
     public TraceTrackViewModel traceTrack() {
         return traceTrack;
     }
@@ -279,6 +269,6 @@ public final class MeasuredViewModel {
      * @return a sentence; nothing while none is open
      */
     public ReadOnlyStringProperty toldProperty() {
-        return told.getReadOnlyProperty();
+        return description.getReadOnlyProperty();
     }
 }

@@ -37,7 +37,8 @@ final class BriefCard extends VBox {
         this.texts = texts;
         getStyleClass().addAll("card", "brief-card");
         setId("brief");
-        MarkdownText brief = new MarkdownText(model.exercise().brief());
+        MarkdownText brief =
+                new MarkdownText(model.exercise().brief(), model.axis().unitProperty());
         ScrollPane scroll = new ScrollPane(brief);
         scroll.setFitToWidth(true);
         // As high as the text is at this width; the style sheet sets how much of the window it may take.

@@ -216,7 +216,6 @@ final class ExerciseView extends BorderPane {
                 .ifPresentOrElse(PredictionCard::start, trace::requestFocus);
     }
 
-    /** The three tracks, for a picture of them. */
     Node tracks() {
         return tracks;
     }

@@ -77,7 +77,7 @@ final class FlagRow extends VBox {
         kind.setConverter(new StringConverter<>() {
             @Override
             public String toString(EventKind value) {
-                return value == null ? "" : words.kind(value);
+                return value == null ? "" : words.kindToChoose(value);
             }
 
             @Override

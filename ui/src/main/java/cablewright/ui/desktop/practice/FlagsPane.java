@@ -9,7 +9,6 @@ import cablewright.ui.desktop.practice.model.FlagDraft;
 import cablewright.ui.desktop.practice.model.FlagsViewModel;
 import cablewright.ui.desktop.practice.model.KindChoices;
 import cablewright.ui.desktop.practice.model.Phase;
-import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -124,16 +123,13 @@ final class FlagsPane extends VBox {
         List<Node> shown = new ArrayList<>();
         int taken = model.hintsTakenProperty().get();
         for (int i = 0; i < taken; i++) {
-            MarkdownText hint = new MarkdownText(all.get(i).text());
+            MarkdownText hint = new MarkdownText(all.get(i).text(), model.axis().unitProperty());
             hint.getStyleClass().add("hint");
             shown.add(hint);
         }
         if (taken < all.size()) {
             String text = texts.say(
-                    "flags.hint",
-                    taken + 1,
-                    all.size(),
-                    FindingWords.marks(all.get(taken).costMarks()));
+                    "flags.hint", taken + 1, all.size(), all.get(taken).costMarks());
             next.setText(text);
             next.setAccessibleText(text);
             next.setDisable(model.phaseProperty().get() != Phase.READING);
@@ -184,13 +180,13 @@ final class FlagsPane extends VBox {
                 list.getChildren().setAll(empty);
             }
         }
-        Words told = words.with(model.axis().unitProperty().get());
+        Words inUnit = words.with(model.axis().unitProperty().get());
         for (FlagDraft draft : drafts) {
             boolean selected = flags.selectedProperty()
                     .get()
                     .filter(draft.letter()::equals)
                     .isPresent();
-            rows.get(draft.letter()).update(draft, selected, told);
+            rows.get(draft.letter()).update(draft, selected, inUnit);
         }
     }
 

@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.practice;
 
+import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Quantities;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.beans.value.ObservableValue;
 import javafx.geometry.Insets;
 import javafx.scene.AccessibleRole;
 import javafx.scene.control.Label;
@@ -39,13 +43,33 @@ import org.commonmark.parser.Parser;
 public final class MarkdownText extends VBox {
 
     /**
-     * Shows a text.
+     * Shows a text, its lengths in metres.
      *
      * @param markdown the text
      */
     public MarkdownText(String markdown) {
+        this(markdown, new SimpleObjectProperty<>(LengthUnit.METRES));
+    }
+
+    /**
+     * Shows a text, its lengths in a unit that can change.
+     *
+     * @param markdown the text
+     * @param unit the unit of lengths
+     */
+    public MarkdownText(String markdown, ObservableValue<LengthUnit> unit) {
         getStyleClass().add("markdown");
         setAccessibleRole(AccessibleRole.TEXT);
+        show(new Quantities(unit.getValue()).inText(markdown));
+        if (!new Quantities(LengthUnit.METRES)
+                .inText(markdown)
+                .equals(new Quantities(LengthUnit.FEET).inText(markdown))) {
+            unit.addListener((o, before, now) -> show(new Quantities(now).inText(markdown)));
+        }
+    }
+
+    private void show(String markdown) {
+        getChildren().clear();
         Node document = Parser.builder()
                 .extensions(List.of(TablesExtension.create()))
                 .build()

@@ -7,11 +7,13 @@ import cablewright.lessons.exercise.Prediction;
 import cablewright.lessons.exercise.Reasons;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.practice.model.PageViewModel;
+import cablewright.ui.words.LengthUnit;
 import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.beans.binding.BooleanBinding;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -35,6 +37,7 @@ final class PageView extends StackPane {
 
     private final PageViewModel model;
     private final Texts texts;
+    private final ObservableValue<LengthUnit> unit;
     private final Runnable turn;
     private final VBox sheet = new VBox();
     private final ScrollPane scroll = new ScrollPane(sheet);
@@ -42,7 +45,8 @@ final class PageView extends StackPane {
     private final ToggleGroup reasons = new ToggleGroup();
     private final Button on = new Button();
 
-    PageView(PageViewModel model, Texts texts, Runnable turn) {
+    PageView(PageViewModel model, Texts texts, ObservableValue<LengthUnit> unit, Runnable turn) {
+        this.unit = unit;
         this.model = model;
         this.texts = texts;
         this.turn = turn;
@@ -80,11 +84,11 @@ final class PageView extends StackPane {
         List<Node> shown = new ArrayList<>();
         shown.add(title(model.page().title()));
         if (model.openProperty().get()) {
-            model.chosen().forEach(choice -> shown.add(told(texts.say("page.yours", choice.text()))));
-            shown.add(new MarkdownText(model.page().text()));
+            model.chosen().forEach(choice -> shown.add(paragraph(texts.say("page.yours", choice.text()))));
+            shown.add(new MarkdownText(model.page().text(), unit));
             model.page().pictures().forEach(picture -> shown.add(picture(picture)));
-            model.chosen().forEach(choice -> shown.add(new MarkdownText(choice.reason())));
-            model.page().prediction().ifPresent(asked -> shown.add(new MarkdownText(asked.explanation())));
+            model.chosen().forEach(choice -> shown.add(new MarkdownText(choice.reason(), unit)));
+            model.page().prediction().ifPresent(asked -> shown.add(new MarkdownText(asked.explanation(), unit)));
             shown.add(on);
         } else {
             ask(model.page().prediction().orElseThrow(), shown);
@@ -100,7 +104,7 @@ final class PageView extends StackPane {
         return title;
     }
 
-    private static Label told(String text) {
+    private static Label paragraph(String text) {
         Label label = new Label(text);
         label.setWrapText(true);
         label.setMinHeight(Region.USE_PREF_SIZE);
@@ -109,8 +113,8 @@ final class PageView extends StackPane {
     }
 
     private void ask(Prediction asked, List<Node> shown) {
-        shown.add(told(texts.say("page.predict")));
-        shown.add(new MarkdownText(asked.question()));
+        shown.add(paragraph(texts.say("page.predict")));
+        shown.add(new MarkdownText(asked.question(), unit));
         addChoices(asked.choices(), answers, "page-choice-", shown);
         BooleanBinding waits = answers.selectedToggleProperty().isNull();
         if (asked.reasons().isPresent()) {
@@ -149,7 +153,8 @@ final class PageView extends StackPane {
     /** A picture at its own size, or as wide as the page; its caption stands beneath and is read to who can't see it. */
     private Node picture(Picture picture) {
         Image image = new Image(new ByteArrayInputStream(picture.bytes()));
-        Label caption = told(image.isError() ? texts.say("page.broken") + " " + picture.caption() : picture.caption());
+        Label caption =
+                paragraph(image.isError() ? texts.say("page.broken") + " " + picture.caption() : picture.caption());
         if (image.isError()) {
             return caption;
         }

@@ -13,7 +13,7 @@ import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
-/** The keys of Practice. Letters never clash: settings have theirs, flags have theirs, and the hair line has the arrows. */
+/** The keys of Practice. Letters never clash: settings have theirs, flags have theirs, and the cursor has the arrows. */
 final class PracticeKeys {
 
     private static final Map<KeyCode, Setting> SETTINGS = Map.of(

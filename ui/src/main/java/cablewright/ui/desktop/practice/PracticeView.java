@@ -41,7 +41,9 @@ public final class PracticeView extends StackPane {
     /** Each exercise keeps its view, as it keeps what was done in it; a page before it stands in its place. */
     private void show() {
         shown = views.computeIfAbsent(model.current(), exercise -> new ExerciseView(model, exercise, texts, words));
-        page = model.pageProperty().get().map(it -> new PageView(it, texts, model::turnPage));
+        page = model.pageProperty()
+                .get()
+                .map(it -> new PageView(it, texts, model.current().axis().unitProperty(), model::turnPage));
         getChildren().setAll(page.<Node>map(it -> it).orElse(shown));
         if (getScene() != null) {
             start();

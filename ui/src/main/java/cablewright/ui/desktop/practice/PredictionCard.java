@@ -27,7 +27,8 @@ final class PredictionCard extends VBox {
         setId("prediction");
         Label title = new Label(texts.say("prediction.title"));
         title.getStyleClass().add("card-title");
-        getChildren().addAll(title, new MarkdownText(asked.question()));
+        getChildren()
+                .addAll(title, new MarkdownText(asked.question(), model.axis().unitProperty()));
         addChoices(asked.choices(), answers, "choice-");
         BooleanBinding open = answers.selectedToggleProperty().isNull();
         if (asked.reasons().isPresent()) {

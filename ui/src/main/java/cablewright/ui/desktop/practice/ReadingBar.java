@@ -29,14 +29,14 @@ public final class ReadingBar extends FlowPane {
     private final Texts texts;
     private final TextField length = new TextField();
     private final Button setVelocity;
-    private final Label told = new Label();
+    private final Label result = new Label();
 
     /**
      * Lays the row out.
      *
      * @param aids what helps
      * @param settings where the velocity is set
-     * @param axis the axis, which knows the unit and the hair line
+     * @param axis the axis, which knows the unit and the cursor
      * @param otherEnd lays the other end over, or takes it away; empty where there is one end only
      * @param texts texts of the desktop
      */
@@ -63,7 +63,7 @@ public final class ReadingBar extends FlowPane {
         getChildren().add(button(texts.say("aids.keep"), texts.say("aids.keep.name"), "keep-trace", aids::toggleKept));
         otherEnd.ifPresent(run -> getChildren()
                 .add(button(texts.say("aids.overlayEnd"), texts.say("aids.overlayEnd.name"), "overlay-end", run)));
-        getChildren().addAll(length, setVelocity, told);
+        getChildren().addAll(length, setVelocity, result);
         aids.secondMetresProperty().addListener((o, before, now) -> show());
         axis.unitProperty().addListener((o, before, now) -> show());
         show();
@@ -87,8 +87,8 @@ public final class ReadingBar extends FlowPane {
             region.setVisible(free);
             region.setManaged(free);
         }
-        told.setManaged(two);
-        told.setVisible(two);
+        result.setManaged(two);
+        result.setVisible(two);
         String unit = axis.unitProperty().get().symbol();
         length.setPromptText(texts.say("aids.length", unit));
         length.setAccessibleText(texts.say("aids.length.name", unit));
@@ -97,14 +97,14 @@ public final class ReadingBar extends FlowPane {
     private void setVelocity() {
         Optional<VelocityFinding> found = typed().flatMap(aids::velocity);
         if (found.isEmpty()) {
-            told.setText(texts.say("aids.badLength"));
+            result.setText(texts.say("aids.badLength"));
             return;
         }
         VelocityFinding velocity = found.get();
         double least = settings.permitted().velocity().leastFraction();
         double most = settings.permitted().velocity().mostFraction();
         if (velocity.fraction() < least || velocity.fraction() > most) {
-            told.setText(texts.say(
+            result.setText(texts.say(
                     "aids.velocityOut",
                     Quantities.number(velocity.fraction(), 3),
                     Quantities.number(least, 3),
@@ -117,7 +117,7 @@ public final class ReadingBar extends FlowPane {
         aids.secondMetresProperty().get().ifPresent(metres -> aids.secondMetresProperty()
                 .set(OptionalDouble.of(metres * scale)));
         axis.moveHairTo(axis.hairMetresProperty().get() * scale);
-        told.setText(texts.say(
+        result.setText(texts.say(
                 "aids.velocitySet",
                 Quantities.number(velocity.fraction(), 4),
                 Quantities.number(velocity.uncertainty(), 4)));

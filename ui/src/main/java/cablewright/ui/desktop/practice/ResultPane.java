@@ -121,11 +121,11 @@ final class ResultPane extends VBox {
         list.getChildren().clear();
         List<FindingReasons> reasons = model.reveal().reasonsProperty().get();
         boolean step = sheet.attempt().settings().stimulus().isStep();
-        FindingWords told =
+        FindingWords findingWords =
                 new FindingWords(words.with(model.axis().unitProperty().get()), model.exercise(), reasons, step);
         int number = 0;
         for (Finding finding : sheet.findings()) {
-            VBox row = row(finding.accept(told));
+            VBox row = row(finding.accept(findingWords));
             int here = number++;
             reasons.stream()
                     .filter(one -> one.finding().equals(finding))
@@ -135,11 +135,13 @@ final class ResultPane extends VBox {
             Claim.in(finding).ifPresent(claim -> row.getChildren().add(compareButton(claim)));
             list.getChildren().add(row);
         }
-        MarkdownText explanation = new MarkdownText(model.exercise().explanation());
+        MarkdownText explanation =
+                new MarkdownText(model.exercise().explanation(), model.axis().unitProperty());
         explanation.getStyleClass().add("explanation");
         list.getChildren().add(explanation);
         model.exercise().prediction().ifPresent(asked -> {
-            MarkdownText why = new MarkdownText(asked.explanation());
+            MarkdownText why =
+                    new MarkdownText(asked.explanation(), model.axis().unitProperty());
             why.getStyleClass().add("explanation");
             list.getChildren().add(why);
         });
@@ -149,7 +151,7 @@ final class ResultPane extends VBox {
     /** Where the models behind this trace are stretched: what is shown there is to be taken with care. */
     private List<Label> notices() {
         double top = sheet.attempt().settings().stimulus().topHertz();
-        return new NoticeWords(words.with(model.axis().unitProperty().get()).quantities())
+        return new NoticeWords(words.with(model.axis().unitProperty().get()))
                 .of(model.exercise().cable(), top).stream()
                         .map(sentence -> {
                             Label label = new Label(texts.say("result.notice", sentence));

@@ -227,35 +227,35 @@ public final class SettingsShelf extends VBox {
 
     /** Says that a trace is being taken, if it takes so long that a person would wonder. */
     private Label working() {
-        Label told = new Label(texts.say("shelf.working"));
-        told.getStyleClass().add("quiet");
-        told.setVisible(false);
-        told.setManaged(false);
+        Label message = new Label(texts.say("shelf.working"));
+        message.getStyleClass().add("quiet");
+        message.setVisible(false);
+        message.setManaged(false);
         PauseTransition patience = new PauseTransition(PATIENCE);
         patience.setOnFinished(event -> {
-            told.setVisible(working.get());
-            told.setManaged(told.isVisible());
+            message.setVisible(working.get());
+            message.setManaged(message.isVisible());
         });
         working.addListener((o, before, now) -> {
             if (now) {
                 patience.playFromStart();
             } else {
                 patience.stop();
-                told.setVisible(false);
-                told.setManaged(false);
+                message.setVisible(false);
+                message.setManaged(false);
             }
         });
-        return told;
+        return message;
     }
 
     private Label problem() {
-        Label told = new Label();
-        told.setId("problem");
-        told.getStyleClass().add("problem");
-        told.setWrapText(true);
-        told.textProperty().bind(problem);
-        told.visibleProperty().bind(problem.isNotEmpty());
-        told.managedProperty().bind(told.visibleProperty());
-        return told;
+        Label message = new Label();
+        message.setId("problem");
+        message.getStyleClass().add("problem");
+        message.setWrapText(true);
+        message.textProperty().bind(problem);
+        message.visibleProperty().bind(problem.isNotEmpty());
+        message.managedProperty().bind(message.visibleProperty());
+        return message;
     }
 }

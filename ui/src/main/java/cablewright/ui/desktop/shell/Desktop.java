@@ -34,7 +34,7 @@ public final class Desktop extends Application {
     }
 
     /**
-     * Tells whether there is a display to open a window on.
+     * Returns whether there is a display to open a window on.
      *
      * @return false on a Unix machine without X or Wayland, unless windows are to be drawn in memory
      */

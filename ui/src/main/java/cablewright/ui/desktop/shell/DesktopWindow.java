@@ -132,7 +132,7 @@ final class DesktopWindow {
         view.start();
     }
 
-    /** Starts a sitting of practice, in place of what was shown; where nothing is due, says so. */
+    /** Starts a practice session, in place of what was shown; where nothing is due, says so. */
     void practise(PractiseMenu.Wish wish) {
         String trainee = trainee();
         Optional<Lesson> opened = Optional.ofNullable(practice).map(PracticeViewModel::lesson);
@@ -183,7 +183,7 @@ final class DesktopWindow {
 
     /** Opens a lesson from a file; if it can't be used, what was open stays, and says why. */
     void open(Path file) {
-        files.ask(() -> LessonFiles.read(file), this::show, this::tell);
+        files.ask(() -> LessonFiles.read(file, texts), this::show, this::tell);
     }
 
     private void tell(Exception what) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.shell;
 
+import cablewright.lessons.text.Texts;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.format.Document;
@@ -17,7 +18,7 @@ final class LessonFiles {
 
     private LessonFiles() {}
 
-    static Lesson read(Path file) throws LessonFormatException {
+    static Lesson read(Path file, Texts texts) throws LessonFormatException {
         Document document = new DocumentReader().read(file);
         if (document instanceof Document.OfLesson lesson) {
             return lesson.lesson();
@@ -26,7 +27,9 @@ final class LessonFiles {
             return lessonOf(exercise.exercise());
         }
         FormatProblem problem = new FormatProblem(
-                "", "is a file of format " + document.kind().format(), "Practice opens a lesson or an exercise");
+                "",
+                texts.say("window.otherFormat", document.kind().format()),
+                texts.say("window.otherFormat.allowed"));
         throw new LessonFormatException(file.toString(), List.of(problem));
     }
 

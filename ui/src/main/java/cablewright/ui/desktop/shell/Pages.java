@@ -86,7 +86,7 @@ final class Pages {
     private Page.Content bench() {
         if (bench == null) {
             BenchViewModel made = new BenchViewModel(
-                    BenchTemplate.PLAIN_CABLE.document(),
+                    BenchTemplate.PLAIN_CABLE.document(texts.locale()),
                     model.unitProperty(),
                     threads,
                     new SystemClipboard(),

@@ -20,20 +20,10 @@ public final class WindowViewModel {
     /** Makes a light window in metres at its usual scale. */
     public WindowViewModel() {}
 
-    /**
-     * Returns the unit of lengths.
-     *
-     * @return metres or feet
-     */
     public ObjectProperty<LengthUnit> unitProperty() {
         return unit;
     }
 
-    /**
-     * Returns whether the window is dark.
-     *
-     * @return true for dark
-     */
     public BooleanProperty darkProperty() {
         return dark;
     }
@@ -56,7 +46,7 @@ public final class WindowViewModel {
         return trainee;
     }
 
-    /** Tells lengths in the other unit. */
+    /** Shows lengths in the other unit. */
     public void switchUnit() {
         unit.set(unit.get().other());
     }

@@ -5,7 +5,7 @@ import cablewright.ui.desktop.track.AxisViewModel.Stride;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
-/** The keys of the distance axis, the same on every screen: arrows carry the hair line, plus and minus zoom, Q sets a second cursor, O
+/** The keys of the distance axis, the same on every screen: arrows carry the cursor, plus and minus zoom, Q sets a second cursor, O
  * keeps the trace to compare. */
 public final class AxisKeys {
 

@@ -11,7 +11,7 @@ import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.SimpleDoubleProperty;
 import javafx.beans.property.SimpleObjectProperty;
 
-/** The one distance axis of the three tracks: how much there is, how much is shown, and where the hair line stands. */
+/** The one distance axis of the three tracks: how much there is, how much is shown, and where the cursor stands. */
 public final class AxisViewModel {
 
     private static final double STEPS_ACROSS = 400;
@@ -23,7 +23,7 @@ public final class AxisViewModel {
     private final DoubleProperty hairMetres = new SimpleDoubleProperty();
     private Extent extent;
 
-    /** How far a key moves the hair line. */
+    /** How far a key moves the cursor. */
     public enum Stride {
         /** One sample of the trace. */
         FINE,
@@ -63,11 +63,6 @@ public final class AxisViewModel {
         moveHairTo(hairMetres.get());
     }
 
-    /**
-     * Returns all there is to show.
-     *
-     * @return the extent
-     */
     public Extent extent() {
         return extent;
     }
@@ -82,7 +77,7 @@ public final class AxisViewModel {
     }
 
     /**
-     * Returns where the hair line stands.
+     * Returns the position of the cursor.
      *
      * @return distance at the set velocity [m]
      */
@@ -90,17 +85,12 @@ public final class AxisViewModel {
         return hairMetres;
     }
 
-    /**
-     * Returns the unit of the axis' labels.
-     *
-     * @return the unit
-     */
     public ObjectProperty<LengthUnit> unitProperty() {
         return unit;
     }
 
     /**
-     * Moves the hair line.
+     * Moves the cursor.
      *
      * @param metres where to [m]; kept within the extent
      */
@@ -109,7 +99,7 @@ public final class AxisViewModel {
     }
 
     /**
-     * Moves the hair line by a key, and what is shown with it.
+     * Moves the cursor by a key, and what is shown with it.
      *
      * @param direction 1 toward greater distances, −1 toward smaller ones
      * @param stride how far
@@ -120,7 +110,7 @@ public final class AxisViewModel {
     }
 
     /**
-     * Tells how far a key moves things.
+     * Returns how far a key moves things.
      *
      * @param stride which stride
      * @param sampleMetres distance of two samples of the trace [m]
@@ -132,7 +122,7 @@ public final class AxisViewModel {
     }
 
     /**
-     * Moves the hair line, and what is shown with it.
+     * Moves the cursor, and what is shown with it.
      *
      * @param metres where to [m]
      */
@@ -206,7 +196,7 @@ public final class AxisViewModel {
     }
 
     /**
-     * Tells whether only a part is shown.
+     * Returns whether only a part is shown.
      *
      * @return true after zooming in
      */

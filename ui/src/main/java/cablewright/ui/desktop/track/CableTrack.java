@@ -82,7 +82,7 @@ public final class CableTrack extends Track {
     }
 
     /**
-     * Tells where the hair line stands on this track.
+     * Sets the position of the cursor on this track.
      *
      * @return pixels from its left edge
      */
@@ -280,7 +280,7 @@ public final class CableTrack extends Track {
         }
     }
 
-    /** While the hair line is on an event, the first line tells of it in place of the legend. */
+    /** While the cursor is on an event, the first line describes it in place of the legend. */
     private void drawEventLine(GraphicsContext g, CableDrawing drawing) {
         double reach = REACH * scale() * view().metresPerPixel();
         double hair = axis().hairMetresProperty().get();

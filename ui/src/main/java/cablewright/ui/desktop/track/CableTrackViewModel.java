@@ -99,7 +99,7 @@ public final class CableTrackViewModel {
     }
 
     /**
-     * Tells whether a wave is being shown.
+     * Returns whether a wave is being shown.
      *
      * @return true while one plays or stands still
      */

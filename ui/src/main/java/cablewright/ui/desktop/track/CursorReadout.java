@@ -11,7 +11,7 @@ import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 
 /**
- * The small box beside the hair line. It stands where it covers neither trace nor pennants, and stays there if it can; in a
+ * The small box beside the cursor. It stands where it covers neither trace nor pennants, and stays there if it can; in a
  * low plot it is a line of text above it.
  */
 final class CursorReadout extends StackPane {

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 
-/** One line about the event at the hair line: what it is, how large, and how it shows or why it does not. */
+/** One line about the event at the cursor: what it is, how large, and how it shows or why it does not. */
 final class EventLine {
 
     private final Supplier<Cable> cable;
@@ -24,9 +24,9 @@ final class EventLine {
     }
 
     /**
-     * Finds what lies at the hair line.
+     * Finds what lies at the cursor.
      *
-     * @param hairMetres where the hair line stands [m]
+     * @param hairMetres position of the cursor [m]
      * @param reachMetres how near a thing must be [m]
      */
     Optional<CableDrawing.Mark> at(CableDrawing drawing, double hairMetres, double reachMetres) {
@@ -50,10 +50,12 @@ final class EventLine {
     }
 
     private String shows(EventVisibility sight, Words words) {
-        VisibilityWords told = new VisibilityWords(words, cable.get());
+        VisibilityWords sights = new VisibilityWords(words, cable.get());
         String height = words.quantities().percent(sight.best().expectedVolts());
         String sendsBack = texts.say(
-                "cable.sendsBack", height, told.looks(sight.kind(), sight.best().expectedVolts()));
-        return told.whyNotClear(sight).orElse(sendsBack);
+                "cable.sendsBack",
+                height,
+                sights.looks(sight.kind(), sight.best().expectedVolts()));
+        return sights.whyNotClear(sight).orElse(sendsBack);
     }
 }

@@ -30,7 +30,7 @@ import javafx.scene.paint.Color;
 
 /**
  * Draws events onto the cable. The symbols are our own: each shows the thing as it would look with the ground away, so that
- * kinds are told apart by shape and not by colour.
+ * kinds are distinguished by shape and not by colour.
  */
 final class EventSymbols implements EventVisitor<Void> {
 

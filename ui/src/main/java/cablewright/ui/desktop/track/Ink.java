@@ -22,7 +22,7 @@ enum Ink {
     CLIP("#d55e00"),
     /** Band of the noise that is left. */
     NOISE("#56b4e9"),
-    /** The hair line. */
+    /** The cursor. */
     HAIR("#24292f"),
     /** Flags that say: belongs. */
     BELONGS("#009e73"),

@@ -49,7 +49,7 @@ public final class ReadingAids {
         return second;
     }
 
-    /** Sets the second cursor where the hair line is, or takes it away where it stands there already. */
+    /** Sets the second cursor where the cursor is, or takes it away where it stands there already. */
     public void toggleSecond() {
         double hair = track.axis().hairMetresProperty().get();
         boolean here =
@@ -145,7 +145,7 @@ public final class ReadingAids {
     }
 
     /**
-     * Says by how much the trace differs from the kept one at the hair line.
+     * Says by how much the trace differs from the kept one at the cursor.
      *
      * @return a sentence; empty while no trace is kept
      */

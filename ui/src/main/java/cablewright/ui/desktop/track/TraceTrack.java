@@ -17,7 +17,7 @@ import javafx.scene.paint.Color;
 import javafx.scene.shape.StrokeLineJoin;
 import javafx.scene.text.TextAlignment;
 
-/** What the port shows: reflection in percent of the outgoing wave against distance, with flags and the hair line. */
+/** What the port shows: reflection in percent of the outgoing wave against distance, with flags and the cursor. */
 public final class TraceTrack extends Track {
 
     private static final double NOISE_SIGMAS = 3;
@@ -196,7 +196,7 @@ public final class TraceTrack extends Track {
         }
     }
 
-    /** A band behind the trace, with a bar at its foot that can be told without colour. */
+    /** A band behind the trace, with a bar at its foot that can be recognised without colour. */
     private void drawLookHere(GraphicsContext g) {
         for (Extent stretch : model.lookHereProperty().get()) {
             double from = view().pixel(stretch.fromMetres());

@@ -14,7 +14,7 @@ import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 
-/** What the trace track shows: a trace, perhaps another one to compare, flags, and what the hair line reads. */
+/** What the trace track shows: a trace, perhaps another one to compare, flags, and what the cursor reads. */
 public final class TraceTrackViewModel {
 
     private final AxisViewModel axis;
@@ -29,7 +29,7 @@ public final class TraceTrackViewModel {
     private final BooleanProperty noiseShown = new SimpleBooleanProperty(false);
 
     /**
-     * What the hair line reads.
+     * What the cursor reads.
      *
      * @param place distance and time
      * @param height reflection in percent and decibels
@@ -51,7 +51,7 @@ public final class TraceTrackViewModel {
      * Makes the model of a track with no trace yet.
      *
      * @param axis the shared axis
-     * @param referenceOhms resistance of the instrument's source, on which reflections are told [Ω]
+     * @param referenceOhms reference resistance of reflections: that of the instrument's source [Ω]
      * @param texts texts of the desktop
      */
     public TraceTrackViewModel(AxisViewModel axis, double referenceOhms, Texts texts) {
@@ -71,7 +71,7 @@ public final class TraceTrackViewModel {
     }
 
     /**
-     * Tells reflections on another instrument.
+     * Converts reflections to another reference.
      *
      * @param ohms resistance of its source [Ω]
      */
@@ -79,11 +79,6 @@ public final class TraceTrackViewModel {
         referenceOhms = ohms;
     }
 
-    /**
-     * Returns the shared axis.
-     *
-     * @return the axis
-     */
     public AxisViewModel axis() {
         return axis;
     }
@@ -106,11 +101,6 @@ public final class TraceTrackViewModel {
         return comparison;
     }
 
-    /**
-     * Returns the flags.
-     *
-     * @return the flags in the order in which they are drawn
-     */
     public ObjectProperty<List<FlagMarker>> pennantsProperty() {
         return pennants;
     }
@@ -143,7 +133,7 @@ public final class TraceTrackViewModel {
     }
 
     /**
-     * Reads the trace at the hair line.
+     * Reads the trace at the cursor.
      *
      * @return the reading; empty while there is no trace
      */

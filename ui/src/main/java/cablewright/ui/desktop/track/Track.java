@@ -169,7 +169,7 @@ abstract class Track extends Region {
         return Font.font(font.get().getFamily(), 0.88 * font.get().getSize());
     }
 
-    /** Tells how much larger than usual everything is drawn. */
+    /** Returns the scale at which everything is drawn. */
     final double scale() {
         return font.get().getSize() / BASE_FONT;
     }
@@ -183,7 +183,6 @@ abstract class Track extends Region {
         return 16 * scale();
     }
 
-    /** What is shown, on the pixels of this track. */
     final DistanceView view() {
         return axis.viewProperty().get().on(gutter(), Math.max(1, getWidth() - gutter() - rightMargin()));
     }

@@ -7,7 +7,7 @@ import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.ScrollEvent;
 
-/** The pointer on the tracks: it carries the hair line, drags flags and the axis, and the wheel zooms. */
+/** The pointer on the tracks: it carries the cursor, drags flags and the axis, and the wheel zooms. */
 public final class TrackPointer {
 
     private static final double WHEEL_NOTCH = 40;
@@ -41,7 +41,7 @@ public final class TrackPointer {
     }
 
     /**
-     * Lets the pointer carry the hair line and the axis, where there is nothing else to take hold of.
+     * Lets the pointer carry the cursor and the axis, where there is nothing else to take hold of.
      *
      * @param track the track
      */

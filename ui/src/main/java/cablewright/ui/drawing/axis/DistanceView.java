@@ -20,7 +20,7 @@ public record DistanceView(double fromMetres, double toMetres, double leftPixels
     }
 
     /**
-     * Tells where a distance is drawn.
+     * Returns where a distance is drawn.
      *
      * @param metres distance [m]
      * @return pixel, perhaps outside of the edges
@@ -30,7 +30,7 @@ public record DistanceView(double fromMetres, double toMetres, double leftPixels
     }
 
     /**
-     * Tells which distance is drawn at a pixel.
+     * Returns which distance is drawn at a pixel.
      *
      * @param pixel the pixel
      * @return distance [m]

@@ -35,7 +35,7 @@ public record PercentScale(double centreShare, double halfSpanShare, double topP
     }
 
     /**
-     * Tells where a reflection is drawn.
+     * Returns where a reflection is drawn.
      *
      * @param share reflection in shares of the outgoing wave
      * @return pixel, counted downward
@@ -45,7 +45,7 @@ public record PercentScale(double centreShare, double halfSpanShare, double topP
     }
 
     /**
-     * Tells which reflection is drawn at a pixel.
+     * Returns which reflection is drawn at a pixel.
      *
      * @param pixel the pixel
      * @return share of the outgoing wave

@@ -25,7 +25,7 @@ public sealed interface Panel {
      * @param name what it is; shown in the legend unless empty
      * @param curve its points, in the units of the axes
      * @param tone its colour
-     * @param dashed whether it is dashed, so that it can be told without colour
+     * @param dashed whether it is dashed, so that it can be recognised without colour
      */
     record Line(String name, Curve curve, Tone tone, boolean dashed) {}
 
@@ -58,7 +58,7 @@ public sealed interface Panel {
      * @param y vertical axis
      * @param lines its lines
      * @param strokes straight lines under them
-     * @param marks places that are told
+     * @param marks places that are labelled
      * @param noise half of the height of a band about 0 in which noise lies; 0 for none
      */
     record Plot(String title, Axis x, Axis y, List<Line> lines, List<Stroke> strokes, List<Mark> marks, double noise)

@@ -81,7 +81,7 @@ public record Lattice(
     }
 
     /**
-     * A place that is told.
+     * A labelled place.
      *
      * @param strip on which strip, from 0
      * @param metres where [m]
@@ -136,9 +136,9 @@ public record Lattice(
      *
      * @param shownMetres where the trace shows it [m]
      * @param echoes those that have a share in it and are drawn, by their places in the list
-     * @param told what it is and whose
+     * @param description what it is and whose
      */
-    public record Bump(double shownMetres, Set<Integer> echoes, String told) {
+    public record Bump(double shownMetres, Set<Integer> echoes, String description) {
 
         /** Copies the set. */
         public Bump {

@@ -15,7 +15,7 @@ import java.util.Set;
 
 /**
  * Draws a lattice diagram: distance across, time downward, the stronger the wave the thicker its line, ghosts dashed. What
- * comes home is told at the left, where it meets the port.
+ * returns is labelled at the left, where it meets the port.
  */
 public final class LatticeDrawing {
 

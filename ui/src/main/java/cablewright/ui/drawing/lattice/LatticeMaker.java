@@ -37,7 +37,7 @@ public final class LatticeMaker {
     /**
      * Prepares for a cable.
      *
-     * @param cable the cable, told from its near end
+     * @param cable the cable, with distances from its near end
      * @param end the end that is tested
      * @param words the words
      */
@@ -104,7 +104,7 @@ public final class LatticeMaker {
                 path,
                 words.quantities().length(path.shownMetres()),
                 words.quantities().percent(path.peakVolts()),
-                new PathWords(words, cable).told(path));
+                new PathWords(words, cable).description(path));
     }
 
     private Lattice.Bump bump(Bump bump, List<WavePath> chosen) {

@@ -43,7 +43,7 @@ public record Box(double x, double y, double width, double height) {
     }
 
     /**
-     * Tells whether a place lies within.
+     * Returns whether a place lies within.
      *
      * @param px across
      * @param py down

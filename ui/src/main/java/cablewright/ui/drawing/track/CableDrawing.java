@@ -50,7 +50,7 @@ public record CableDrawing(
     /**
      * An event.
      *
-     * @param event the event, told from the tested end
+     * @param event the event, with distances from the tested end
      * @param shownFromMetres where the trace shows its start [m]
      * @param shownToMetres where the trace shows its end [m]; its start again for a thing at one place
      */
@@ -68,7 +68,7 @@ public record CableDrawing(
     /**
      * Lays a cable out.
      *
-     * @param cable the cable, told from its near end
+     * @param cable the cable, with distances from its near end
      * @param end the end that is tested
      * @param velocityFraction velocity that is set, over that of light
      * @param topHertz top of the band in use; profiles are drawn in the steps that serve it [Hz]

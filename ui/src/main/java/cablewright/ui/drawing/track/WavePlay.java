@@ -33,7 +33,7 @@ public final class WavePlay {
     /**
      * Works the wave out until the last first echo is back at the port.
      *
-     * @param cable the cable, told from its near end
+     * @param cable the cable, with distances from its near end
      * @param end the end that is tested
      * @param sourceOhms resistance of the instrument's source [Ω]
      * @param settings what is set

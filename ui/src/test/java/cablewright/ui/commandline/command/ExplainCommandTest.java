@@ -154,7 +154,7 @@ class ExplainCommandTest {
     void aCableWithoutEventsSaysSo() throws IOException {
         desk.write("line.json", Samples.reference(75));
         assertEquals(
-                "There are no events on this cable.\n\nNo extremum of the trace stands above the noise.\n",
+                "There are no events on this cable.\n\nNo peak or dip of the trace stands above the noise.\n",
                 desk.run("explain", "line.json").out());
     }
 }

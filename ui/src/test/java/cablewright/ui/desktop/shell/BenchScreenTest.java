@@ -12,6 +12,7 @@ import cablewright.lessons.bench.BenchDocument;
 import cablewright.lessons.bench.BenchFile;
 import cablewright.lessons.bench.BenchTemplate;
 import cablewright.lessons.bench.RecoveryFolder;
+import cablewright.lessons.bench.edit.BenchTexts;
 import cablewright.lessons.bench.edit.RecordSpoiler;
 import cablewright.lessons.classbook.ClassRecords;
 import cablewright.lessons.marking.MarkSheet;
@@ -31,6 +32,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -45,6 +47,8 @@ import org.testfx.framework.junit5.Start;
 /** The Bench in the real window: an instructor builds a cable by keys and by mouse, spoils its record, saves and reopens. */
 @ExtendWith(ApplicationExtension.class)
 class BenchScreenTest {
+
+    private static final BenchTexts TEXTS = new BenchTexts(Locale.ROOT);
 
     private DesktopWindow window;
     private Hands hands;
@@ -116,8 +120,8 @@ class BenchScreenTest {
         hands.run(() -> bench().document()
                 .step(
                         "spoil",
-                        before ->
-                                before.withRecord(record -> RecordSpoiler.LEFT_OUT.spoil(record, before.cable(), 3))));
+                        before -> before.withRecord(
+                                record -> RecordSpoiler.LEFT_OUT.spoil(record, before.cable(), 3, TEXTS))));
         assertEquals(2, bench().document().now().record().items().size());
         assertTrue(bench().files().unsavedProperty().get());
 
@@ -141,8 +145,8 @@ class BenchScreenTest {
         hands.run(() -> bench().document()
                 .step(
                         "spoil",
-                        before ->
-                                before.withRecord(record -> RecordSpoiler.LEFT_OUT.spoil(record, before.cable(), 3))));
+                        before -> before.withRecord(
+                                record -> RecordSpoiler.LEFT_OUT.spoil(record, before.cable(), 3, TEXTS))));
         List<EventVisibility> sights =
                 bench().trace().cableTrack().sightsProperty().get();
         Path file = folder.resolve("line.json");
@@ -250,7 +254,7 @@ class BenchScreenTest {
         assertTrue(bench().files().notices().get(0).text().startsWith("Not opened: "));
         hands.click(hands.find("#bench-notices .flat"));
         Path other = folder.resolve("other.json");
-        BenchFile.save(other, BenchTemplate.STREET_OF_TAPS.document(), BenchFile.Form.EXERCISE);
+        BenchFile.save(other, BenchTemplate.STREET_OF_TAPS.document(Locale.ROOT), BenchFile.Form.EXERCISE);
         hands.run(() -> bench().files().open(other));
         assertEquals(6, cable().events().size());
         assertNotEquals(built.lesson(), bench().document().now().lesson());

@@ -81,7 +81,9 @@ class DataSheetScreenTest {
         assertEquals(3, document.now().cable().events().size(), "what lies on the run stays");
         Path file = folder.resolve("own.json");
         BenchFile.save(file, document.now(), BenchFile.Form.EXERCISE);
-        assertEquals(document.now().cable(), BenchFile.open(file).document().cable());
+        assertEquals(
+                document.now().cable(),
+                BenchFile.open(file, Locale.ROOT).document().cable());
     }
 
     @Test

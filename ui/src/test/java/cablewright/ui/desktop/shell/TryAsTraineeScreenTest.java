@@ -70,7 +70,7 @@ class TryAsTraineeScreenTest {
         screen.write("exercise-title", "Quay camera, drawn at the desk");
         Path file = folder.resolve("quay.json");
         BenchFile.save(file, document.now(), BenchFile.Form.EXERCISE);
-        BenchFile again = BenchFile.open(file);
+        BenchFile again = BenchFile.open(file, Locale.ROOT);
         screen.hands().run(() -> document.open(again.document()));
         assertEquals("Quay camera, drawn at the desk", screen.text("exercise-title"));
         assertTrue(document.now().record().mayLie());

@@ -83,7 +83,7 @@ public final class DragTimes {
         }
 
         private static BenchDocument thirtyEvents() {
-            return BenchTemplate.PLAIN_CABLE.document().built(Dragger::crowded);
+            return BenchTemplate.PLAIN_CABLE.document(Locale.ROOT).built(Dragger::crowded);
         }
 
         private static Cable crowded(Cable plain) {

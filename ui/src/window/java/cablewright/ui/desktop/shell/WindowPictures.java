@@ -15,6 +15,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.Locale;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.application.Platform;
@@ -137,7 +138,7 @@ public final class WindowPictures {
         private void build(DesktopWindow window, Stage stage, Path folder) {
             steps.add(() -> {
                 window.view().show(Pages.BENCH);
-                window.bench().files().start(BenchTemplate.STREET_OF_TAPS.document());
+                window.bench().files().start(BenchTemplate.STREET_OF_TAPS.document(Locale.ROOT));
                 put(window.bench(), Insertable.PINCH, 103 + 12);
                 put(window.bench(), Insertable.WATER, 97);
                 window.bench().trace().axis().moveHairTo(99);

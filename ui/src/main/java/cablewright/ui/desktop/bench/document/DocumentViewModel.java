@@ -130,11 +130,6 @@ public final class DocumentViewModel {
         return history.previous();
     }
 
-    /**
-     * The document that holds.
-     *
-     * @return the property
-     */
     public ReadOnlyObjectProperty<BenchDocument> documentProperty() {
         return document.getReadOnlyProperty();
     }

@@ -57,8 +57,8 @@ final class AskedSection extends VBox {
         return label;
     }
 
-    private static Label told(String id, String text) {
-        Label label = label(id, "told");
+    private static Label textLabel(String id, String text) {
+        Label label = label(id, "asked-line");
         label.setText(text);
         return label;
     }
@@ -71,28 +71,28 @@ final class AskedSection extends VBox {
         Exercise exercise = now.demand().exercise();
         AskedWords words = new AskedWords(texts, Words.in(unit.getValue(), texts.locale()), exercise);
         List<Node> rows = new ArrayList<>();
-        rows.add(told("asked-difficulty", words.difficulty(now.features())));
-        Label source = told("asked-difficulty-source", texts.say("difficulty.source"));
+        rows.add(textLabel("asked-difficulty", words.difficulty(now.features())));
+        Label source = textLabel("asked-difficulty-source", texts.say("difficulty.source"));
         source.getStyleClass().add("quiet");
         rows.add(source);
-        rows.add(told("asked-marks", words.marks(now.demand().demanded().size())));
+        rows.add(textLabel("asked-marks", words.marks(now.demand().demanded().size())));
         now.demand().events().forEach(event -> rows.add(row(event, exercise, words)));
-        Label perfect = told("asked-perfect-title", texts.say("asked.perfect"));
+        Label perfect = textLabel("asked-perfect-title", texts.say("asked.perfect"));
         perfect.getStyleClass().add("field-name");
         rows.add(perfect);
         for (Flag flag : now.perfect().flags()) {
-            rows.add(told("asked-flag-" + flag.letter(), words.flag(flag)));
+            rows.add(textLabel("asked-flag-" + flag.letter(), words.flag(flag)));
         }
         found.getChildren().setAll(rows);
     }
 
     private Node row(LineEvent event, Exercise exercise, AskedWords words) {
-        Label title = told("asked-title-" + event.eventId(), words.title(event));
+        Label title = textLabel("asked-title-" + event.eventId(), words.title(event));
         title.getStyleClass().add("finding-title");
         VBox row = new VBox(
                 title,
-                told("asked-counts-" + event.eventId(), words.counts(event)),
-                told("asked-standing-" + event.eventId(), words.standing(event)));
+                textLabel("asked-counts-" + event.eventId(), words.counts(event)),
+                textLabel("asked-standing-" + event.eventId(), words.standing(event)));
         row.getStyleClass().add("item-row");
         boolean lacks = event.kind().nature() == Nature.HARDWARE
                 && event.truth() == Verdict.DAMAGE
@@ -111,6 +111,6 @@ final class AskedSection extends VBox {
         model.document()
                 .step(
                         texts.say("record.step.draw"),
-                        now -> now.withRecord(record -> RecordEdits.drawn(record, now.cable(), eventId)));
+                        now -> now.withRecord(record -> RecordEdits.drawn(record, now.cable(), eventId, now.texts())));
     }
 }

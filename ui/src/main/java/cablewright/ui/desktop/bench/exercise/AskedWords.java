@@ -17,7 +17,7 @@ import cablewright.ui.words.Quantities;
 import cablewright.ui.words.VisibilityWords;
 import cablewright.ui.words.Words;
 
-/** Tells what an exercise asks for, and how hard that is. */
+/** Describes what must be found in an exercise, and how hard it is. */
 final class AskedWords {
 
     private final Texts texts;
@@ -88,7 +88,7 @@ final class AskedWords {
                 words.verdict(flag.verdict()));
     }
 
-    /** How hard it is expected to be, and from what that is told. */
+    /** How hard it is expected to be, and what that is estimated from. */
     String difficulty(DifficultyFeatures features) {
         double difficulty = features.difficulty();
         String chance = Quantities.number(100 * Elo.chance(0, DifficultyFeatures.logits(difficulty)), 0);

@@ -14,7 +14,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** What is told before the trace is read: title, brief, and what can hurt someone. */
+/** What is shown before the trace is read: title, brief, and what can hurt someone. */
 final class BriefSection extends VBox {
 
     BriefSection(ExerciseEditorViewModel model, Words words) {

@@ -47,7 +47,8 @@ final class DraftViewModel {
 
     private Runnable outcome(Exercise exercise, AtomicBoolean stop) {
         try {
-            String draft = ExplanationDrafts.of(exercise, new PropagationCache(), stop::get);
+            String draft = ExplanationDrafts.of(
+                    exercise, new PropagationCache(), model.texts().locale(), stop::get);
             return () -> take(exercise, draft);
         } catch (RuntimeException e) {
             return () -> problem.set(model.texts().say("draft.failed", String.valueOf(e.getMessage())));

@@ -13,7 +13,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
-/** What is told after commit, and the draft of it that the physics gives. */
+/** The explanation after commit, and the draft of it from the physics. */
 final class ExplanationSection extends VBox {
 
     ExplanationSection(ExerciseEditorViewModel model, DraftViewModel draft) {

@@ -92,7 +92,7 @@ final class StartSection extends VBox {
             Function<Permitted, List<T>> choices,
             Function<Start, T> get,
             BiFunction<Start, T, Start> with,
-            Function<T, String> told) {
+            Function<T, String> written) {
         return new PickField<>(
                 "start-" + name,
                 texts.say("start." + name),
@@ -100,7 +100,7 @@ final class StartSection extends VBox {
                 now -> choices.apply(now.exercise().permitted()),
                 now -> get.apply(now.exercise().start()),
                 chosen -> model.step(texts.say("exercise.step.start"), edit(it -> with.apply(it, chosen))),
-                told);
+                written);
     }
 
     private TypedField velocity() {

@@ -107,7 +107,7 @@ final class ChoiceRows extends VBox {
             letter++;
         }
         Choice another = new Choice(
-                String.valueOf(letter), texts.say("question.first.wrong"), texts.say("question.first.reason"));
+                String.valueOf(letter), texts.say("question.first.other"), texts.say("question.first.reason"));
         return before.withChoices(Order.with(before.choices(), another));
     }
 

@@ -39,7 +39,7 @@ public final class PickField<T> extends VBox {
      * @param choices what can be picked
      * @param shown what is
      * @param take puts what was picked into the document, and returns what is wrong if it can't be
-     * @param words tells a choice
+     * @param words writes a choice
      */
     public PickField(
             String id,
@@ -96,7 +96,7 @@ public final class PickField<T> extends VBox {
         }
     }
 
-    /** Tells the choices anew, as in another unit of length. */
+    /** Writes the choices again, as in another unit of length. */
     public void retell() {
         showing = true;
         box.setValue(null);

@@ -23,7 +23,7 @@ public final class Refusals {
     }
 
     /**
-     * Tells a refusal.
+     * Writes a refusal.
      *
      * @param message the message of the value that refused
      * @return the message in words

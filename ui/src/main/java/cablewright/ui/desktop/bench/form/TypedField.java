@@ -105,11 +105,6 @@ public final class TypedField extends VBox {
         field.requestFocus();
     }
 
-    /**
-     * Returns what it shows and takes.
-     *
-     * @return the model
-     */
     public Typing model() {
         return model;
     }

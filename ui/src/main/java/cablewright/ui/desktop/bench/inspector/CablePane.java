@@ -86,8 +86,7 @@ final class CablePane extends VBox {
     /** Where a model is used beyond its range, the result says so. */
     private void showRemarks() {
         double top = model.trace().settings().stimulusProperty().get().topHertz();
-        List<String> sentences =
-                new NoticeWords(Words.in(unit().get(), texts.locale()).quantities()).of(cable.cable(), top);
+        List<String> sentences = new NoticeWords(Words.in(unit().get(), texts.locale())).of(cable.cable(), top);
         remarks.setText(String.join("\n", sentences));
         shown(remarksHead, !sentences.isEmpty());
         shown(remarks, !sentences.isEmpty());

@@ -170,7 +170,7 @@ final class EventPane extends VBox {
             return model.document()
                     .move(
                             texts.say("do.change", words, id),
-                            "field " + id + " " + key,
+                            "field/" + id + "/" + key,
                             changing(
                                     id,
                                     key,

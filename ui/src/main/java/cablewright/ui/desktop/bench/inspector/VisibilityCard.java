@@ -105,18 +105,18 @@ final class VisibilityCard extends VBox {
 
     /** What the best place sends back, or why it is not clear; then why the other place of a stretch is not. */
     private String reason(EventVisibility sight) {
-        VisibilityWords told =
+        VisibilityWords sights =
                 new VisibilityWords(model.words(), model.document().now().cable());
         PlaceVisibility best = sight.best();
-        StringBuilder said = new StringBuilder(told.whyNotClear(sight)
+        StringBuilder said = new StringBuilder(sights.whyNotClear(sight)
                 .orElseGet(() -> texts.say(
                         "sight.sendsBack",
                         model.words().quantities().length(best.shownMetres()),
                         model.words().quantities().percent(best.expectedVolts()),
-                        told.looks(sight.kind(), best.expectedVolts()))));
+                        sights.looks(sight.kind(), best.expectedVolts()))));
         for (PlaceVisibility place : sight.places()) {
             if (!place.equals(best)) {
-                told.whyNotClear(sight, place).ifPresent(why -> said.append('\n')
+                sights.whyNotClear(sight, place).ifPresent(why -> said.append('\n')
                         .append(texts.say(
                                 "sight.otherPlace", model.words().quantities().length(place.shownMetres()), why)));
             }

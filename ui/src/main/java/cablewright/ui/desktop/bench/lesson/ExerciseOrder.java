@@ -78,12 +78,12 @@ final class ExerciseOrder extends VBox {
     private void show(BenchDocument now) {
         showing = true;
         List<Exercise> all = now.lesson().exercises();
-        List<String> told = new ArrayList<>();
+        List<String> titles = new ArrayList<>();
         for (int i = 0; i < all.size(); i++) {
-            told.add(texts.say("lesson.exercise", i + 1, all.get(i).title()));
+            titles.add(texts.say("lesson.exercise", i + 1, all.get(i).title()));
         }
-        if (!list.getItems().equals(told)) {
-            list.getItems().setAll(told);
+        if (!list.getItems().equals(titles)) {
+            list.getItems().setAll(titles);
         }
         list.getSelectionModel().select(now.index());
         rows.set(Math.min(MOST_ROWS, all.size()));
@@ -108,7 +108,8 @@ final class ExerciseOrder extends VBox {
         add.setAccessibleText(texts.say("lesson.add.name"));
         for (BenchTemplate template : BenchTemplate.values()) {
             String word = template.name().toLowerCase(Locale.ROOT).replace('_', '-');
-            MenuItem item = new MenuItem(template.document().exercise().title());
+            MenuItem item =
+                    new MenuItem(template.document(texts.locale()).exercise().title());
             item.setId("lesson-add-" + word);
             item.setOnAction(event -> model.add(template));
             add.getItems().add(item);

@@ -62,7 +62,9 @@ final class LessonEditorViewModel {
 
     /** Adds a sound line after the exercise that is worked on. */
     void add(BenchTemplate template) {
-        step(texts.say("lesson.step.add"), now -> now.adding(template.document().exercise()));
+        step(
+                texts.say("lesson.step.add"),
+                now -> now.adding(template.document(texts.locale()).exercise()));
     }
 
     /** Adds a copy after the exercise that is worked on. */
@@ -84,7 +86,7 @@ final class LessonEditorViewModel {
 
     /** Changes one thing that is said of the lesson. */
     Optional<String> tell(String field, UnaryOperator<Told> edit) {
-        return type(texts.say("lesson.step.told"), field, now -> edit.apply(Told.of(now.lesson()))
+        return type(texts.say("lesson.step.texts"), field, now -> edit.apply(Told.of(now.lesson()))
                 .in(now));
     }
 
@@ -105,7 +107,7 @@ final class LessonEditorViewModel {
         }
 
         BenchDocument in(BenchDocument document) {
-            return document.told(id, title, introduction, worldNote, passMark);
+            return document.withTexts(id, title, introduction, worldNote, passMark);
         }
     }
 

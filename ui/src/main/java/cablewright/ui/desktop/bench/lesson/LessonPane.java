@@ -43,7 +43,7 @@ public final class LessonPane extends EditorPane {
         add(
                 new Section("section-order", texts.say("section.order"), true, new ExerciseOrder(model)),
                 new Section("section-pages", texts.say("section.pages"), false, pages()),
-                new Section("section-told", texts.say("section.told"), true, told()));
+                new Section("section-texts", texts.say("section.texts"), true, texts()));
     }
 
     /**
@@ -56,7 +56,7 @@ public final class LessonPane extends EditorPane {
         rows.row(page).map(PageRow.class::cast).ifPresent(row -> row.addPicture(file));
     }
 
-    private VBox told() {
+    private VBox texts() {
         VBox fields = new VBox(
                 field(
                         "title",

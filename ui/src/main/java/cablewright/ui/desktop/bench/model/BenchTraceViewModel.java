@@ -59,14 +59,14 @@ public final class BenchTraceViewModel {
     private final ReadOnlyObjectWrapper<List<EventFacts>> facts = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<Advice> advice = new ReadOnlyObjectWrapper<>(Advice.NONE);
     private final ObjectProperty<Optional<Exercise>> compared = new SimpleObjectProperty<>(Optional.empty());
-    private final ObjectProperty<Optional<String>> told = new SimpleObjectProperty<>(Optional.empty());
+    private final ObjectProperty<Optional<String>> described = new SimpleObjectProperty<>(Optional.empty());
     private BenchTraces.Question question;
     private Optional<BenchTraces.Question> answered = Optional.empty();
     private Optional<BenchTraces.Question> overlaid = Optional.empty();
     private boolean isQuiet;
 
     /**
-     * What would show the event that is told of.
+     * The setting that would show the described event.
      *
      * @param isSearching whether it is still being looked for
      * @param suggestion the setting that shows it best; empty where none is known
@@ -107,7 +107,7 @@ public final class BenchTraceViewModel {
         axis.setRange(settings.rangeMetresProperty().get());
         settings.whenChanged(this::ask);
         compared.addListener(changed -> compare());
-        told.addListener(changed -> tell());
+        described.addListener(changed -> tell());
         ask();
     }
 
@@ -230,9 +230,9 @@ public final class BenchTraceViewModel {
                 this::showProblem);
     }
 
-    /** Works out what is told of the one event that is looked at, and what would show it. */
+    /** Computes the visibility of the selected event, and the setting that would show it. */
     private void tell() {
-        Optional<EventVisibility> sight = told.get().flatMap(this::sightOf);
+        Optional<EventVisibility> sight = described.get().flatMap(this::sightOf);
         if (sight.isEmpty() || sightsAreOld.get()) {
             if (sight.isEmpty()) {
                 facts.set(List.of());
@@ -246,7 +246,7 @@ public final class BenchTraceViewModel {
         telling.ask(
                 () -> traces.facts(asked, sight.get()),
                 found -> {
-                    if (generation.get() == mine && told.get().equals(Optional.of(id))) {
+                    if (generation.get() == mine && described.get().equals(Optional.of(id))) {
                         facts.set(found);
                     }
                 },
@@ -259,7 +259,7 @@ public final class BenchTraceViewModel {
         suggesting.ask(
                 () -> traces.suggestion(asked, sight.get(), () -> generation.get() != mine),
                 found -> {
-                    if (generation.get() == mine && told.get().equals(Optional.of(id))) {
+                    if (generation.get() == mine && described.get().equals(Optional.of(id))) {
                         advice.set(new Advice(false, found, true));
                     }
                 },
@@ -273,7 +273,7 @@ public final class BenchTraceViewModel {
     }
 
     /**
-     * Tells where things lie on the axis.
+     * Returns where things lie on the axis.
      *
      * @param without names of events that are left out, since they are being moved
      * @return the places
@@ -285,38 +285,18 @@ public final class BenchTraceViewModel {
                 question.settings().velocityFraction());
     }
 
-    /**
-     * Returns the shared axis.
-     *
-     * @return the axis
-     */
     public AxisViewModel axis() {
         return axis;
     }
 
-    /**
-     * Returns what is set.
-     *
-     * @return the settings
-     */
     public SettingsViewModel settings() {
         return settings;
     }
 
-    /**
-     * Returns the trace track.
-     *
-     * @return its model
-     */
     public TraceTrackViewModel traceTrack() {
         return traceTrack;
     }
 
-    /**
-     * Returns the cable track.
-     *
-     * @return its model
-     */
     public CableTrackViewModel cableTrack() {
         return cableTrack;
     }
@@ -340,7 +320,7 @@ public final class BenchTraceViewModel {
     }
 
     /**
-     * Returns whether what is told of visibility belongs to an earlier cable.
+     * Returns whether the visibility shown belongs to an earlier cable.
      *
      * @return true until it is looked at again
      */
@@ -349,7 +329,7 @@ public final class BenchTraceViewModel {
     }
 
     /**
-     * Returns what is told of the event that is looked at.
+     * Returns the visibility of the selected event.
      *
      * @return one entry for each of its places; nothing until it is worked out
      */
@@ -357,11 +337,6 @@ public final class BenchTraceViewModel {
         return facts.getReadOnlyProperty();
     }
 
-    /**
-     * Returns what would show the event that is looked at.
-     *
-     * @return the advice
-     */
     public ReadOnlyObjectProperty<Advice> adviceProperty() {
         return advice.getReadOnlyProperty();
     }
@@ -381,23 +356,13 @@ public final class BenchTraceViewModel {
      * @return its name; empty for none
      */
     public ObjectProperty<Optional<String>> toldProperty() {
-        return told;
+        return described;
     }
 
-    /**
-     * Returns the end that is tested.
-     *
-     * @return the end
-     */
     public ObjectProperty<LineEnd> endProperty() {
         return settings.endProperty();
     }
 
-    /**
-     * Returns the lattice diagram of the trace.
-     *
-     * @return the model of the diagram
-     */
     public LatticeViewModel lattice() {
         return lattice;
     }

@@ -143,7 +143,7 @@ public final class BenchViewModel {
     }
 
     /**
-     * Tells which document counts as saved.
+     * Returns which document counts as saved.
      *
      * @param document the document as it lies in its file
      */
@@ -152,29 +152,14 @@ public final class BenchViewModel {
         overlay();
     }
 
-    /**
-     * Returns the document.
-     *
-     * @return the document with all that was done to it
-     */
     public DocumentViewModel document() {
         return document;
     }
 
-    /**
-     * Returns the trace of its cable, with axis and settings.
-     *
-     * @return the trace
-     */
     public BenchTraceViewModel trace() {
         return trace;
     }
 
-    /**
-     * Returns the events of its cable.
-     *
-     * @return the events
-     */
     public EventsViewModel events() {
         return events;
     }
@@ -188,11 +173,6 @@ public final class BenchViewModel {
         return files;
     }
 
-    /**
-     * Returns the cable itself.
-     *
-     * @return its runs, its end and what is around it
-     */
     public CableViewModel cable() {
         return cable;
     }
@@ -215,11 +195,6 @@ public final class BenchViewModel {
         return names;
     }
 
-    /**
-     * Returns where work is done and shown.
-     *
-     * @return the threads
-     */
     public Threads threads() {
         return threads;
     }

@@ -86,7 +86,7 @@ public final class CableViewModel {
     }
 
     public Optional<String> runLength(int index, double metres) {
-        return move("do.runLength", "run " + index, cable -> {
+        return move("do.runLength", "run/" + index, cable -> {
             Run run = cable.runs().get(index);
             return CableEdits.withRun(cable, index, new Run(run.type(), metres));
         });

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 
-/** Tells what differs between two versions of a document. */
+/** Lists the differences between two versions of a document. */
 final class ChangeWords {
 
     private static final int MOST_TOLD = 5;
@@ -24,12 +24,12 @@ final class ChangeWords {
     String between(Lesson before, Lesson after) {
         List<DocumentChange> changes = DocumentChanges.between(before, after);
         boolean several = before.exercises().size() > 1 || after.exercises().size() > 1;
-        String told = changes.stream()
+        String listed = changes.stream()
                 .limit(MOST_TOLD)
                 .map(change -> one(change, several))
                 .collect(Collectors.joining("; "));
         int more = changes.size() - MOST_TOLD;
-        return more > 0 ? texts.say("changes.more", told, more) : told;
+        return more > 0 ? texts.say("changes.more", listed, more) : listed;
     }
 
     private String one(DocumentChange change, boolean several) {

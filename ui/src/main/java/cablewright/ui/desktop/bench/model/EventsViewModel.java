@@ -41,7 +41,7 @@ public final class EventsViewModel implements MarkActions {
     private Runnable placing = () -> {};
     private Optional<Drag> drag = Optional.empty();
 
-    /** What is dragged: where everything began, and how the axis tells places meanwhile. */
+    /** What is dragged: where everything began, and the scale of the axis meanwhile. */
     private record Drag(String id, Map<String, Double> starts, ShownPlaces places) {}
 
     EventsViewModel(
@@ -73,7 +73,7 @@ public final class EventsViewModel implements MarkActions {
     /**
      * Returns which events are selected.
      *
-     * @return their names, in the order of the cable; the track frames them and the inspector tells of them
+     * @return their names, in the order of the cable; the track frames them and the inspector shows them
      */
     public ObjectProperty<Set<String>> selectedProperty() {
         return trace.cableTrack().selectedProperty();
@@ -137,7 +137,7 @@ public final class EventsViewModel implements MarkActions {
         }
     }
 
-    /** Names what is asked when somebody wants to put something where the hair line stands. */
+    /** Names what is asked when somebody wants to put something where the cursor stands. */
     public void onPlacing(Runnable ask) {
         placing = ask;
     }
@@ -153,7 +153,7 @@ public final class EventsViewModel implements MarkActions {
     }
 
     /**
-     * Puts something on the cable at the hair line, and selects it.
+     * Puts something on the cable at the cursor, and selects it.
      *
      * @param what the thing
      */
@@ -167,7 +167,7 @@ public final class EventsViewModel implements MarkActions {
         }
     }
 
-    /** Puts what is armed on the cable at the hair line. */
+    /** Puts what is armed on the cable at the cursor. */
     public void insertArmed() {
         armed.get().ifPresent(this::insert);
     }
@@ -188,7 +188,7 @@ public final class EventsViewModel implements MarkActions {
         choose(ids);
     }
 
-    /** Selects nothing: the inspector tells of the cable. */
+    /** Selects nothing: the inspector shows the cable. */
     public void selectNone() {
         choose(Set.of());
     }
@@ -300,7 +300,7 @@ public final class EventsViewModel implements MarkActions {
         return starts;
     }
 
-    /** Moves what is selected to the hair line, the first of it there and the rest as far from it as it was. */
+    /** Moves what is selected to the cursor, the first of it there and the rest as far from it as it was. */
     public void moveToHair() {
         Map<String, Double> starts = starts();
         if (starts.isEmpty()) {
@@ -331,7 +331,7 @@ public final class EventsViewModel implements MarkActions {
         remove();
     }
 
-    /** Puts what was copied on the cable, the first of it at the hair line. */
+    /** Puts what was copied on the cable, the first of it at the cursor. */
     public void paste() {
         Optional<EventClip> clip = clipboard.get().flatMap(EventClip::ofText);
         if (clip.isEmpty()) {
@@ -384,7 +384,7 @@ public final class EventsViewModel implements MarkActions {
         return wrong;
     }
 
-    /** Cuts the run at the hair line in two, so that one of them can be changed. */
+    /** Cuts the run at the cursor in two, so that one of them can be changed. */
     public void cutRun() {
         double metres = hundredths(trace.places(Set.of()).onCable(hair()));
         step(texts.say("do.cutRun"), cable -> CableEdits.cutAt(cable, metres));

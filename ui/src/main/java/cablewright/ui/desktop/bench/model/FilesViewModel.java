@@ -59,7 +59,7 @@ public final class FilesViewModel {
         this.writing = new LatestRun(threads);
         this.recovery = new Recovery(store.recovery(), threads, this::tell);
         bench.document().documentProperty().addListener(changed -> compareWithSaved());
-        recovery.find(found -> found.forEach(this::offer));
+        recovery.find(texts.locale(), found -> found.forEach(this::offer));
     }
 
     private void compareWithSaved() {
@@ -96,7 +96,7 @@ public final class FilesViewModel {
 
     /** Starts from a template. */
     public void start(BenchTemplate template) {
-        replace(template.document(), Origin.NEW);
+        replace(template.document(texts.locale()), Origin.NEW);
     }
 
     /**
@@ -110,7 +110,7 @@ public final class FilesViewModel {
 
     /** Goes on with the same in a document of its own, which has no file yet. */
     public void startFromThis() {
-        BenchDocument same = BenchDocument.of(now().exercise());
+        BenchDocument same = BenchDocument.of(now().exercise(), texts.locale());
         replace(same, Origin.NEW);
     }
 
@@ -121,7 +121,7 @@ public final class FilesViewModel {
      */
     public void open(Path file) {
         reading.ask(
-                () -> BenchFile.open(file),
+                () -> BenchFile.open(file, texts.locale()),
                 opened -> {
                     replace(opened.document(), new Origin(Optional.of(file), opened.form(), opened.isNewer()));
                     recent.add(file);
@@ -188,7 +188,7 @@ public final class FilesViewModel {
         }
         Origin from = new Origin(left.origin(), Form.LESSON, false);
         // Nothing counts as saved but what was there before anybody worked on it, which is not known any more.
-        put(left.document(), from, BenchTemplate.PLAIN_CABLE.document());
+        put(left.document(), from, BenchTemplate.PLAIN_CABLE.document(texts.locale()));
         left.discard();
         keep();
     }
@@ -229,7 +229,9 @@ public final class FilesViewModel {
     }
 
     private boolean isCableAlone() {
-        return BenchDocument.of(BenchTemplate.around(now().cable())).lesson().equals(now().lesson());
+        return BenchDocument.of(BenchTemplate.around(now().cable(), texts.locale()), texts.locale())
+                .lesson()
+                .equals(now().lesson());
     }
 
     private Form form() {
@@ -237,7 +239,8 @@ public final class FilesViewModel {
         if (form == Form.CABLE && isCableAlone()) {
             return Form.CABLE;
         }
-        boolean holdsAll = BenchDocument.of(now().exercise()).lesson().equals(now().lesson());
+        boolean holdsAll =
+                BenchDocument.of(now().exercise(), texts.locale()).lesson().equals(now().lesson());
         return holdsAll ? BenchFile.savedAs(now(), form) : Form.LESSON;
     }
 
@@ -284,10 +287,10 @@ public final class FilesViewModel {
         }
     }
 
-    /** Tells what changed since the document was saved or opened. */
+    /** Says what changed since the document was saved or opened. */
     public void tellChanges() {
-        String told = changesSinceSaved();
-        tell(told.isEmpty() ? "changes.none" : "changes.since", told);
+        String changed = changesSinceSaved();
+        tell(changed.isEmpty() ? "changes.none" : "changes.since", changed);
     }
 
     String changesSinceSaved() {
@@ -350,11 +353,6 @@ public final class FilesViewModel {
         write(file, then);
     }
 
-    /**
-     * Returns where the document came from.
-     *
-     * @return its file and form
-     */
     public ReadOnlyObjectProperty<Origin> originProperty() {
         return origin.getReadOnlyProperty();
     }

@@ -71,13 +71,13 @@ public final class RandomViewModel {
         GenerationRequest request = new GenerationRequest(value.get(), families, List.of(), difficulty.get());
         working.set(true);
         runs.ask(
-                () -> new ExerciseGenerator().generate(request),
+                () -> new ExerciseGenerator(texts.locale()).generate(request),
                 made -> {
                     working.set(false);
                     if (adds.get()) {
                         bench.document().step(texts.say("do.addRandom"), before -> before.adding(made));
                     } else {
-                        bench.files().start(BenchDocument.of(made));
+                        bench.files().start(BenchDocument.of(made, texts.locale()));
                     }
                     done.run();
                 },
@@ -97,7 +97,6 @@ public final class RandomViewModel {
         return family;
     }
 
-    /** How hard it is to read. @return 0 to 1 */
     public DoubleProperty difficultyProperty() {
         return difficulty;
     }

@@ -8,6 +8,7 @@ import cablewright.ui.desktop.task.Threads;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -52,9 +53,9 @@ final class Recovery {
         this.teller = teller;
     }
 
-    void find(Consumer<List<Left>> found) {
+    void find(Locale language, Consumer<List<Left>> found) {
         folder.ifPresent(there -> runs.ask(
-                there::leftBehind,
+                () -> there.leftBehind(language),
                 left -> found.accept(left.stream()
                         .map(one -> new Left(one.document(), one.origin(), () -> work(() -> there.discard(one))))
                         .toList()),

@@ -7,8 +7,8 @@ import cablewright.simulator.compile.CableProfile;
 import cablewright.simulator.material.PhysicalConstants;
 
 /**
- * Where on a cable lies what a trace shows at a distance. The axis tells distances from the tested end at the velocity that
- * is set; events are told in metres of cable from its near end.
+ * Where on a cable lies what a trace shows at a distance. The axis shows distances from the tested end at the velocity that
+ * is set; events are placed in metres of cable from its near end.
  */
 final class ShownPlaces {
 
@@ -20,7 +20,7 @@ final class ShownPlaces {
     /**
      * Reads an axis.
      *
-     * @param cable the cable, told from its near end
+     * @param cable the cable, with distances from its near end
      * @param end the end that is tested
      * @param velocityFraction velocity that is set, over that of light
      */
@@ -37,7 +37,7 @@ final class ShownPlaces {
         return end == LineEnd.NEAR ? fromTested : Math.max(0, lengthMetres - fromTested);
     }
 
-    /** The distance [m] at which the axis shows a place on the cable, told from its near end [m]. */
+    /** The distance [m] at which the axis shows a place on the cable, with distances from its near end [m]. */
     double shown(double cableMetres) {
         double fromTested = end == LineEnd.NEAR ? cableMetres : lengthMetres - cableMetres;
         return speed * profile.secondsTo(Math.max(0, fromTested));

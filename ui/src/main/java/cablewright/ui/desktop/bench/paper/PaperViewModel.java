@@ -175,11 +175,6 @@ public final class PaperViewModel {
         message.set(texts.say("paper.copied"));
     }
 
-    /**
-     * Returns the size of the paper.
-     *
-     * @return A4 or Letter
-     */
     public ObjectProperty<PaperSize> paperProperty() {
         return paper;
     }

@@ -9,7 +9,7 @@ import cablewright.simulator.cable.EventKind;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.Words;
 
-/** Tells in what drawings and cable differ. */
+/** Describes the differences between drawings and cable. */
 final class DifferenceWords {
 
     private final Texts texts;

@@ -47,7 +47,7 @@ public final class RecordPane extends EditorPane {
     private final RecordViewModel model;
     private final ObservableValue<LengthUnit> unit;
     private final Texts texts;
-    private final DifferenceWords told;
+    private final DifferenceWords differences;
     private final VBox items = new VBox();
     private final VBox lacking = new VBox();
     private final Map<String, ItemRow> rows = new LinkedHashMap<>();
@@ -77,7 +77,7 @@ public final class RecordPane extends EditorPane {
     public RecordPane(DocumentViewModel document, ObservableValue<LengthUnit> unit, Texts texts, LongSupplier chance) {
         super("record-editor", texts.say("record.name"));
         this.texts = texts;
-        this.told = new DifferenceWords(texts);
+        this.differences = new DifferenceWords(texts);
         this.unit = unit;
         this.model = new RecordViewModel(document, texts, chance);
         summary.setId("record-summary");
@@ -235,7 +235,7 @@ public final class RecordPane extends EditorPane {
     }
 
     private String sentence(RecordDifference difference) {
-        return "≠ " + told.tell(difference, model.document().now().cable(), words());
+        return "≠ " + differences.tell(difference, model.document().now().cable(), words());
     }
 
     private String of(List<RecordDifference> all, String id) {

@@ -53,16 +53,10 @@ public final class RecordViewModel {
         differences.set(RecordComparison.of(now.record(), now.cable()));
     }
 
-    /** The document. */
     DocumentViewModel document() {
         return document;
     }
 
-    /**
-     * Returns the record.
-     *
-     * @return the record as it is now
-     */
     public AsBuiltRecord record() {
         return document.now().record();
     }
@@ -84,13 +78,15 @@ public final class RecordViewModel {
         return document.move(name, "record/" + of, now -> now.withRecord(edit));
     }
 
-    /** Makes the record that honest drawings of the cable would be. */
+    /** Makes the record that accurate drawings of the cable would be. */
     public void makeFromCable() {
-        document.step(texts.say("record.step.make"), now -> now.withRecord(before -> RecordEdits.of(now.cable())));
+        document.step(
+                texts.say("record.step.make"),
+                now -> now.withRecord(before -> RecordEdits.of(now.cable(), now.texts())));
     }
 
     /**
-     * Tells whether the record can be spoilt in some way.
+     * Returns whether the record can be spoilt in some way.
      *
      * @param way the way
      * @return whether there is anything to spoil
@@ -107,7 +103,8 @@ public final class RecordViewModel {
     public void spoil(RecordSpoiler way) {
         long seed = chance.getAsLong();
         document.step(
-                texts.say("record.step.spoil"), now -> now.withRecord(before -> way.spoil(before, now.cable(), seed)));
+                texts.say("record.step.spoil"),
+                now -> now.withRecord(before -> way.spoil(before, now.cable(), seed, now.texts())));
     }
 
     /**
@@ -121,7 +118,7 @@ public final class RecordViewModel {
         document.step(
                 texts.say("record.step.add"),
                 now -> now.withRecord(record -> RecordEdits.planned(
-                        record, now.cable(), kind, MIDDLE * now.cable().lengthMetres())));
+                        record, now.cable(), kind, MIDDLE * now.cable().lengthMetres(), now.texts())));
         return record().items().stream()
                 .map(RecordedItem::id)
                 .filter(id -> !before.contains(id))
@@ -136,7 +133,7 @@ public final class RecordViewModel {
     public void draw(String eventId) {
         document.step(
                 texts.say("record.step.draw"),
-                now -> now.withRecord(record -> RecordEdits.drawn(record, now.cable(), eventId)));
+                now -> now.withRecord(record -> RecordEdits.drawn(record, now.cable(), eventId, now.texts())));
     }
 
     /**

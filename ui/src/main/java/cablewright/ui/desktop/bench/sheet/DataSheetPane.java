@@ -54,7 +54,7 @@ public final class DataSheetPane extends EditorPane {
         this.texts = texts;
         this.model = new DataSheetViewModel(document, threads, texts);
         points.getStyleClass().add("item-rows");
-        Label what = told(texts.say("sheet.what"));
+        Label what = written(texts.say("sheet.what"));
         FlowPane numbers = new FlowPane(
                 number("ohms", "75", OHMS, model::impedance).unit("Ω"),
                 number("velocity", "0.85", VELOCITY, model::velocity),
@@ -81,7 +81,7 @@ public final class DataSheetPane extends EditorPane {
         }
     }
 
-    private static Label told(String text) {
+    private static Label written(String text) {
         Label label = new Label(text);
         label.setWrapText(true);
         label.setMinHeight(Region.USE_PREF_SIZE);
@@ -133,13 +133,13 @@ public final class DataSheetPane extends EditorPane {
                 .whenEmpty(texts.say("sheet.notGiven"));
     }
 
-    private <T> VBox combo(ComboBox<T> box, String name, List<T> items, Function<T, String> told, Consumer<T> set) {
+    private <T> VBox combo(ComboBox<T> box, String name, List<T> items, Function<T, String> written, Consumer<T> set) {
         box.setId("sheet-" + name);
         box.setAccessibleText(texts.say("sheet." + name));
         box.setConverter(new StringConverter<>() {
             @Override
             public String toString(T value) {
-                return value == null ? "" : told.apply(value);
+                return value == null ? "" : written.apply(value);
             }
 
             @Override
@@ -209,7 +209,7 @@ public final class DataSheetPane extends EditorPane {
                 "run",
                 List.of(0),
                 it -> texts.say(
-                        "sheet.run.told",
+                        "sheet.run.label",
                         it + 1,
                         it < model.document().now().cable().runs().size()
                                 ? model.document()

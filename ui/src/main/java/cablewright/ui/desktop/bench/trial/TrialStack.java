@@ -29,10 +29,10 @@ public final class TrialStack extends StackPane {
     /**
      * Makes an empty stack; {@link #put} gives it the Bench.
      *
-     * @param document tells what is on the Bench
+     * @param document gives what is on the Bench
      * @param unit the unit of lengths
      * @param threads where to work and where to show
-     * @param clock tells when exercises are opened and committed
+     * @param clock gives the times at which exercises are opened and committed
      * @param locale the language
      */
     public TrialStack(

@@ -40,7 +40,7 @@ public final class TrialView extends BorderPane {
      * @param document what is on the Bench
      * @param unit the unit of lengths
      * @param threads where to work and where to show
-     * @param clock tells when exercises are opened and committed
+     * @param clock gives the times at which exercises are opened and committed
      * @param back goes back to the Bench
      * @param locale the language
      */
@@ -69,17 +69,17 @@ public final class TrialView extends BorderPane {
     }
 
     private static HBox bar(Runnable back, Texts texts) {
-        Label told = new Label(texts.say("trial.told"));
-        told.setId("trial-told");
-        told.setWrapText(true);
-        HBox.setHgrow(told, Priority.ALWAYS);
-        told.setMaxWidth(Double.MAX_VALUE);
+        Label notice = new Label(texts.say("trial.notice"));
+        notice.setId("trial-notice");
+        notice.setWrapText(true);
+        HBox.setHgrow(notice, Priority.ALWAYS);
+        notice.setMaxWidth(Double.MAX_VALUE);
         Button leave = new Button(texts.say("trial.back"));
         leave.setId("trial-back");
         leave.setAccessibleText(texts.say("trial.back.name"));
         leave.setMinWidth(Region.USE_PREF_SIZE);
         leave.setOnAction(event -> back.run());
-        HBox bar = new HBox(told, leave);
+        HBox bar = new HBox(notice, leave);
         bar.setAlignment(Pos.CENTER_LEFT);
         bar.getStyleClass().add("notice-bar");
         return bar;
@@ -90,20 +90,10 @@ public final class TrialView extends BorderPane {
         practice.start();
     }
 
-    /**
-     * Returns the lesson being tried.
-     *
-     * @return its model
-     */
     public PracticeViewModel model() {
         return model;
     }
 
-    /**
-     * Returns what a picture of the work shows.
-     *
-     * @return the three tracks
-     */
     public Node tracks() {
         return practice.tracks();
     }

@@ -62,7 +62,7 @@ public final class ExerciseViewModel {
      * @param marker who marks it
      * @param threads where to work and where to show
      * @param texts texts of the desktop
-     * @param clock tells when it was opened and committed
+     * @param clock gives the times at which it was opened and committed
      */
     public ExerciseViewModel(Exercise exercise, Marker marker, Threads threads, Texts texts, Clock clock) {
         this.exercise = exercise;
@@ -125,7 +125,7 @@ public final class ExerciseViewModel {
     }
 
     /**
-     * Tells whether both ends may be tested.
+     * Returns whether both ends may be tested.
      *
      * @return whether the other end can be laid over
      */
@@ -238,47 +238,22 @@ public final class ExerciseViewModel {
         advice.set(texts.say("problem.marking", String.valueOf(what.getMessage())));
     }
 
-    /**
-     * Returns the exercise.
-     *
-     * @return the exercise
-     */
     public Exercise exercise() {
         return exercise;
     }
 
-    /**
-     * Returns the axis of its tracks.
-     *
-     * @return the axis
-     */
     public AxisViewModel axis() {
         return axis;
     }
 
-    /**
-     * Returns what is set.
-     *
-     * @return the settings
-     */
     public SettingsViewModel settings() {
         return settings;
     }
 
-    /**
-     * Returns its flags.
-     *
-     * @return the flags
-     */
     public FlagsViewModel flags() {
         return flags;
     }
 
-    /**
-     * Returns its trace track.
-     *
-     * @return the model of the track
-     */
     public TraceTrackViewModel traceTrack() {
         return traceTrack;
     }
@@ -292,11 +267,6 @@ public final class ExerciseViewModel {
         return reveal;
     }
 
-    /**
-     * Returns how far it has come.
-     *
-     * @return the phase
-     */
     public ReadOnlyObjectProperty<Phase> phaseProperty() {
         return phase.getReadOnlyProperty();
     }
@@ -328,11 +298,6 @@ public final class ExerciseViewModel {
         return advice.getReadOnlyProperty();
     }
 
-    /**
-     * Returns how many hints were taken.
-     *
-     * @return number of hints
-     */
     public ReadOnlyIntegerProperty hintsTakenProperty() {
         return hintsTaken.getReadOnlyProperty();
     }

@@ -19,7 +19,7 @@ import java.util.OptionalDouble;
  * @param endMetres other place of a stretch [m], on either side of the first; absent for one place
  * @param kind what is there; absent until said
  * @param verdict whether it belongs; absent until said
- * @param velocityFraction velocity at which the places are told, over that of light
+ * @param velocityFraction velocity factor used to convert time to distance, over that of light
  */
 public record FlagDraft(
         String letter,
@@ -63,7 +63,7 @@ public record FlagDraft(
         return new FlagDraft(letter, end, startMetres, endMetres, kind, Optional.of(said), velocityFraction);
     }
 
-    /** Tells the same times at another velocity. */
+    /** Returns the same times at another velocity. */
     FlagDraft toldAt(double otherVelocity) {
         double ratio = otherVelocity / velocityFraction;
         OptionalDouble stop = endMetres.isPresent() ? OptionalDouble.of(endMetres.getAsDouble() * ratio) : endMetres;

@@ -52,7 +52,7 @@ public final class FlagsViewModel implements FlagMarkerActions {
     /**
      * Returns the flags.
      *
-     * @return the flags by letter, told at the set velocity
+     * @return the flags by letter, with distances at the set velocity
      */
     public ReadOnlyObjectProperty<List<FlagDraft>> draftsProperty() {
         return drafts.getReadOnlyProperty();
@@ -94,11 +94,6 @@ public final class FlagsViewModel implements FlagMarkerActions {
         return frozen.getReadOnlyProperty();
     }
 
-    /**
-     * Returns the selected flag.
-     *
-     * @return the flag
-     */
     public Optional<FlagDraft> selectedDraft() {
         return selected.get().flatMap(this::find);
     }
@@ -337,7 +332,7 @@ public final class FlagsViewModel implements FlagMarkerActions {
     }
 
     /**
-     * Tells the flags as pennants of the end that is tested.
+     * Returns the flags of the tested end as pennants.
      *
      * @return those read from this end
      */

@@ -28,11 +28,6 @@ public final class PageViewModel {
         this.open = new ReadOnlyBooleanWrapper(page.prediction().isEmpty());
     }
 
-    /**
-     * Returns the page.
-     *
-     * @return the page
-     */
     public LessonPage page() {
         return page;
     }

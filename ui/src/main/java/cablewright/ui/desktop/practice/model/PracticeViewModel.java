@@ -59,7 +59,7 @@ public final class PracticeViewModel {
      * @param unit the unit of lengths
      * @param threads where to work and where to show
      * @param texts texts of the desktop
-     * @param clock tells when exercises are opened and committed
+     * @param clock gives the times at which exercises are opened and committed
      */
     public PracticeViewModel(
             Lesson lesson, ObjectProperty<LengthUnit> unit, Threads threads, Texts texts, Clock clock) {
@@ -67,7 +67,7 @@ public final class PracticeViewModel {
     }
 
     /**
-     * Opens a lesson, or a sitting of practice, at its first exercise.
+     * Opens a lesson, or a practice session, at its first exercise.
      *
      * @param lesson the lesson; for a sitting it holds the first exercise
      * @param session makes the exercises after that; empty for a lesson
@@ -75,7 +75,7 @@ public final class PracticeViewModel {
      * @param unit the unit of lengths
      * @param threads where to work and where to show
      * @param texts texts of the desktop
-     * @param clock tells when exercises are opened and committed
+     * @param clock gives the times at which exercises are opened and committed
      */
     public PracticeViewModel(
             Lesson lesson,
@@ -105,20 +105,10 @@ public final class PracticeViewModel {
         exercises.add(model);
     }
 
-    /**
-     * Returns the lesson.
-     *
-     * @return the lesson
-     */
     public Lesson lesson() {
         return lesson;
     }
 
-    /**
-     * Returns the exercises.
-     *
-     * @return their models, in order
-     */
     public List<ExerciseViewModel> exercises() {
         return Collections.unmodifiableList(exercises);
     }
@@ -132,11 +122,6 @@ public final class PracticeViewModel {
         return index.getReadOnlyProperty();
     }
 
-    /**
-     * Returns the open exercise.
-     *
-     * @return its model
-     */
     public ExerciseViewModel current() {
         return exercises.get(index.get());
     }
@@ -223,7 +208,7 @@ public final class PracticeViewModel {
     }
 
     /**
-     * Tells whether there is a next exercise.
+     * Returns whether there is a next exercise.
      *
      * @return false at the last of a lesson, and where the time of a round is up
      */

@@ -77,7 +77,7 @@ public final class RevealViewModel {
                 problems);
     }
 
-    /** Opens the cable, and works out the reasons behind the marks. Before this nothing of it is told. */
+    /** Opens the cable, and works out the reasons behind the marks. Before this nothing of it is shown. */
     void open(MarkSheet sheet) {
         open = true;
         lookAgain();
@@ -161,20 +161,10 @@ public final class RevealViewModel {
                 : Optional.empty();
     }
 
-    /**
-     * Returns the lattice diagram, which opens with the cable.
-     *
-     * @return the model of the diagram
-     */
     public LatticeViewModel lattice() {
         return lattice;
     }
 
-    /**
-     * Returns the cable's track.
-     *
-     * @return the model of the track
-     */
     public CableTrackViewModel cableTrack() {
         return cableTrack;
     }

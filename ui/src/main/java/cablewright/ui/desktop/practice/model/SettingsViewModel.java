@@ -47,11 +47,6 @@ public final class SettingsViewModel {
         this.averages = new SimpleObjectProperty<>(start.settings().averages());
     }
 
-    /**
-     * Returns what may be set.
-     *
-     * @return the choices
-     */
     public Permitted permitted() {
         return permitted.get();
     }
@@ -106,47 +101,22 @@ public final class SettingsViewModel {
                 .forEach(value -> value.addListener((o, before, now) -> hearing.run()));
     }
 
-    /**
-     * Returns the end that is tested.
-     *
-     * @return the end
-     */
     public ObjectProperty<LineEnd> endProperty() {
         return end;
     }
 
-    /**
-     * Returns the outgoing wave.
-     *
-     * @return the stimulus
-     */
     public ObjectProperty<Stimulus> stimulusProperty() {
         return stimulus;
     }
 
-    /**
-     * Returns the velocity of propagation.
-     *
-     * @return share of the speed of light
-     */
     public DoubleProperty velocityProperty() {
         return velocity;
     }
 
-    /**
-     * Returns the range.
-     *
-     * @return range [m]
-     */
     public ObjectProperty<Double> rangeMetresProperty() {
         return rangeMetres;
     }
 
-    /**
-     * Returns the gain.
-     *
-     * @return gain [dB]
-     */
     public ObjectProperty<Double> gainDecibelsProperty() {
         return gainDecibels;
     }
@@ -160,11 +130,6 @@ public final class SettingsViewModel {
         return averages;
     }
 
-    /**
-     * Returns all that is set but the end.
-     *
-     * @return the settings
-     */
     public Settings settings() {
         return new Settings(stimulus.get(), velocity.get(), rangeMetres.get(), gainDecibels.get(), averages.get());
     }
@@ -186,7 +151,7 @@ public final class SettingsViewModel {
     }
 
     /**
-     * Tells whether both pulses and steps may be sent.
+     * Returns whether both pulses and steps may be sent.
      *
      * @return true if there is a choice
      */
@@ -232,7 +197,7 @@ public final class SettingsViewModel {
     }
 
     /**
-     * Tells whether a setting can be changed at all.
+     * Returns whether a setting can be changed at all.
      *
      * @param setting the setting
      * @return true if there is more than one choice

@@ -35,7 +35,7 @@ class FilesViewModelTest {
     private BenchViewModel bench() {
         RecoveryFolder recovery = new RecoveryFolder(folder.resolve("recovery"));
         return new BenchViewModel(
-                BenchTemplate.PLAIN_CABLE.document(),
+                BenchTemplate.PLAIN_CABLE.document(Locale.ROOT),
                 new SimpleObjectProperty<>(LengthUnit.METRES),
                 Threads.sameThread(),
                 new OneText(),
@@ -74,7 +74,7 @@ class FilesViewModelTest {
 
     @Test
     void aNewerFileIsLookedAtButNeitherChangedNorWritten() throws IOException {
-        byte[] bytes = BenchFile.bytes(BenchTemplate.STREET_OF_TAPS.document(), BenchFile.Form.LESSON);
+        byte[] bytes = BenchFile.bytes(BenchTemplate.STREET_OF_TAPS.document(Locale.ROOT), BenchFile.Form.LESSON);
         String newer = new String(bytes, java.nio.charset.StandardCharsets.UTF_8)
                 .replaceFirst("\"version\"\\s*:\\s*\\d+", "\"version\": 99");
         Path file = Files.writeString(folder.resolve("newer.json"), newer);
@@ -151,13 +151,13 @@ class FilesViewModelTest {
     @Test
     void aCableFileStaysOneUntilMoreThanACableIsBuilt() throws IOException {
         Path file = folder.resolve("cable.json");
-        BenchFile.save(file, BenchTemplate.STREET_OF_TAPS.document(), BenchFile.Form.CABLE);
+        BenchFile.save(file, BenchTemplate.STREET_OF_TAPS.document(Locale.ROOT), BenchFile.Form.CABLE);
         BenchViewModel bench = bench();
         bench.files().open(file);
         pinch(bench, 50);
         assertTrue(bench.files().save(), "a pinch is part of the cable");
         assertTrue(Files.readString(file).contains("pinch1"));
-        bench.document().step("tell", before -> before.told("quay", "Quay", "About it", "Invented.", 0.5));
+        bench.document().step("tell", before -> before.withTexts("quay", "Quay", "About it", "Invented.", 0.5));
         assertFalse(bench.files().save(), "a lesson's words have no room in a cable file");
     }
 

@@ -199,7 +199,7 @@ class ExerciseViewModelTest {
                 .orElseThrow();
         model.axis().moveHairTo(bump.shownMetres());
         assertEquals(bump.echoes(), lattice.chosenProperty().get());
-        assertEquals(bump.told(), lattice.toldProperty().get());
+        assertEquals(bump.description(), lattice.toldProperty().get());
         assertTrue(model.traceTrack().lookHereProperty().get().isEmpty());
     }
 
