@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable;
 
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Require;
 import java.util.OptionalDouble;
 
@@ -17,12 +19,9 @@ import java.util.OptionalDouble;
  */
 public record Lumped(
         Joined joined,
-        OptionalDouble resistanceOhms,
-        OptionalDouble inductanceHenries,
-        OptionalDouble capacitanceFarads) {
-
-    private static final double MOST_OHMS = 1e12;
-    private static final double MOST_HENRIES = 1e3;
+        @Between(least = 0, most = 1e12) OptionalDouble resistanceOhms,
+        @Between(least = 0, most = 1e3) OptionalDouble inductanceHenries,
+        @Above(floor = 0, most = 1) OptionalDouble capacitanceFarads) {
 
     /** How the parts of an element are joined. */
     public enum Joined {
@@ -34,17 +33,11 @@ public record Lumped(
 
     /** Refuses an element with no part, or with a part out of bounds. */
     public Lumped {
-        Require.present("joined", joined);
-        Require.present("resistanceOhms", resistanceOhms);
-        Require.present("inductanceHenries", inductanceHenries);
-        Require.present("capacitanceFarads", capacitanceFarads);
+        Require.components(Lumped.class, joined, resistanceOhms, inductanceHenries, capacitanceFarads);
         if (resistanceOhms.isEmpty() && inductanceHenries.isEmpty() && capacitanceFarads.isEmpty()) {
             throw new IllegalArgumentException(
                     "an element has no part; give resistanceOhms, inductanceHenries or capacitanceFarads");
         }
-        resistanceOhms.ifPresent(r -> Require.between("resistanceOhms", r, 0, MOST_OHMS));
-        inductanceHenries.ifPresent(l -> Require.between("inductanceHenries", l, 0, MOST_HENRIES));
-        capacitanceFarads.ifPresent(c -> Require.above("capacitanceFarads", c, 0, 1));
     }
 
     /**

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.reading;
 
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Entries;
+import cablewright.simulator.check.Require;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -12,7 +15,7 @@ import java.util.List;
  *
  * @param runs the runs in order from the tested end, at least one
  */
-public record SeveralVelocities(List<Run> runs) {
+public record SeveralVelocities(@Entries(least = 1) List<Run> runs) {
 
     private static final int HALVINGS = 200;
 
@@ -22,12 +25,10 @@ public record SeveralVelocities(List<Run> runs) {
      * @param lengthMetres its true length [m], above 0
      * @param velocityFraction its velocity over that of light, above 0 to 1
      */
-    public record Run(double lengthMetres, double velocityFraction) {
-        /** Refuses values that can't be. */
+    public record Run(@Above(floor = 0) double lengthMetres, @Above(floor = 0, most = 1) double velocityFraction) {
+        /** Checks the ranges. */
         public Run {
-            Checks.above("lengthMetres", lengthMetres, 0);
-            Checks.above("velocityFraction", velocityFraction, 0);
-            Checks.between("velocityFraction", velocityFraction, 0, 1);
+            Require.components(Run.class, lengthMetres, velocityFraction);
         }
     }
 
@@ -50,10 +51,8 @@ public record SeveralVelocities(List<Run> runs) {
 
     /** Copies the list and refuses an empty one. */
     public SeveralVelocities {
-        runs = List.copyOf(Checks.present("runs", runs));
-        if (runs.isEmpty()) {
-            throw new IllegalArgumentException("runs is empty; a cable has at least one");
-        }
+        Require.components(SeveralVelocities.class, runs);
+        runs = List.copyOf(runs);
     }
 
     /**
@@ -63,7 +62,7 @@ public record SeveralVelocities(List<Run> runs) {
      * @return one entry for each run, in order
      */
     public List<Cost> costs(double setFraction) {
-        Checks.above("setFraction", setFraction, 0);
+        Require.above("setFraction", setFraction, 0);
         List<Cost> costs = new ArrayList<>();
         double trueMetres = 0;
         double lightMetres = 0;
@@ -126,7 +125,7 @@ public record SeveralVelocities(List<Run> runs) {
      * @return true distance [m]; beyond the last run it goes on at the last run's velocity
      */
     public double trueMetres(double shownMetres, double setFraction) {
-        Checks.between("shownMetres", shownMetres, 0, Double.MAX_VALUE);
+        Require.between("shownMetres", shownMetres, 0, Double.MAX_VALUE);
         double trueStart = 0;
         double shownStart = 0;
         for (Cost cost : costs(setFraction)) {

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.reading;
 
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
+
 /**
  * A velocity of propagation found by measurement, with its standard uncertainty.
  *
@@ -11,15 +15,14 @@ package cablewright.simulator.reading;
  * @param fraction velocity over that of light, above 0
  * @param uncertainty its standard uncertainty, 0 or more
  */
-public record VelocityFinding(double fraction, double uncertainty) {
+public record VelocityFinding(@Above(floor = 0) double fraction, @Between(least = 0) double uncertainty) {
 
     /** Speed of light in vacuum [m/s], exact by definition of the metre. */
     public static final double LIGHT_METRES_PER_SECOND = 299_792_458.0;
 
     /** Refuses a velocity that can't be. */
     public VelocityFinding {
-        Checks.above("fraction", fraction, 0);
-        Checks.between("uncertainty", uncertainty, 0, Double.MAX_VALUE);
+        Require.components(VelocityFinding.class, fraction, uncertainty);
     }
 
     /**
@@ -30,8 +33,8 @@ public record VelocityFinding(double fraction, double uncertainty) {
      * @return the velocity
      */
     public static VelocityFinding fromKnownLength(Measured metres, Measured thereAndBackSeconds) {
-        Checks.above("metres", metres.value(), 0);
-        Checks.above("thereAndBackSeconds", thereAndBackSeconds.value(), 0);
+        Require.above("metres", metres.value(), 0);
+        Require.above("thereAndBackSeconds", thereAndBackSeconds.value(), 0);
         double fraction = 2 * metres.value() / (LIGHT_METRES_PER_SECOND * thereAndBackSeconds.value());
         double relative = Math.hypot(
                 metres.uncertainty() / metres.value(), thereAndBackSeconds.uncertainty() / thereAndBackSeconds.value());
@@ -72,7 +75,7 @@ public record VelocityFinding(double fraction, double uncertainty) {
      * @return distance at this velocity [m]
      */
     public Measured metresForShown(Measured shownMetres, double setFraction) {
-        Checks.above("setFraction", setFraction, 0);
+        Require.above("setFraction", setFraction, 0);
         return metres(shownMetres.times(2 / (setFraction * LIGHT_METRES_PER_SECOND)));
     }
 }

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable.hardware;
 
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.PlaceOnCable;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
 
 /**
@@ -17,16 +20,16 @@ import cablewright.simulator.check.Require;
  * @param contactResistanceOhms series resistance [Ω], 0 to 1e6
  */
 public record Connector(
-        String id, double positionMetres, double impedanceOhms, double lengthMetres, double contactResistanceOhms)
+        @Id String id,
+        @PlaceOnCable double positionMetres,
+        @Between(least = 1, most = 1000) double impedanceOhms,
+        @Above(floor = 0, most = 1) double lengthMetres,
+        @Between(least = 0, most = 1e6) double contactResistanceOhms)
         implements InlineComponent {
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public Connector {
-        Require.id(id);
-        Require.between("positionMetres", positionMetres, 0, Cable.MOST_METRES);
-        Require.between("impedanceOhms", impedanceOhms, 1, 1000);
-        Require.above("lengthMetres", lengthMetres, 0, 1);
-        Require.between("contactResistanceOhms", contactResistanceOhms, 0, 1e6);
+        Require.components(Connector.class, id, positionMetres, impedanceOhms, lengthMetres, contactResistanceOhms);
     }
 
     @Override

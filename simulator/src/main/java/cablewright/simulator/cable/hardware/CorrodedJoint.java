@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable.hardware;
 
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.PlaceOnCable;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
 import java.util.OptionalDouble;
 
@@ -18,16 +20,15 @@ import java.util.OptionalDouble;
  * @param oxideCapacitanceFarads capacitance across it [F], above 0 to 1e-3; absent for none
  */
 public record CorrodedJoint(
-        String id, double positionMetres, double seriesResistanceOhms, OptionalDouble oxideCapacitanceFarads)
+        @Id String id,
+        @PlaceOnCable double positionMetres,
+        @Above(floor = 0, most = 1e9) double seriesResistanceOhms,
+        @Above(floor = 0, most = 1e-3) OptionalDouble oxideCapacitanceFarads)
         implements InlineComponent {
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public CorrodedJoint {
-        Require.id(id);
-        Require.between("positionMetres", positionMetres, 0, Cable.MOST_METRES);
-        Require.above("seriesResistanceOhms", seriesResistanceOhms, 0, 1e9);
-        Require.present("oxideCapacitanceFarads", oxideCapacitanceFarads);
-        oxideCapacitanceFarads.ifPresent(c -> Require.above("oxideCapacitanceFarads", c, 0, 1e-3));
+        Require.components(CorrodedJoint.class, id, positionMetres, seriesResistanceOhms, oxideCapacitanceFarads);
     }
 
     @Override
