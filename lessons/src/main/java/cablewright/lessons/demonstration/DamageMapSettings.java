@@ -37,13 +37,11 @@ public record DamageMapSettings(
         @Between(least = 1e-5, most = 0.9) double mildestChange,
         double worstChange,
         double farthestMetres,
-        @Between(least = 4, most = DamageMapSettings.MOST_CELLS_A_SIDE) int rows,
-        @Between(least = 4, most = DamageMapSettings.MOST_CELLS_A_SIDE) int columns) {
+        @Between(least = 4, most = 512) int rows,
+        @Between(least = 4, most = 512) int columns) {
 
     /** The name of the damage on the cable of a cell. */
     public static final String DAMAGE = "damage";
-
-    private static final int MOST_CELLS_A_SIDE = 512;
 
     /** Checks the ranges. */
     public DamageMapSettings {

@@ -4,6 +4,10 @@ package cablewright.lessons.format;
 import cablewright.lessons.exercise.AttemptSheet;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.format.codec.At;
+import cablewright.lessons.format.codec.Codecs;
+import cablewright.lessons.format.codec.ReadingState;
+import cablewright.lessons.format.codec.Shown;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.line.CableType;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -177,7 +181,7 @@ public final class DocumentReader {
         readTypes(root, reading);
         Optional<Object> content = Optional.empty();
         if (root.has(kind.field())) {
-            content = codecs.content(kind).read(root.get(kind.field()), At.ROOT.field(kind.field()), reading);
+            content = codecs.content(kind.content()).read(root.get(kind.field()), At.ROOT.field(kind.field()), reading);
         } else {
             reading.problem(At.ROOT.field(kind.field()), "is missing", "it must be given");
         }

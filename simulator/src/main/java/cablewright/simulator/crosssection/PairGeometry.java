@@ -55,11 +55,6 @@ public record PairGeometry(
         bundle.ifPresent(others -> Require.above("pitchMetres", others.pitchMetres(), s));
     }
 
-    private static void requireApart(String field, double value, double diameter) {
-        Require.that(
-                value > diameter && Double.isFinite(value), field, value, "more than wireDiameterMetres, " + diameter);
-    }
-
     PairGeometry pressed(double depthFraction) {
         Require.below("depthFraction", depthFraction, 0, 1);
         return at(spacingMetres - depthFraction * (spacingMetres - wireDiameterMetres));

@@ -31,12 +31,9 @@ public record Instrument(
         @Between(least = 0, most = 1) double noiseVolts,
         @Between(least = 4, most = 24) int converterBits,
         @Between(least = 0.01, most = 100) double fullScaleVolts,
-        @PowerOfTwo(least = Instrument.LEAST_SAMPLES, most = Instrument.MOST_SAMPLES) int samples,
+        @PowerOfTwo(least = 256, most = 65_536) int samples,
         @Between(least = -0.05, most = 0.05) double timebaseErrorFraction,
         Interference interference) {
-
-    private static final int LEAST_SAMPLES = 256;
-    private static final int MOST_SAMPLES = 65_536;
 
     /** Checks the ranges. */
     public Instrument {

@@ -86,7 +86,7 @@ class ExerciseEditorScreenTest {
                 exercise().cautions());
         assertTrue(screen.hands().find("#caution-local-codes").isDisabled());
         screen.write("exercise-title", " ");
-        assertTrue(screen.label("exercise-title-problem").startsWith("Title is \" \"; it needs 1 to 200"));
+        assertTrue(screen.label("exercise-title-problem").startsWith("Title is \" \"; allowed is 1 to 200"));
         assertEquals("The quay camera again", exercise().title());
     }
 
