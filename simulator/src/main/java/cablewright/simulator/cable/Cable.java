@@ -6,6 +6,7 @@ import cablewright.simulator.check.Entries;
 import cablewright.simulator.check.Readable;
 import cablewright.simulator.check.Require;
 import cablewright.simulator.check.Text;
+import cablewright.simulator.check.Usual;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
@@ -31,7 +32,7 @@ public record Cable(
         @Entries(least = 1, most = Cable.MOST_RUNS) List<Run> runs,
         @Entries(most = Cable.MOST_EVENTS) List<Event> events,
         FarEnd farEnd,
-        @Between(least = -60, most = 150) double celsius,
+        @Between(least = -60, most = 150) @Usual(from = -40, to = 60) double celsius,
         Optional<TestLead> testLead) {
 
     /** Longest cable [m]. */

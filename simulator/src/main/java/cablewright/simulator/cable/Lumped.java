@@ -4,6 +4,7 @@ package cablewright.simulator.cable;
 import cablewright.simulator.check.Above;
 import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import java.util.OptionalDouble;
 
 /**
@@ -19,9 +20,12 @@ import java.util.OptionalDouble;
  */
 public record Lumped(
         Joined joined,
-        @Between(least = 0, most = 1e12) OptionalDouble resistanceOhms,
-        @Between(least = 0, most = 1e3) OptionalDouble inductanceHenries,
-        @Above(floor = 0, most = 1) OptionalDouble capacitanceFarads) {
+        @Between(least = 0, most = 1e12) @Usual(from = 0.1, to = 100_000, byFactors = true)
+                OptionalDouble resistanceOhms,
+        @Between(least = 0, most = 1e3) @Usual(from = 1e-9, to = 0.1, byFactors = true)
+                OptionalDouble inductanceHenries,
+        @Above(floor = 0, most = 1) @Usual(from = 1e-13, to = 1e-6, byFactors = true)
+                OptionalDouble capacitanceFarads) {
 
     /** How the parts of an element are joined. */
     public enum Joined {

@@ -3,6 +3,7 @@ package cablewright.simulator.cable;
 
 import cablewright.simulator.check.Above;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import cablewright.simulator.line.CableType;
 
 /**
@@ -12,7 +13,9 @@ import cablewright.simulator.line.CableType;
  * @param type the type of cable that the lead is made of
  * @param lengthMetres its length [m], above 0 to 1000
  */
-public record TestLead(CableType type, @Above(floor = 0, most = 1000) double lengthMetres) {
+public record TestLead(
+        CableType type,
+        @Above(floor = 0, most = 1000) @Usual(from = 0.2, to = 20, byFactors = true) double lengthMetres) {
 
     /** Refuses a missing type and an impossible length. */
     public TestLead {

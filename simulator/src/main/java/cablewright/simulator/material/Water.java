@@ -3,6 +3,7 @@ package cablewright.simulator.material;
 
 import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 
 /**
  * Liquid water: relaxation by a published law, plus conduction {@code sigma/(eps0 s)}.
@@ -16,7 +17,7 @@ import cablewright.simulator.check.Require;
  */
 public record Water(
         @Between(least = 0, most = 60) double temperatureCelsius,
-        @Between(least = 0, most = 10) double conductivitySiemensPerMetre,
+        @Between(least = 0, most = 10) @Usual(from = 1e-4, to = 5, byFactors = true) double conductivitySiemensPerMetre,
         WaterModel model) {
 
     public Water {

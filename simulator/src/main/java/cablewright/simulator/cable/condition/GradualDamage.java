@@ -8,6 +8,7 @@ import cablewright.simulator.cable.Profile;
 import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import cablewright.simulator.crosssection.CrossSection;
 
 /**
@@ -28,7 +29,7 @@ public record GradualDamage(
         @Id String id,
         @PlaceOnCable double startMetres,
         @LengthOnCable double lengthMetres,
-        @Between(least = 0.05, most = 20) double relativeImpedance,
+        @Between(least = 0.05, most = 20) @Usual(from = 0.4, to = 2.5, byFactors = true) double relativeImpedance,
         Profile profile)
         implements LineCondition {
 

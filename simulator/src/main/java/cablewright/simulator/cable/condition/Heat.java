@@ -8,6 +8,7 @@ import cablewright.simulator.cable.Profile;
 import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import cablewright.simulator.crosssection.CrossSection;
 
 /**
@@ -26,8 +27,8 @@ public record Heat(
         @Id String id,
         @PlaceOnCable double startMetres,
         @LengthOnCable double lengthMetres,
-        @Between(least = -60, most = 150) double celsius,
-        @Between(least = -60, most = 150) double restCelsius,
+        @Between(least = -60, most = 150) @Usual(from = -40, to = 120) double celsius,
+        @Between(least = -60, most = 150) @Usual(from = -40, to = 60) double restCelsius,
         Profile profile)
         implements LineCondition {
 

@@ -8,6 +8,7 @@ import cablewright.simulator.check.Above;
 import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Readable;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import cablewright.simulator.crosssection.CrossSection;
 import java.util.OptionalLong;
 import java.util.SplittableRandom;
@@ -32,7 +33,7 @@ public record ImpedanceVariation(
         @Id String id,
         @PlaceOnCable double startMetres,
         @LengthOnCable double lengthMetres,
-        @Above(floor = 0, most = 0.3) double relativeAmplitude,
+        @Above(floor = 0, most = 0.3) @Usual(from = 0.001, to = 0.2, byFactors = true) double relativeAmplitude,
         @LengthOnCable double pitchMetres,
         OptionalLong seed,
         boolean fromFarEdge)

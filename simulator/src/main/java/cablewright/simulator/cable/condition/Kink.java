@@ -8,6 +8,7 @@ import cablewright.simulator.cable.Profile;
 import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import cablewright.simulator.crosssection.BentTube;
 import cablewright.simulator.crosssection.CrossSection;
 import java.util.OptionalDouble;
@@ -30,8 +31,9 @@ public record Kink(
         @Id String id,
         @PlaceOnCable double startMetres,
         @LengthOnCable double lengthMetres,
-        @Between(least = 0.001, most = 100) double bendRadiusMetres,
-        @Between(least = 0.001, most = 100) OptionalDouble leastRadiusMetres,
+        @Between(least = 0.001, most = 100) @Usual(from = 0.005, to = 0.5, byFactors = true) double bendRadiusMetres,
+        @Between(least = 0.001, most = 100) @Usual(from = 0.02, to = 1, byFactors = true)
+                OptionalDouble leastRadiusMetres,
         Profile profile)
         implements LineCondition {
 

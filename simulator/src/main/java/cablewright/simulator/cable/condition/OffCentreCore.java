@@ -8,6 +8,7 @@ import cablewright.simulator.cable.Profile;
 import cablewright.simulator.check.Above;
 import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import cablewright.simulator.crosssection.CrossSection;
 import java.util.OptionalDouble;
 
@@ -29,9 +30,9 @@ public record OffCentreCore(
         @Id String id,
         @PlaceOnCable double startMetres,
         @LengthOnCable double lengthMetres,
-        @Above(floor = 0, most = 0.98) double eccentricity,
+        @Above(floor = 0, most = 0.98) @Usual(from = 0.01, to = 0.95) double eccentricity,
         Profile profile,
-        @LengthOnCable OptionalDouble pitchMetres)
+        @LengthOnCable @Usual(from = 0.05, to = 50, byFactors = true) OptionalDouble pitchMetres)
         implements LineCondition {
 
     /** Checks the ranges. */

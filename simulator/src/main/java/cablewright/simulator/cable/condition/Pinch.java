@@ -8,6 +8,7 @@ import cablewright.simulator.cable.Profile;
 import cablewright.simulator.check.Above;
 import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import cablewright.simulator.crosssection.CrossSection;
 
 /**
@@ -26,7 +27,7 @@ public record Pinch(
         @Id String id,
         @PlaceOnCable double startMetres,
         @LengthOnCable double lengthMetres,
-        @Above(floor = 0, most = 0.99) double depthFraction,
+        @Above(floor = 0, most = 0.99) @Usual(from = 0.01, to = 0.95) double depthFraction,
         Profile profile)
         implements LineCondition {
 

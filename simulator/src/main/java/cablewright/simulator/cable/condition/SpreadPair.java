@@ -8,6 +8,7 @@ import cablewright.simulator.cable.Profile;
 import cablewright.simulator.check.Above;
 import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import cablewright.simulator.crosssection.CrossSection;
 
 /**
@@ -26,7 +27,7 @@ public record SpreadPair(
         @Id String id,
         @PlaceOnCable double startMetres,
         @LengthOnCable double lengthMetres,
-        @Above(floor = 1, most = 20) double spacingFactor,
+        @Above(floor = 1, most = 20) @Usual(from = 1.02, to = 8, byFactors = true) double spacingFactor,
         Profile profile)
         implements LineCondition {
 

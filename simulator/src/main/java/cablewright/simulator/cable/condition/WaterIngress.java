@@ -10,6 +10,7 @@ import cablewright.simulator.check.Above;
 import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import cablewright.simulator.crosssection.CrossSection;
 import cablewright.simulator.crosssection.WaterDistribution;
 import cablewright.simulator.material.Water;
@@ -36,7 +37,7 @@ public record WaterIngress(
         @LengthOnCable double lengthMetres,
         @Between(least = 0, most = 2 * Cable.MOST_METRES) double entryMetres,
         WaterDistribution picture,
-        @Above(floor = 0, most = 0.99) double volumeFraction,
+        @Above(floor = 0, most = 0.99) @Usual(from = 0.005, to = 0.6) double volumeFraction,
         Water water,
         @Between(least = 0, most = Cable.MOST_METRES / 2) double dryingEdgeMetres)
         implements LineCondition {

@@ -7,6 +7,7 @@ import cablewright.simulator.check.Above;
 import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 
 /**
  * A build-out: capacitance across the pair and resistance in it that make a short loading section behave like a
@@ -22,8 +23,8 @@ import cablewright.simulator.check.Require;
 public record BuildOut(
         @Id String id,
         @PlaceOnCable double positionMetres,
-        @Above(floor = 0, most = 1e-3) double capacitanceFarads,
-        @Between(least = 0, most = 1e4) double resistanceOhms)
+        @Above(floor = 0, most = 1e-3) @Usual(from = 1e-9, to = 200e-9, byFactors = true) double capacitanceFarads,
+        @Between(least = 0, most = 1e4) @Usual(from = 0, to = 500) double resistanceOhms)
         implements InlineComponent {
 
     /** Checks the ranges. */

@@ -7,6 +7,7 @@ import cablewright.simulator.check.Above;
 import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 
 /**
  * A plug and socket: a short length of line of another impedance, with some contact resistance at its middle.
@@ -22,9 +23,9 @@ import cablewright.simulator.check.Require;
 public record Connector(
         @Id String id,
         @PlaceOnCable double positionMetres,
-        @Between(least = 1, most = 1000) double impedanceOhms,
-        @Above(floor = 0, most = 1) double lengthMetres,
-        @Between(least = 0, most = 1e6) double contactResistanceOhms)
+        @Between(least = 1, most = 1000) @Usual(from = 25, to = 200, byFactors = true) double impedanceOhms,
+        @Above(floor = 0, most = 1) @Usual(from = 0.005, to = 0.3, byFactors = true) double lengthMetres,
+        @Between(least = 0, most = 1e6) @Usual(from = 0, to = 20) double contactResistanceOhms)
         implements InlineComponent {
 
     /** Checks the ranges. */

@@ -6,6 +6,7 @@ import cablewright.simulator.cable.PlaceOnCable;
 import cablewright.simulator.check.Above;
 import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import java.util.OptionalDouble;
 
 /**
@@ -22,8 +23,9 @@ import java.util.OptionalDouble;
 public record CorrodedJoint(
         @Id String id,
         @PlaceOnCable double positionMetres,
-        @Above(floor = 0, most = 1e9) double seriesResistanceOhms,
-        @Above(floor = 0, most = 1e-3) OptionalDouble oxideCapacitanceFarads)
+        @Above(floor = 0, most = 1e9) @Usual(from = 0.1, to = 10_000, byFactors = true) double seriesResistanceOhms,
+        @Above(floor = 0, most = 1e-3) @Usual(from = 1e-12, to = 100e-9, byFactors = true)
+                OptionalDouble oxideCapacitanceFarads)
         implements InlineComponent {
 
     /** Checks the ranges. */

@@ -7,6 +7,7 @@ import cablewright.simulator.check.Above;
 import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 
 /**
  * An amplifier or other housing in the line, as a reflectometer meets it: a band-limited two-port that passes
@@ -27,10 +28,10 @@ import cablewright.simulator.check.Require;
 public record Housing(
         @Id String id,
         @PlaceOnCable double positionMetres,
-        @Between(least = 1, most = 1000) double nominalImpedanceOhms,
-        @Above(floor = 0, most = 60) double throughLossDecibels,
-        @Between(least = 0, most = 1e-9) double strayCapacitanceFarads,
-        @Above(floor = 0, most = 1e9) double lowCornerHertz)
+        @Between(least = 1, most = 1000) @Usual(from = 25, to = 200, byFactors = true) double nominalImpedanceOhms,
+        @Above(floor = 0, most = 60) @Usual(from = 0.2, to = 30, byFactors = true) double throughLossDecibels,
+        @Between(least = 0, most = 1e-9) @Usual(from = 0, to = 10e-12) double strayCapacitanceFarads,
+        @Above(floor = 0, most = 1e9) @Usual(from = 0.1e6, to = 200e6, byFactors = true) double lowCornerHertz)
         implements InlineComponent {
 
     /** Checks the ranges. */

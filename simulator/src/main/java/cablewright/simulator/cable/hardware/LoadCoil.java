@@ -7,6 +7,7 @@ import cablewright.simulator.check.Above;
 import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 
 /**
  * An inductance in series with a telephone pair. To a fast pulse it is almost an open: on 100 Ω, 88 mH have a
@@ -23,9 +24,9 @@ import cablewright.simulator.check.Require;
 public record LoadCoil(
         @Id String id,
         @PlaceOnCable double positionMetres,
-        @Above(floor = 0, most = 1) double inductanceHenries,
-        @Between(least = 0, most = 1000) double resistanceOhms,
-        @Between(least = 0, most = 1e-6) double windingCapacitanceFarads)
+        @Above(floor = 0, most = 1) @Usual(from = 1e-3, to = 0.2, byFactors = true) double inductanceHenries,
+        @Between(least = 0, most = 1000) @Usual(from = 0, to = 50) double resistanceOhms,
+        @Between(least = 0, most = 1e-6) @Usual(from = 0, to = 2e-9) double windingCapacitanceFarads)
         implements InlineComponent {
 
     /** Checks the ranges. */

@@ -6,6 +6,7 @@ import cablewright.simulator.cable.PlaceOnCable;
 import cablewright.simulator.check.Above;
 import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 
 /**
  * One conductor of a pair broken, the other whole.
@@ -21,7 +22,8 @@ import cablewright.simulator.check.Require;
 public record OneSideOpen(
         @Id String id,
         @PlaceOnCable double positionMetres,
-        @Above(floor = 0, most = 1e-6) double bridgingCapacitanceFarads)
+        @Above(floor = 0, most = 1e-6) @Usual(from = 1e-12, to = 10e-9, byFactors = true)
+                double bridgingCapacitanceFarads)
         implements InlineComponent {
 
     /** Checks the ranges. */

@@ -6,6 +6,7 @@ import cablewright.simulator.cable.PlaceOnCable;
 import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 
 /**
  * Two lengths joined well: the conductors run a little further apart than in the cable, so the joint adds a
@@ -23,9 +24,9 @@ import cablewright.simulator.check.Require;
 public record Splice(
         @Id String id,
         @PlaceOnCable double positionMetres,
-        @Between(least = 0, most = 1e-3) double excessInductanceHenries,
-        @Between(least = 0, most = 1e-6) double excessCapacitanceFarads,
-        @Between(least = 0, most = 10) double seriesResistanceOhms)
+        @Between(least = 0, most = 1e-3) @Usual(from = 0, to = 50e-9) double excessInductanceHenries,
+        @Between(least = 0, most = 1e-6) @Usual(from = 0, to = 10e-12) double excessCapacitanceFarads,
+        @Between(least = 0, most = 10) @Usual(from = 0, to = 2) double seriesResistanceOhms)
         implements InlineComponent {
 
     /** Checks the ranges. */

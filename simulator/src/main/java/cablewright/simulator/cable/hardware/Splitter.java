@@ -9,6 +9,7 @@ import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Readable;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import java.util.Optional;
 
 /**
@@ -32,10 +33,10 @@ import java.util.Optional;
 public record Splitter(
         @Id String id,
         @PlaceOnCable double positionMetres,
-        @Between(least = 1, most = 1000) double nominalImpedanceOhms,
-        @Above(floor = 0, most = 40) double throughLossDecibels,
-        @Above(floor = 0, most = 40) double legLossDecibels,
-        @Between(least = 0, most = 1e-9) double strayCapacitanceFarads,
+        @Between(least = 1, most = 1000) @Usual(from = 25, to = 200, byFactors = true) double nominalImpedanceOhms,
+        @Above(floor = 0, most = 40) @Usual(from = 0.5, to = 20, byFactors = true) double throughLossDecibels,
+        @Above(floor = 0, most = 40) @Usual(from = 0.5, to = 20, byFactors = true) double legLossDecibels,
+        @Between(least = 0, most = 1e-9) @Usual(from = 0, to = 10e-12) double strayCapacitanceFarads,
         Cable leg,
         boolean inputAtFarSide)
         implements InlineComponent {

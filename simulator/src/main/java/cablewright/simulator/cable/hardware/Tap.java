@@ -7,6 +7,7 @@ import cablewright.simulator.check.Above;
 import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 
 /**
  * A coax directional tap seen from the through line: it passes most of the wave on, takes a little for its
@@ -28,10 +29,10 @@ import cablewright.simulator.check.Require;
 public record Tap(
         @Id String id,
         @PlaceOnCable double positionMetres,
-        @Between(least = 1, most = 1000) double nominalImpedanceOhms,
-        @Above(floor = 0, most = 20) double throughLossDecibels,
-        @Between(least = 0, most = 1e-9) double strayCapacitanceFarads,
-        @Between(least = 0, most = 1e9) double lowCornerHertz)
+        @Between(least = 1, most = 1000) @Usual(from = 25, to = 200, byFactors = true) double nominalImpedanceOhms,
+        @Above(floor = 0, most = 20) @Usual(from = 0.2, to = 12, byFactors = true) double throughLossDecibels,
+        @Between(least = 0, most = 1e-9) @Usual(from = 0, to = 10e-12) double strayCapacitanceFarads,
+        @Between(least = 0, most = 1e9) @Usual(from = 0, to = 10e6) double lowCornerHertz)
         implements InlineComponent {
 
     /** Checks the ranges. */

@@ -6,6 +6,7 @@ import cablewright.simulator.cable.PlaceOnCable;
 import cablewright.simulator.check.Above;
 import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import java.util.OptionalDouble;
 
 /**
@@ -21,7 +22,8 @@ import java.util.OptionalDouble;
 public record TouchingConductors(
         @Id String id,
         @PlaceOnCable double positionMetres,
-        @Above(floor = 0, most = 1e12) OptionalDouble shuntResistanceOhms)
+        @Above(floor = 0, most = 1e12) @Usual(from = 1, to = 100_000, byFactors = true)
+                OptionalDouble shuntResistanceOhms)
         implements InlineComponent {
 
     /** Checks the ranges. */
