@@ -6,6 +6,8 @@ import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Profile;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.cable.condition.GradualDamage;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.line.CableType;
@@ -31,33 +33,36 @@ public record DamageMapSettings(
         Instrument instrument,
         Settings settings,
         Profile profile,
-        double damageMetres,
-        double mildestChange,
+        @Between(least = 1e-3, most = 1000) double damageMetres,
+        @Between(least = 1e-5, most = 0.9) double mildestChange,
         double worstChange,
         double farthestMetres,
-        int rows,
-        int columns) {
+        @Between(least = 4, most = 512) int rows,
+        @Between(least = 4, most = 512) int columns) {
 
     /** The name of the damage on the cable of a cell. */
     public static final String DAMAGE = "damage";
 
-    private static final int MOST_CELLS_A_SIDE = 512;
-
-    /** Refuses values that can't be. */
+    /** Checks the ranges. */
     public DamageMapSettings {
-        if (type == null || instrument == null || settings == null || profile == null) {
-            throw new IllegalArgumentException("type, instrument, settings or profile is missing; all must be given");
-        }
+        Require.components(
+                DamageMapSettings.class,
+                type,
+                instrument,
+                settings,
+                profile,
+                damageMetres,
+                mildestChange,
+                worstChange,
+                farthestMetres,
+                rows,
+                columns);
         if (profile == Profile.FLAT) {
             throw new IllegalArgumentException(
                     "profile is FLAT; gradual damage grows and fades, so choose RAISED_COSINE, TRIANGLE or a linear one");
         }
-        Allow.between("damageMetres", damageMetres, 1e-3, 1000);
-        Allow.between("mildestChange", mildestChange, 1e-5, 0.9);
-        Allow.between("worstChange", worstChange, mildestChange * (1 + 1e-9), 0.9);
-        Allow.between("rows", rows, 4, MOST_CELLS_A_SIDE);
-        Allow.between("columns", columns, 4, MOST_CELLS_A_SIDE);
-        Allow.between("farthestMetres", farthestMetres, 0.1, settings.rangeMetres());
+        Require.between("worstChange", worstChange, mildestChange * (1 + 1e-9), 0.9);
+        Require.between("farthestMetres", farthestMetres, 0.1, settings.rangeMetres());
     }
 
     /**

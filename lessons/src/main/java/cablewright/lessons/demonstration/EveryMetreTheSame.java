@@ -6,6 +6,8 @@ import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.cable.condition.ImpedanceVariation;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
@@ -34,18 +36,19 @@ import java.util.stream.DoubleStream;
  * @param pulseSeconds width of the pulse at half height [s], 1e-9 to 1e-6
  */
 public record EveryMetreTheSame(
-        CableType type, double cableMetres, double pitchMetres, double relativeAmplitude, double pulseSeconds) {
+        CableType type,
+        @Between(least = 5, most = 1000) double cableMetres,
+        @Between(least = 0.05, most = 10) double pitchMetres,
+        @Between(least = 1e-4, most = 0.1) double relativeAmplitude,
+        @Between(least = 1e-9, most = 1e-6) double pulseSeconds) {
 
     private static final int WIDE_POINTS = 401;
     private static final int NEAR_POINTS = 201;
     private static final int AVERAGES = 64;
 
-    /** Refuses values that can't be. */
+    /** Checks the ranges. */
     public EveryMetreTheSame {
-        Allow.between("cableMetres", cableMetres, 5, 1000);
-        Allow.between("pitchMetres", pitchMetres, 0.05, 10);
-        Allow.between("relativeAmplitude", relativeAmplitude, 1e-4, 0.1);
-        Allow.between("pulseSeconds", pulseSeconds, 1e-9, 1e-6);
+        Require.components(EveryMetreTheSame.class, type, cableMetres, pitchMetres, relativeAmplitude, pulseSeconds);
     }
 
     /**

@@ -5,6 +5,8 @@ import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.cable.hardware.TouchingConductors;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.line.CableType;
@@ -27,22 +29,20 @@ import java.util.OptionalDouble;
  */
 public record GhostPaths(
         CableType type,
-        double cableMetres,
+        @Between(least = 10, most = 2000) double cableMetres,
         double firstMetres,
         double secondMetres,
-        double reflection,
-        double pulseSeconds) {
+        @Between(least = -0.9, most = -0.01) double reflection,
+        @Between(least = 1e-9, most = 1e-6) double pulseSeconds) {
 
     private static final double LEAST_AMPLITUDE = 1e-4;
     private static final int AVERAGES = 1024;
 
-    /** Refuses values that can't be. */
+    /** Checks the ranges. */
     public GhostPaths {
-        Allow.between("cableMetres", cableMetres, 10, 2000);
-        Allow.between("firstMetres", firstMetres, 0.1, cableMetres);
-        Allow.between("secondMetres", secondMetres, Math.nextUp(firstMetres), cableMetres);
-        Allow.between("reflection", reflection, -0.9, -0.01);
-        Allow.between("pulseSeconds", pulseSeconds, 1e-9, 1e-6);
+        Require.components(GhostPaths.class, type, cableMetres, firstMetres, secondMetres, reflection, pulseSeconds);
+        Require.between("firstMetres", firstMetres, 0.1, cableMetres);
+        Require.between("secondMetres", secondMetres, Math.nextUp(firstMetres), cableMetres);
     }
 
     /**

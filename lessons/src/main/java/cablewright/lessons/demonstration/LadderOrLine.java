@@ -5,6 +5,8 @@ import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Lumped;
 import cablewright.simulator.cable.Run;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.circuit.Load;
 import cablewright.simulator.circuit.PortResponse;
 import cablewright.simulator.crosssection.ConstantsSection;
@@ -36,7 +38,11 @@ import java.util.Optional;
  * @param pulseSeconds width of the pulse at half height [s], 1e-9 to 1e-4
  */
 public record LadderOrLine(
-        double impedanceOhms, double velocityFraction, double lineMetres, int sections, double pulseSeconds) {
+        @Between(least = 10, most = 1000) double impedanceOhms,
+        @Between(least = 0.3, most = 1) double velocityFraction,
+        @Between(least = 0.1, most = 10_000) double lineMetres,
+        @Between(least = 1, most = 2000) int sections,
+        @Between(least = 1e-9, most = 1e-4) double pulseSeconds) {
 
     private static final int SWEEP_POINTS = 2001;
     private static final double SWEEP_CUTOFFS = 1.3;
@@ -49,13 +55,9 @@ public record LadderOrLine(
     private static final int COARSEST_STEPS = 20;
     private static final double MOST_NODE_STEPS = 2e7;
 
-    /** Refuses values that can't be. */
+    /** Checks the ranges. */
     public LadderOrLine {
-        Allow.between("impedanceOhms", impedanceOhms, 10, 1000);
-        Allow.between("velocityFraction", velocityFraction, 0.3, 1);
-        Allow.between("lineMetres", lineMetres, 0.1, 10_000);
-        Allow.between("sections", sections, 1, 2000);
-        Allow.between("pulseSeconds", pulseSeconds, 1e-9, 1e-4);
+        Require.components(LadderOrLine.class, impedanceOhms, velocityFraction, lineMetres, sections, pulseSeconds);
     }
 
     /**

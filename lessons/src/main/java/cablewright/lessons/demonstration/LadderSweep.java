@@ -2,6 +2,8 @@
 package cablewright.lessons.demonstration;
 
 import cablewright.simulator.cable.Lumped;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.circuit.Element;
 import cablewright.simulator.circuit.Load;
 import cablewright.simulator.circuit.Network;
@@ -27,15 +29,17 @@ import java.util.Set;
  * @param load what closes the chain
  * @param referenceOhms reference resistance [Ω]
  */
-public record LadderSweep(int sections, double henries, double farads, Load load, double referenceOhms)
+public record LadderSweep(
+        @Between(least = 1, most = 2000) int sections,
+        @Between(least = 1e-15, most = 1e3) double henries,
+        @Between(least = 1e-18, most = 1) double farads,
+        Load load,
+        @Between(least = 0.1, most = 1e5) double referenceOhms)
         implements PortResponse {
 
     /** Refuses a chain that can't be. */
     public LadderSweep {
-        Allow.between("sections", sections, 1, 2000);
-        Allow.between("henries", henries, 1e-15, 1e3);
-        Allow.between("farads", farads, 1e-18, 1);
-        Allow.between("referenceOhms", referenceOhms, 0.1, 1e5);
+        Require.components(LadderSweep.class, sections, henries, farads, load, referenceOhms);
     }
 
     /**

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.demonstration;
 
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.explanation.visibility.DispersionDelay;
 import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.CableType;
@@ -21,7 +23,10 @@ import org.apache.commons.math3.special.Erf;
  * @param wayMetres how far the wave has come, there and back for an echo [m], 0.1 to 20000
  * @param atHertz where the cable's attenuation is taken for the law [Hz], 1e5 to 1e10
  */
-public record LossAndEdges(CableType type, double wayMetres, double atHertz) {
+public record LossAndEdges(
+        CableType type,
+        @Between(least = 0.1, most = 20_000) double wayMetres,
+        @Between(least = 1e5, most = 1e10) double atHertz) {
 
     private static final double HALF_TAUS = 4.39621867664;
     private static final double TENTH_TAUS = 0.7392230189;
@@ -32,10 +37,9 @@ public record LossAndEdges(CableType type, double wayMetres, double atHertz) {
     private static final double LEAST_RISE_SECONDS = 2e-12;
     private static final int SAMPLES_PER_RISE = 16;
 
-    /** Refuses values that can't be. */
+    /** Checks the ranges. */
     public LossAndEdges {
-        Allow.between("wayMetres", wayMetres, 0.1, 20_000);
-        Allow.between("atHertz", atHertz, 1e5, 1e10);
+        Require.components(LossAndEdges.class, type, wayMetres, atHertz);
     }
 
     /**

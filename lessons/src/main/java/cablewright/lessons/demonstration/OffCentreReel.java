@@ -7,6 +7,8 @@ import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Profile;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.cable.condition.OffCentreCore;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.crosssection.CrossSection;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Settings;
@@ -38,11 +40,11 @@ import java.util.OptionalDouble;
  */
 public record OffCentreReel(
         CableType type,
-        double reelMetres,
-        double eccentricity,
+        @Between(least = 5, most = 2000) double reelMetres,
+        @Between(least = 0, most = 0.95) double eccentricity,
         double fromMetres,
         double toMetres,
-        double pulseSeconds) {
+        @Between(least = 1e-9, most = 1e-6) double pulseSeconds) {
 
     private static final double LOSS_HERTZ = 1e9;
     private static final double STEP_RISE_SECONDS = 0.5e-9;
@@ -51,13 +53,11 @@ public record OffCentreReel(
     private static final int POINTS_PER_RIPPLE = 60;
     private static final int AVERAGES = 64;
 
-    /** Refuses values that can't be. */
+    /** Checks the ranges. */
     public OffCentreReel {
-        Allow.between("reelMetres", reelMetres, 5, 2000);
-        Allow.between("eccentricity", eccentricity, 0, 0.95);
-        Allow.between("fromMetres", fromMetres, 0, reelMetres);
-        Allow.between("toMetres", toMetres, Math.nextUp(fromMetres), reelMetres);
-        Allow.between("pulseSeconds", pulseSeconds, 1e-9, 1e-6);
+        Require.components(OffCentreReel.class, type, reelMetres, eccentricity, fromMetres, toMetres, pulseSeconds);
+        Require.between("fromMetres", fromMetres, 0, reelMetres);
+        Require.between("toMetres", toMetres, Math.nextUp(fromMetres), reelMetres);
     }
 
     /**

@@ -6,6 +6,8 @@ import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.NeighbourEnd;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.cable.condition.Split;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.circuit.PortResponse;
 import cablewright.simulator.crosssection.PairSection;
 import cablewright.simulator.crosssection.split.SplitLayout;
@@ -42,24 +44,23 @@ import java.util.OptionalDouble;
  */
 public record SplitPair(
         CableType type,
-        double cableMetres,
+        @Between(least = 5, most = 1000) double cableMetres,
         double splitMetres,
         double resplitMetres,
-        double pitchOverSpacing,
-        double riseSeconds) {
+        @Between(least = SplitShape.LEAST_PITCH, most = 5) double pitchOverSpacing,
+        @Between(least = 1e-10, most = 1e-7) double riseSeconds) {
 
     private static final String SPLIT = "split";
 
-    /** Refuses values that can't be. */
+    /** Checks the ranges. */
     public SplitPair {
+        Require.components(
+                SplitPair.class, type, cableMetres, splitMetres, resplitMetres, pitchOverSpacing, riseSeconds);
         if (!(type.section() instanceof PairSection)) {
             throw new IllegalArgumentException("type is \"" + type.id() + "\"; only pairs can be split");
         }
-        Allow.between("cableMetres", cableMetres, 5, 1000);
-        Allow.between("splitMetres", splitMetres, 0, cableMetres);
-        Allow.between("resplitMetres", resplitMetres, Math.nextUp(splitMetres), cableMetres);
-        Allow.between("pitchOverSpacing", pitchOverSpacing, SplitShape.LEAST_PITCH, 5);
-        Allow.between("riseSeconds", riseSeconds, 1e-10, 1e-7);
+        Require.between("splitMetres", splitMetres, 0, cableMetres);
+        Require.between("resplitMetres", resplitMetres, Math.nextUp(splitMetres), cableMetres);
     }
 
     /**

@@ -6,6 +6,9 @@ import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.cable.hardware.TouchingConductors;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Entries;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.measurement.Measurement;
@@ -21,17 +24,18 @@ import java.util.OptionalDouble;
  * @param setFraction the velocity that is set, over that of light, 0.3 to 1
  * @param pulseSeconds width of the pulse at half height [s], 1e-9 to 1e-6
  */
-public record VelocitySetting(List<Run> runs, double setFraction, double pulseSeconds) {
+public record VelocitySetting(
+        @Entries(least = 1, most = 10) List<Run> runs,
+        @Between(least = 0.3, most = 1) double setFraction,
+        @Between(least = 1e-9, most = 1e-6) double pulseSeconds) {
 
     private static final double FAULT_SHARE = 0.8;
     private static final double FAULT_OHMS = 300;
 
     /** Copies the list and refuses values that can't be. */
     public VelocitySetting {
+        Require.components(VelocitySetting.class, runs, setFraction, pulseSeconds);
         runs = List.copyOf(runs);
-        Allow.between("the number of runs", runs.size(), 1, 10);
-        Allow.between("setFraction", setFraction, 0.3, 1);
-        Allow.between("pulseSeconds", pulseSeconds, 1e-9, 1e-6);
     }
 
     /**

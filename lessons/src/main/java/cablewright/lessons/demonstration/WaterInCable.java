@@ -6,6 +6,8 @@ import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.cable.condition.WaterIngress;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.crosssection.CrossSection;
 import cablewright.simulator.crosssection.WaterDistribution;
 import cablewright.simulator.instrument.Instrument;
@@ -34,26 +36,33 @@ import java.util.List;
  */
 public record WaterInCable(
         CableType type,
-        double cableMetres,
+        @Between(least = 5, most = 2000) double cableMetres,
         double startMetres,
         double soakedMetres,
         WaterDistribution picture,
-        double volumeFraction,
+        @Between(least = 0, most = WaterInCable.MOST_FRACTION) double volumeFraction,
         Water water,
-        double dryingShare,
-        double pulseSeconds) {
+        @Between(least = 0, most = 1) double dryingShare,
+        @Between(least = 1e-9, most = 1e-6) double pulseSeconds) {
 
     private static final double MOST_FRACTION = 0.5;
     private static final int POINTS = 51;
 
-    /** Refuses values that can't be. */
+    /** Checks the ranges. */
     public WaterInCable {
-        Allow.between("cableMetres", cableMetres, 5, 2000);
-        Allow.between("startMetres", startMetres, 0, cableMetres);
-        Allow.between("soakedMetres", soakedMetres, 1e-3, cableMetres - startMetres);
-        Allow.between("volumeFraction", volumeFraction, 0, MOST_FRACTION);
-        Allow.between("dryingShare", dryingShare, 0, 1);
-        Allow.between("pulseSeconds", pulseSeconds, 1e-9, 1e-6);
+        Require.components(
+                WaterInCable.class,
+                type,
+                cableMetres,
+                startMetres,
+                soakedMetres,
+                picture,
+                volumeFraction,
+                water,
+                dryingShare,
+                pulseSeconds);
+        Require.between("startMetres", startMetres, 0, cableMetres);
+        Require.between("soakedMetres", soakedMetres, 1e-3, cableMetres - startMetres);
     }
 
     /**

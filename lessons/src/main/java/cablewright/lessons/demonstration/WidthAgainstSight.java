@@ -6,6 +6,8 @@ import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.cable.hardware.TouchingConductors;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.explanation.visibility.BlindZone;
 import cablewright.simulator.explanation.visibility.EventVisibility;
 import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
@@ -36,19 +38,20 @@ import java.util.OptionalDouble;
  * @param averages how many records are averaged, 1 to 65536
  */
 public record WidthAgainstSight(
-        CableType type, double pulseSeconds, double firstMetres, double apartMetres, double reflection, int averages) {
+        CableType type,
+        @Between(least = 1e-9, most = 2e-6) double pulseSeconds,
+        @Between(least = 1, most = 1000) double firstMetres,
+        @Between(least = 0.01, most = 1000) double apartMetres,
+        @Between(least = -0.5, most = -0.001) double reflection,
+        @Between(least = 1, most = Settings.MOST_AVERAGES) int averages) {
 
     private static final double BEYOND_METRES = 20;
     private static final double MOST_REACH_METRES = 50_000;
     private static final int HALVINGS = 12;
 
-    /** Refuses values that can't be. */
+    /** Checks the ranges. */
     public WidthAgainstSight {
-        Allow.between("pulseSeconds", pulseSeconds, 1e-9, 2e-6);
-        Allow.between("firstMetres", firstMetres, 1, 1000);
-        Allow.between("apartMetres", apartMetres, 0.01, 1000);
-        Allow.between("reflection", reflection, -0.5, -0.001);
-        Allow.between("averages", averages, 1, Settings.MOST_AVERAGES);
+        Require.components(WidthAgainstSight.class, type, pulseSeconds, firstMetres, apartMetres, reflection, averages);
     }
 
     /**

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exercise;
 
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Entries;
+import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Text;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -14,13 +18,16 @@ import java.util.OptionalDouble;
  * @param mayLie whether the brief warns that they may be wrong; where they may, hardware that they lack still belongs
  */
 public record AsBuiltRecord(
-        OptionalDouble lengthMetres, List<RecordedItem> items, RecordedEnd farEnd, String note, boolean mayLie) {
+        @Above(floor = 0, most = 200_000) OptionalDouble lengthMetres,
+        @Entries(most = 500) List<RecordedItem> items,
+        RecordedEnd farEnd,
+        @Text String note,
+        boolean mayLie) {
 
     /** Copies the list and refuses values that can't be. */
     public AsBuiltRecord {
-        Require.present("lengthMetres", lengthMetres);
-        lengthMetres.ifPresent(length -> Require.above("lengthMetres", length, 0, 200_000));
-        items = Require.list("items", items, 0, 500);
+        Require.components(AsBuiltRecord.class, lengthMetres, items, farEnd, note, mayLie);
+        items = List.copyOf(items);
         Require.distinct("items", items, RecordedItem::id);
         for (int i = 1; i < items.size(); i++) {
             if (items.get(i).positionMetres() < items.get(i - 1).positionMetres()) {
@@ -28,8 +35,6 @@ public record AsBuiltRecord(
                         + items.get(i - 1).id() + "\"; list them by rising positionMetres");
             }
         }
-        Require.present("farEnd", farEnd);
-        Require.line("note", note);
     }
 
     /**

@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exercise;
 
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Entries;
+import cablewright.simulator.check.Id;
+import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Text;
 import cablewright.simulator.instrument.Settings;
 import java.time.Instant;
 import java.util.List;
@@ -20,13 +25,13 @@ import java.util.Optional;
  * @param committedAt when it was handed in
  */
 public record Attempt(
-        String exerciseId,
-        String trainee,
-        List<Flag> flags,
+        @Id String exerciseId,
+        @Text String trainee,
+        @Entries(most = Attempt.MOST_FLAGS) List<Flag> flags,
         Settings settings,
-        int hintsTaken,
-        Optional<String> predictedChoiceId,
-        Optional<String> predictedReasonId,
+        @Between(least = 0, most = 10) int hintsTaken,
+        @Id Optional<String> predictedChoiceId,
+        @Id Optional<String> predictedReasonId,
         Optional<Instant> startedAt,
         Optional<Instant> committedAt) {
 
@@ -35,18 +40,19 @@ public record Attempt(
 
     /** Copies the list and refuses values that can't be. */
     public Attempt {
-        Require.id("exerciseId", exerciseId);
-        Require.line("trainee", trainee);
-        flags = Require.list("flags", flags, 0, MOST_FLAGS);
+        Require.components(
+                Attempt.class,
+                exerciseId,
+                trainee,
+                flags,
+                settings,
+                hintsTaken,
+                predictedChoiceId,
+                predictedReasonId,
+                startedAt,
+                committedAt);
+        flags = List.copyOf(flags);
         Require.distinct("flags", flags, Flag::letter);
-        Require.present("settings", settings);
-        Require.between("hintsTaken", hintsTaken, 0, 10);
-        Require.present("predictedChoiceId", predictedChoiceId);
-        predictedChoiceId.ifPresent(id -> Require.id("predictedChoiceId", id));
-        Require.present("predictedReasonId", predictedReasonId);
-        predictedReasonId.ifPresent(id -> Require.id("predictedReasonId", id));
-        Require.present("startedAt", startedAt);
-        Require.present("committedAt", committedAt);
     }
 
     /**

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exercise;
 
+import cablewright.simulator.check.Entries;
+import cablewright.simulator.check.Id;
+import cablewright.simulator.check.Require;
 import java.util.List;
 
 /**
@@ -9,11 +12,11 @@ import java.util.List;
  * @param lessonId the lesson
  * @param attempts the attempts in the order in which they were handed in, at most 2000
  */
-public record AttemptSheet(String lessonId, List<Attempt> attempts) {
+public record AttemptSheet(@Id String lessonId, @Entries(most = 2000) List<Attempt> attempts) {
 
     /** Copies the list and refuses values that can't be. */
     public AttemptSheet {
-        Require.id("lessonId", lessonId);
-        attempts = Require.list("attempts", attempts, 0, 2000);
+        Require.components(AttemptSheet.class, lessonId, attempts);
+        attempts = List.copyOf(attempts);
     }
 }

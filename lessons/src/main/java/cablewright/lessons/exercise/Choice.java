@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exercise;
 
+import cablewright.simulator.check.Id;
+import cablewright.simulator.check.Lines;
+import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Text;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,28 +15,23 @@ import java.util.Optional;
  * @param text the answer, one line
  * @param reason shown after commit: why it is right, or where the thought goes wrong
  */
-public record Choice(String id, String text, @Lines String reason) {
+public record Choice(@Id String id, @Text String text, @Lines String reason) {
 
-    /** Refuses values that can't be. */
+    /** Checks the ranges. */
     public Choice {
-        Require.id("id", id);
-        Require.line("text", text);
-        Require.text("reason", reason);
+        Require.components(Choice.class, id, text, reason);
     }
 
     static Optional<Choice> among(List<Choice> choices, String id) {
         return choices.stream().filter(choice -> choice.id().equals(id)).findFirst();
     }
 
-    /** Copies 2 to 8 choices of which one is right, or refuses them. */
-    static List<Choice> withOneRight(List<Choice> choices, String correctChoiceId) {
-        List<Choice> copy = Require.list("choices", choices, 2, 8);
-        Require.distinct("choices", copy, Choice::id);
-        Require.id("correctChoiceId", correctChoiceId);
-        if (among(copy, correctChoiceId).isEmpty()) {
-            throw new IllegalArgumentException("correctChoiceId is \"" + correctChoiceId + "\"; allowed are "
-                    + String.join(", ", copy.stream().map(Choice::id).toList()));
+    /** Checks that every choice has an id of its own and that one of them is right. */
+    static void requireOneRight(List<Choice> choices, String correctChoiceId) {
+        Require.distinct("choices", choices, Choice::id);
+        if (among(choices, correctChoiceId).isEmpty()) {
+            throw new IllegalArgumentException("correctChoiceId is \"" + correctChoiceId + "\"; allowed is "
+                    + String.join(", ", choices.stream().map(Choice::id).toList()));
         }
-        return copy;
     }
 }

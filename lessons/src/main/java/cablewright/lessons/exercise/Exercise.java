@@ -2,6 +2,12 @@
 package cablewright.lessons.exercise;
 
 import cablewright.simulator.cable.Cable;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Entries;
+import cablewright.simulator.check.Id;
+import cablewright.simulator.check.Lines;
+import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Text;
 import cablewright.simulator.instrument.Instrument;
 import java.util.List;
 import java.util.Optional;
@@ -28,17 +34,17 @@ import java.util.OptionalDouble;
  * @param endIsGiven whether the end of the line is known and need not be flagged
  */
 public record Exercise(
-        String id,
-        String title,
+        @Id String id,
+        @Text String title,
         @Lines String brief,
-        List<Caution> cautions,
+        @Entries(least = 1, most = 7, distinct = true) List<Caution> cautions,
         Cable cable,
         AsBuiltRecord record,
         Instrument instrument,
         Start start,
         Permitted permitted,
-        OptionalDouble toleranceMetres,
-        List<Hint> hints,
+        @Above(floor = 0, most = 10_000) OptionalDouble toleranceMetres,
+        @Entries(most = 10) List<Hint> hints,
         @Lines String explanation,
         Optional<Prediction> prediction,
         long noiseSeed,
@@ -49,29 +55,34 @@ public record Exercise(
 
     /** Copies the lists and refuses an exercise that can't be set. */
     public Exercise {
-        Require.id("id", id);
-        Require.line("title", title);
-        Require.text("brief", brief);
-        cautions = Require.list("cautions", cautions, 1, Caution.values().length);
-        Require.distinct("cautions", cautions, Caution::toString);
+        Require.components(
+                Exercise.class,
+                id,
+                title,
+                brief,
+                cautions,
+                cable,
+                record,
+                instrument,
+                start,
+                permitted,
+                toleranceMetres,
+                hints,
+                explanation,
+                prediction,
+                noiseSeed,
+                endIsGiven);
+        cautions = List.copyOf(cautions);
         if (cautions.get(cautions.size() - 1) != Caution.LOCAL_CODES) {
             throw new IllegalArgumentException("cautions end with " + cautions.get(cautions.size() - 1)
                     + "; they must end with " + Caution.LOCAL_CODES);
         }
-        Require.list("events of the cable", Require.present("cable", cable).events(), 0, MOST_EVENTS);
-        Require.present("record", record);
-        Require.present("instrument", instrument);
-        Require.present("start", start);
-        Require.present("permitted", permitted);
+        Require.between("the number of events of the cable", cable.events().size(), 0, MOST_EVENTS);
         if (!permitted.allows(start.settings(), start.end())) {
             throw new IllegalArgumentException(
                     "start is not permitted; each of its settings must be among the choices of permitted");
         }
-        Require.present("toleranceMetres", toleranceMetres);
-        toleranceMetres.ifPresent(metres -> Require.above("toleranceMetres", metres, 0, 10_000));
-        hints = Require.list("hints", hints, 0, 10);
-        Require.text("explanation", explanation);
-        Require.present("prediction", prediction);
+        hints = List.copyOf(hints);
     }
 
     /**

@@ -3,6 +3,10 @@ package cablewright.lessons.exercise;
 
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Matches;
+import cablewright.simulator.check.Require;
+import cablewright.simulator.instrument.SettableVelocity;
 import java.util.OptionalDouble;
 
 /**
@@ -17,27 +21,19 @@ import java.util.OptionalDouble;
  * @param velocityFraction velocity that was set, over that of light, 0.05 to 1
  */
 public record Flag(
-        String letter,
+        @Matches(pattern = "[A-Z]{1,3}", words = "1 to 3 capital letters") String letter,
         LineEnd end,
-        double startMetres,
-        OptionalDouble endMetres,
+        @Between(least = 0, most = Flag.MOST_METRES) double startMetres,
+        @Between(least = 0, most = Flag.MOST_METRES) OptionalDouble endMetres,
         EventKind kind,
         Verdict verdict,
-        double velocityFraction) {
+        @SettableVelocity double velocityFraction) {
 
     private static final double MOST_METRES = 200_000;
 
-    /** Refuses values that can't be. */
+    /** Checks the ranges. */
     public Flag {
-        if (letter == null || !letter.matches("[A-Z]{1,3}")) {
-            throw new IllegalArgumentException("letter is \"" + letter + "\"; it needs 1 to 3 capital letters");
-        }
-        Require.present("end", end);
-        Require.between("startMetres", startMetres, 0, MOST_METRES);
-        Require.present("endMetres", endMetres);
+        Require.components(Flag.class, letter, end, startMetres, endMetres, kind, verdict, velocityFraction);
         endMetres.ifPresent(metres -> Require.between("endMetres", metres, startMetres, MOST_METRES));
-        Require.present("kind", kind);
-        Require.present("verdict", verdict);
-        Require.between("velocityFraction", velocityFraction, 0.05, 1);
     }
 }

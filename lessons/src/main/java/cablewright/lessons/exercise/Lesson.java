@@ -1,6 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exercise;
 
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Entries;
+import cablewright.simulator.check.Id;
+import cablewright.simulator.check.Lines;
+import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Text;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,27 +22,23 @@ import java.util.Optional;
  * @param pages pages before, between and behind the exercises, in order, at most 200
  */
 public record Lesson(
-        String id,
-        String title,
+        @Id String id,
+        @Text String title,
         @Lines String introduction,
-        String worldNote,
-        double passMarkFraction,
-        List<Exercise> exercises,
-        List<LessonPage> pages) {
+        @Text String worldNote,
+        @Between(least = 0, most = 1) double passMarkFraction,
+        @Entries(least = 1, most = Lesson.MOST_EXERCISES) List<Exercise> exercises,
+        @Entries(most = 200) List<LessonPage> pages) {
 
     /** Most exercises of a lesson. */
     public static final int MOST_EXERCISES = 200;
 
     /** Copies the lists and refuses values that can't be. */
     public Lesson {
-        Require.id("id", id);
-        Require.line("title", title);
-        Require.text("introduction", introduction);
-        Require.line("worldNote", worldNote);
-        Require.between("passMarkFraction", passMarkFraction, 0, 1);
-        exercises = Require.list("exercises", exercises, 1, MOST_EXERCISES);
+        Require.components(Lesson.class, id, title, introduction, worldNote, passMarkFraction, exercises, pages);
+        exercises = List.copyOf(exercises);
         Require.distinct("exercises", exercises, Exercise::id);
-        pages = Require.list("pages", pages, 0, 200);
+        pages = List.copyOf(pages);
         Require.distinct("pages", pages, LessonPage::id);
         int before = 0;
         for (LessonPage page : pages) {

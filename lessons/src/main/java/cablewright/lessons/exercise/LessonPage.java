@@ -1,6 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exercise;
 
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Entries;
+import cablewright.simulator.check.Id;
+import cablewright.simulator.check.Lines;
+import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Text;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,11 +23,11 @@ import java.util.Optional;
  * @param prediction what is asked before text and pictures are shown
  */
 public record LessonPage(
-        String id,
-        int exercisesBefore,
-        String title,
+        @Id String id,
+        @Between(least = 0, most = Lesson.MOST_EXERCISES) int exercisesBefore,
+        @Text String title,
         @Lines String text,
-        List<Picture> pictures,
+        @Entries(most = LessonPage.MOST_PICTURES) List<Picture> pictures,
         Optional<Prediction> prediction) {
 
     /** Most pictures of a page. */
@@ -29,11 +35,7 @@ public record LessonPage(
 
     /** Copies the list and refuses values that can't be. */
     public LessonPage {
-        Require.id("id", id);
-        Require.between("exercisesBefore", exercisesBefore, 0, Lesson.MOST_EXERCISES);
-        Require.line("title", title);
-        Require.text("text", text);
-        pictures = Require.list("pictures", pictures, 0, MOST_PICTURES);
-        Require.present("prediction", prediction);
+        Require.components(LessonPage.class, id, exercisesBefore, title, text, pictures, prediction);
+        pictures = List.copyOf(pictures);
     }
 }

@@ -2,6 +2,11 @@
 package cablewright.lessons.exercise;
 
 import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.check.Entries;
+import cablewright.simulator.check.Require;
+import cablewright.simulator.instrument.SettableAverages;
+import cablewright.simulator.instrument.SettableGain;
+import cablewright.simulator.instrument.SettableRange;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.wave.Stimulus;
 import java.util.Comparator;
@@ -19,41 +24,36 @@ import java.util.List;
  * @param ends ends from which the line may be tested, 1 or 2
  */
 public record Permitted(
-        List<Stimulus> stimuli,
+        @Entries(least = 1, most = Permitted.MOST_CHOICES, distinct = true) List<Stimulus> stimuli,
         VelocityRule velocity,
-        List<Double> rangesMetres,
-        List<Double> gainsDecibels,
-        List<Integer> averages,
-        List<LineEnd> ends) {
+        @Entries(least = 1, most = Permitted.MOST_CHOICES, distinct = true) @SettableRange List<Double> rangesMetres,
+        @Entries(least = 1, most = Permitted.MOST_CHOICES, distinct = true) @SettableGain List<Double> gainsDecibels,
+        @Entries(least = 1, most = Permitted.MOST_CHOICES, distinct = true) @SettableAverages List<Integer> averages,
+        @Entries(least = 1, most = 2, distinct = true) List<LineEnd> ends) {
 
     /** Most choices of one setting. */
     public static final int MOST_CHOICES = 12;
 
     /** Copies the lists and refuses choices that can't be. */
     public Permitted {
-        stimuli = Require.list("stimuli", stimuli, 1, MOST_CHOICES);
-        Require.distinct("stimuli", stimuli, Stimulus::toString);
-        Require.present("velocity", velocity);
-        rangesMetres = rising("rangesMetres", rangesMetres, 0.1, 200_000);
-        gainsDecibels = rising("gainsDecibels", gainsDecibels, 0, 80);
-        averages = Require.list("averages", averages, 1, MOST_CHOICES);
-        rising("averages", averages.stream().map(Integer::doubleValue).toList(), 1, Settings.MOST_AVERAGES);
-        ends = Require.list("ends", ends, 1, 2);
-        Require.distinct("ends", ends, LineEnd::toString);
+        Require.components(Permitted.class, stimuli, velocity, rangesMetres, gainsDecibels, averages, ends);
+        stimuli = List.copyOf(stimuli);
+        rangesMetres = List.copyOf(rangesMetres);
+        gainsDecibels = List.copyOf(gainsDecibels);
+        averages = List.copyOf(averages);
+        ends = List.copyOf(ends);
+        requireRising("rangesMetres", rangesMetres);
+        requireRising("gainsDecibels", gainsDecibels);
+        requireRising("averages", averages);
     }
 
-    private static List<Double> rising(String field, List<Double> values, double least, double most) {
-        List<Double> copy = Require.list(field, values, 1, MOST_CHOICES);
-        double before = Double.NEGATIVE_INFINITY;
-        for (double value : copy) {
-            Require.between(field, value, least, most);
-            if (value <= before) {
+    private static void requireRising(String field, List<? extends Number> values) {
+        for (int i = 1; i < values.size(); i++) {
+            if (values.get(i).doubleValue() <= values.get(i - 1).doubleValue()) {
                 throw new IllegalArgumentException(
-                        field + " has " + value + " after " + before + "; list the choices rising");
+                        field + " has " + values.get(i) + " after " + values.get(i - 1) + "; list the choices rising");
             }
-            before = value;
         }
-        return copy;
     }
 
     /**

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exercise;
 
+import cablewright.simulator.check.Lines;
+import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Text;
 import java.nio.charset.StandardCharsets;
 import java.util.Base64;
 
@@ -10,7 +13,7 @@ import java.util.Base64;
  * @param caption what it shows, one line; read to those who can't see it
  * @param data a PNG or JPEG file of at most 1000000 bytes and 8000000 pixels, in lines of Base64 (RFC 4648)
  */
-public record Picture(String caption, @Lines String data) {
+public record Picture(@Text String caption, @Lines(most = Picture.MOST_CHARACTERS) String data) {
 
     /** Most bytes of a picture's file. */
     public static final int MOST_BYTES = 1_000_000;
@@ -18,14 +21,17 @@ public record Picture(String caption, @Lines String data) {
     /** Most pixels of a picture: more would stop the window while they are decoded. */
     public static final int MOST_PIXELS = 8_000_000;
 
+    /** Most characters of its file in Base64, which holds 3 bytes in 4 characters, and of the line feeds between. */
+    static final int MOST_CHARACTERS = MOST_BYTES / 3 * 4 + 100_000;
+
     private static final int MOST_SIDE = 10_000;
     private static final int LINE = 1000;
-    private static final String ALLOWED = "; it needs a PNG or JPEG file of at most " + MOST_BYTES + " bytes in Base64";
+    private static final String ALLOWED =
+            "; allowed is a PNG or JPEG file of at most " + MOST_BYTES + " bytes in Base64";
 
-    /** Refuses values that can't be. */
+    /** Checks the ranges. */
     public Picture {
-        Require.line("caption", caption);
-        Require.present("data", data);
+        Require.components(Picture.class, caption, data);
         byte[] bytes = decoded(data);
         if (bytes.length > MOST_BYTES) {
             throw new IllegalArgumentException("data has " + bytes.length + " bytes" + ALLOWED);

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exercise;
 
+import cablewright.simulator.check.Entries;
+import cablewright.simulator.check.Id;
+import cablewright.simulator.check.Lines;
+import cablewright.simulator.check.Require;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,17 +19,16 @@ import java.util.Optional;
  */
 public record Prediction(
         @Lines String question,
-        List<Choice> choices,
-        String correctChoiceId,
+        @Entries(least = 2, most = 8) List<Choice> choices,
+        @Id String correctChoiceId,
         Optional<Reasons> reasons,
         @Lines String explanation) {
 
     /** Copies the list and refuses a question that can't be answered. */
     public Prediction {
-        Require.text("question", question);
-        choices = Choice.withOneRight(choices, correctChoiceId);
-        Require.present("reasons", reasons);
-        Require.text("explanation", explanation);
+        Require.components(Prediction.class, question, choices, correctChoiceId, reasons, explanation);
+        choices = List.copyOf(choices);
+        Choice.requireOneRight(choices, correctChoiceId);
     }
 
     /**

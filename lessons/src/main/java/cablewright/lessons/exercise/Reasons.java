@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exercise;
 
+import cablewright.simulator.check.Entries;
+import cablewright.simulator.check.Id;
+import cablewright.simulator.check.Require;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,11 +15,13 @@ import java.util.Optional;
  * @param choices 2 to 8 reasons
  * @param correctChoiceId id of the right one
  */
-public record Reasons(List<Choice> choices, String correctChoiceId) {
+public record Reasons(@Entries(least = 2, most = 8) List<Choice> choices, @Id String correctChoiceId) {
 
     /** Copies the list and refuses reasons of which none is right. */
     public Reasons {
-        choices = Choice.withOneRight(choices, correctChoiceId);
+        Require.components(Reasons.class, choices, correctChoiceId);
+        choices = List.copyOf(choices);
+        Choice.requireOneRight(choices, correctChoiceId);
     }
 
     /**

@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exercise;
 
+import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Text;
+
 /**
  * What the drawings say the line ends in.
  *
  * @param kind what it is
  * @param label the drawing's words, such as "75 Ω terminator at the lamp house"
  */
-public record RecordedEnd(Kind kind, String label) {
+public record RecordedEnd(Kind kind, @Text String label) {
 
     /** What a line can be drawn to end in. */
     public enum Kind {
@@ -23,9 +26,8 @@ public record RecordedEnd(Kind kind, String label) {
         NOT_SAID
     }
 
-    /** Refuses values that can't be. */
+    /** Checks the ranges. */
     public RecordedEnd {
-        Require.present("kind", kind);
-        Require.line("label", label);
+        Require.components(RecordedEnd.class, kind, label);
     }
 }

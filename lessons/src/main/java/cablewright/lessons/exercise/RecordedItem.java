@@ -2,6 +2,10 @@
 package cablewright.lessons.exercise;
 
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Id;
+import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Text;
 
 /**
  * One thing that the drawings say is in the line. Where it stands for an event of the cable, both have the same id: that is
@@ -12,13 +16,11 @@ import cablewright.simulator.cable.EventKind;
  * @param kind what the drawing says it is
  * @param label the drawing's words, such as "splice S2, pole 14"
  */
-public record RecordedItem(String id, double positionMetres, EventKind kind, String label) {
+public record RecordedItem(
+        @Id String id, @Between(least = 0, most = 200_000) double positionMetres, EventKind kind, @Text String label) {
 
-    /** Refuses values that can't be. */
+    /** Checks the ranges. */
     public RecordedItem {
-        Require.id("id", id);
-        Require.between("positionMetres", positionMetres, 0, 200_000);
-        Require.present("kind", kind);
-        Require.line("label", label);
+        Require.components(RecordedItem.class, id, positionMetres, kind, label);
     }
 }

@@ -2,6 +2,7 @@
 package cablewright.lessons.exercise;
 
 import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.instrument.Settings;
 
 /**
@@ -14,7 +15,6 @@ public record Start(Settings settings, LineEnd end) {
 
     /** Refuses missing values. */
     public Start {
-        Require.present("settings", settings);
-        Require.present("end", end);
+        Require.components(Start.class, settings, end);
     }
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exercise;
 
+import cablewright.simulator.check.Require;
+import cablewright.simulator.instrument.SettableVelocity;
 import java.util.OptionalDouble;
 
 /**
@@ -10,13 +12,15 @@ import java.util.OptionalDouble;
  * @param mostFraction most that may be set; equal to the least where it is fixed
  * @param statedFraction what the brief states; absent where the trainee has to find it
  */
-public record VelocityRule(double leastFraction, double mostFraction, OptionalDouble statedFraction) {
+public record VelocityRule(
+        @SettableVelocity double leastFraction,
+        @SettableVelocity double mostFraction,
+        @SettableVelocity OptionalDouble statedFraction) {
 
     /** Refuses a range that can't be, and a stated velocity that can't be set. */
     public VelocityRule {
-        Require.between("leastFraction", leastFraction, 0.05, 1);
+        Require.components(VelocityRule.class, leastFraction, mostFraction, statedFraction);
         Require.between("mostFraction", mostFraction, leastFraction, 1);
-        Require.present("statedFraction", statedFraction);
         statedFraction.ifPresent(stated -> Require.between("statedFraction", stated, leastFraction, mostFraction));
     }
 

@@ -5,6 +5,10 @@ import cablewright.lessons.exercise.AttemptSheet;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.file.FileFault;
+import cablewright.lessons.format.codec.At;
+import cablewright.lessons.format.codec.Codecs;
+import cablewright.lessons.format.codec.ReadingState;
+import cablewright.lessons.format.codec.Shown;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.file.PlainFile;
 import cablewright.simulator.line.CableType;
@@ -182,7 +186,7 @@ public final class DocumentReader {
         readTypes(root, reading);
         Optional<Object> content = Optional.empty();
         if (root.has(kind.field())) {
-            content = codecs.content(kind).read(root.get(kind.field()), At.ROOT.field(kind.field()), reading);
+            content = codecs.content(kind.content()).read(root.get(kind.field()), At.ROOT.field(kind.field()), reading);
         } else {
             reading.problem(At.ROOT.field(kind.field()), "is missing", "it must be given");
         }

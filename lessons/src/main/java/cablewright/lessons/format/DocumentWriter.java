@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.format;
 
+import cablewright.lessons.format.codec.Codecs;
 import cablewright.simulator.line.CableType;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -64,7 +65,7 @@ public final class DocumentWriter {
                 codecs.types().write(types, out);
             }
             out.writeFieldName(document.kind().field());
-            codecs.content(document.kind()).write(document.content(), out);
+            codecs.content(document.kind().content()).write(document.content(), out);
             out.writeEndObject();
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.format;
 
+import cablewright.lessons.exercise.AttemptSheet;
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Lesson;
+import cablewright.simulator.cable.Cable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -12,13 +16,13 @@ import java.util.stream.Collectors;
 /** The kinds of file, each with its name in the field "format", its field of content and its schema. */
 public enum FileKind {
     /** A cable. */
-    CABLE("cablewright-cable", "cable", "cable"),
+    CABLE("cablewright-cable", "cable", "cable", Cable.class),
     /** An exercise. */
-    EXERCISE("cablewright-exercise", "exercise", "exercise"),
+    EXERCISE("cablewright-exercise", "exercise", "exercise", Exercise.class),
     /** A lesson with its exercises. */
-    LESSON("cablewright-lesson", "lesson", "lesson"),
+    LESSON("cablewright-lesson", "lesson", "lesson", Lesson.class),
     /** Attempts of one person at one lesson. */
-    ATTEMPTS("cablewright-attempts", "attempts", "attempts sheet");
+    ATTEMPTS("cablewright-attempts", "attempts", "attempts sheet", AttemptSheet.class);
 
     /** The version that is written; earlier ones, once there are any, stay readable. */
     public static final int VERSION = 1;
@@ -26,11 +30,13 @@ public enum FileKind {
     private final String format;
     private final String field;
     private final String word;
+    private final Class<?> content;
 
-    FileKind(String format, String field, String word) {
+    FileKind(String format, String field, String word, Class<?> content) {
         this.format = format;
         this.field = field;
         this.word = word;
+        this.content = content;
     }
 
     /**
@@ -45,6 +51,11 @@ public enum FileKind {
     /** Name of the field that holds the content. */
     String field() {
         return field;
+    }
+
+    /** The record of its content. */
+    Class<?> content() {
+        return content;
     }
 
     /** What people call it. */

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.format;
 
+import cablewright.lessons.format.codec.FormatProblem;
+import cablewright.lessons.format.codec.Shown;
 import java.util.List;
 
 /** A file that can't be used, with everything that is wrong with it in words. */

@@ -16,7 +16,7 @@ public record Parameter(String name, double from, double to, int count, boolean 
     private static final int MOST_VALUES = 100_000;
     private static final int MOST_NAME = 200;
 
-    /** Refuses values that can't be. */
+    /** Checks the ranges. */
     public Parameter {
         if (name == null
                 || name.length() > MOST_NAME

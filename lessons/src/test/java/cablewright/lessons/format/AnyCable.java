@@ -65,7 +65,7 @@ import java.util.random.RandomGenerator;
 /** Draws cables of every kind that the model can hold. */
 final class AnyCable {
 
-    private static final String TITLE_CHARACTERS = "aé\"\\/\t\nΩ😀 z9";
+    private static final String TITLE_CHARACTERS = "aé\"\\/Ω😀 z9";
 
     private final RandomGenerator random;
     private int nextId;

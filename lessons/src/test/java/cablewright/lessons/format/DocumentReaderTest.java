@@ -62,7 +62,7 @@ class DocumentReaderTest {
     void aNegativeLengthIsRefusedWithPlaceValueAndWhatIsAllowed() {
         requireBothRefuse(
                 SOUND.replace("133", "-133"),
-                "cable.runs[0].lengthMetres is -133; it must be greater than 0 and at most 100000.");
+                "cable.runs[0].lengthMetres is -133; allowed is above 0, at most 100000.");
     }
 
     @Test
@@ -232,7 +232,7 @@ class DocumentReaderTest {
                     .append("\", \"positionMetres\": 50}");
         }
         assertTrue(refusal(withEvent(events.toString()))
-                .contains("cable.events has 15000 entries; a cable has at most 10000 events"));
+                .contains("cable.events has 15000 entries; allowed is 0 to 10000"));
         assertTrue(refusal(withEvent("1" + ",1".repeat(3_000_000))).contains("is not like any file of ours"));
     }
 

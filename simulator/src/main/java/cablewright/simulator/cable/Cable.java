@@ -1,7 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable;
 
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Entries;
+import cablewright.simulator.check.Readable;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Text;
+import cablewright.simulator.check.Usual;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashSet;
@@ -23,7 +28,12 @@ import java.util.Set;
  * @param testLead the lead between instrument and cable, if there is one
  */
 public record Cable(
-        String title, List<Run> runs, List<Event> events, FarEnd farEnd, double celsius, Optional<TestLead> testLead) {
+        @Text String title,
+        @Entries(least = 1, most = Cable.MOST_RUNS) List<Run> runs,
+        @Entries(most = Cable.MOST_EVENTS) List<Event> events,
+        FarEnd farEnd,
+        @Between(least = -60, most = 150) @Usual(from = -40, to = 60) double celsius,
+        Optional<TestLead> testLead) {
 
     /** Longest cable [m]. */
     public static final double MOST_METRES = 100_000;
@@ -44,20 +54,9 @@ public record Cable(
 
     /** Copies the lists and refuses a cable that can't exist. */
     public Cable {
-        Require.text("title", title);
-        runs = List.copyOf(Require.present("runs", runs));
-        events = List.copyOf(Require.present("events", events));
-        Require.present("farEnd", farEnd);
-        Require.between("celsius", celsius, -60, 150);
-        Require.present("testLead", testLead);
-        if (runs.isEmpty() || runs.size() > MOST_RUNS) {
-            throw new IllegalArgumentException(
-                    "runs has " + runs.size() + " entries; a cable has 1 to " + MOST_RUNS + " runs");
-        }
-        if (events.size() > MOST_EVENTS) {
-            throw new IllegalArgumentException(
-                    "events has " + events.size() + " entries; a cable has at most " + MOST_EVENTS + " events");
-        }
+        Require.components(Cable.class, title, runs, events, farEnd, celsius, testLead);
+        runs = List.copyOf(runs);
+        events = List.copyOf(events);
         double length = Require.above("the length of all runs", lengthOf(runs), 0, MOST_METRES);
         requireEventsWithin(events, length);
         if (branchDepth(events) > MOST_BRANCH_DEPTH) {
@@ -86,8 +85,9 @@ public record Cable(
                         "id \"" + event.id() + "\" is used by two events; each event needs a name of its own");
             }
             if (event.startMetres() > length * (1 + SLACK) || event.endMetres() > length * (1 + SLACK)) {
-                throw new IllegalArgumentException("event \"" + event.id() + "\" reaches " + event.endMetres()
-                        + " m; the cable is only " + length + " m long");
+                throw new IllegalArgumentException(
+                        "event \"" + event.id() + "\" reaches " + Readable.number(event.endMetres(), length)
+                                + " m; the cable is only " + Readable.number(length, event.endMetres()) + " m long");
             }
         }
         events.forEach(event -> event.requireRoom(length, events));

@@ -21,7 +21,7 @@ public sealed interface FarEnd {
     record Terminated(Lumped load) implements FarEnd {
         /** Refuses a missing load. */
         public Terminated {
-            Require.present("load", load);
+            Require.components(Terminated.class, load);
         }
 
         /**
@@ -43,7 +43,7 @@ public sealed interface FarEnd {
     record Endless(CableType type) implements FarEnd {
         /** Refuses a missing type. */
         public Endless {
-            Require.present("type", type);
+            Require.components(Endless.class, type);
         }
     }
 }

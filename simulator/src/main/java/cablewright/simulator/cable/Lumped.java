@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable;
 
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import java.util.OptionalDouble;
 
 /**
@@ -17,12 +20,12 @@ import java.util.OptionalDouble;
  */
 public record Lumped(
         Joined joined,
-        OptionalDouble resistanceOhms,
-        OptionalDouble inductanceHenries,
-        OptionalDouble capacitanceFarads) {
-
-    private static final double MOST_OHMS = 1e12;
-    private static final double MOST_HENRIES = 1e3;
+        @Between(least = 0, most = 1e12) @Usual(from = 0.1, to = 100_000, byFactors = true)
+                OptionalDouble resistanceOhms,
+        @Between(least = 0, most = 1e3) @Usual(from = 1e-9, to = 0.1, byFactors = true)
+                OptionalDouble inductanceHenries,
+        @Above(floor = 0, most = 1) @Usual(from = 1e-13, to = 1e-6, byFactors = true)
+                OptionalDouble capacitanceFarads) {
 
     /** How the parts of an element are joined. */
     public enum Joined {
@@ -34,17 +37,11 @@ public record Lumped(
 
     /** Refuses an element with no part, or with a part out of bounds. */
     public Lumped {
-        Require.present("joined", joined);
-        Require.present("resistanceOhms", resistanceOhms);
-        Require.present("inductanceHenries", inductanceHenries);
-        Require.present("capacitanceFarads", capacitanceFarads);
+        Require.components(Lumped.class, joined, resistanceOhms, inductanceHenries, capacitanceFarads);
         if (resistanceOhms.isEmpty() && inductanceHenries.isEmpty() && capacitanceFarads.isEmpty()) {
             throw new IllegalArgumentException(
                     "an element has no part; give resistanceOhms, inductanceHenries or capacitanceFarads");
         }
-        resistanceOhms.ifPresent(r -> Require.between("resistanceOhms", r, 0, MOST_OHMS));
-        inductanceHenries.ifPresent(l -> Require.between("inductanceHenries", l, 0, MOST_HENRIES));
-        capacitanceFarads.ifPresent(c -> Require.above("capacitanceFarads", c, 0, 1));
     }
 
     /**

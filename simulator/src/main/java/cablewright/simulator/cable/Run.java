@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable;
 
+import cablewright.simulator.check.Above;
 import cablewright.simulator.check.Require;
 import cablewright.simulator.line.CableType;
 
@@ -10,14 +11,13 @@ import cablewright.simulator.line.CableType;
  * @param type the type of cable
  * @param lengthMetres its length [m], above 0 to {@value #MOST_METRES}
  */
-public record Run(CableType type, double lengthMetres) {
+public record Run(CableType type, @Above(floor = 0, most = MOST_METRES) double lengthMetres) {
 
     /** Longest run [m]. */
     public static final double MOST_METRES = 100_000;
 
     /** Refuses a missing type and an impossible length. */
     public Run {
-        Require.present("type", type);
-        Require.above("lengthMetres", lengthMetres, 0, MOST_METRES);
+        Require.components(Run.class, type, lengthMetres);
     }
 }

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.crosssection;
 
+import cablewright.simulator.check.Require;
 import cablewright.simulator.crosssection.surface.TubeShield;
-import cablewright.simulator.material.Limits;
 import java.util.OptionalDouble;
 
 /**
@@ -59,7 +59,7 @@ public final class BentTube {
      * @throws IllegalArgumentException for anything but a coax
      */
     public static CrossSection bent(CrossSection section, double tightness) {
-        Limits.within("tightness", tightness, 0, 1000);
+        Require.between("tightness", tightness, 0, 1000);
         CrossSection coax = section instanceof FittedSection sheet ? sheet.equivalent() : section;
         if (!(coax instanceof CoaxSection)) {
             throw new IllegalArgumentException(

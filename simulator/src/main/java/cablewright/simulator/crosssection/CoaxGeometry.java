@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.crosssection;
 
-import cablewright.simulator.material.Limits;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Below;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.material.PhysicalConstants;
 
 /**
@@ -28,23 +31,22 @@ import cablewright.simulator.material.PhysicalConstants;
  * @param impedanceFactor what unevenness multiplies L by and divides C by
  */
 public record CoaxGeometry(
-        double coreDiameterMetres,
-        double outerDiameterMetres,
-        double eccentricity,
-        double pressedDepthFraction,
-        double impedanceFactor) {
+        @Above(floor = 0) double coreDiameterMetres,
+        @Above(floor = 0) double outerDiameterMetres,
+        @Below(least = 0, ceiling = 1) double eccentricity,
+        @Below(least = 0, ceiling = 1) double pressedDepthFraction,
+        @Between(least = 0.05, most = 20) double impedanceFactor) {
 
     // Rejects circles that can't exist.
     public CoaxGeometry {
-        Limits.positive("coreDiameterMetres", coreDiameterMetres);
-        Limits.require(
-                outerDiameterMetres > coreDiameterMetres && Double.isFinite(outerDiameterMetres),
-                "outerDiameterMetres",
+        Require.components(
+                CoaxGeometry.class,
+                coreDiameterMetres,
                 outerDiameterMetres,
-                "more than coreDiameterMetres, " + coreDiameterMetres);
-        Limits.below("eccentricity", eccentricity, 0, 1);
-        Limits.below("pressedDepthFraction", pressedDepthFraction, 0, 1);
-        Limits.within("impedanceFactor", impedanceFactor, 0.05, 20);
+                eccentricity,
+                pressedDepthFraction,
+                impedanceFactor);
+        Require.above("outerDiameterMetres", outerDiameterMetres, coreDiameterMetres);
     }
 
     /**
@@ -58,13 +60,13 @@ public record CoaxGeometry(
     }
 
     CoaxGeometry pressed(double depthFraction) {
-        Limits.below("depthFraction", depthFraction, 0, 1);
+        Require.below("depthFraction", depthFraction, 0, 1);
         double depth = pressedDepthFraction + depthFraction - pressedDepthFraction * depthFraction;
         return new CoaxGeometry(coreDiameterMetres, outerDiameterMetres, eccentricity, depth, impedanceFactor);
     }
 
     CoaxGeometry shifted(double moreEccentricity) {
-        Limits.below("eccentricity", moreEccentricity, 0, 1);
+        Require.below("eccentricity", moreEccentricity, 0, 1);
         double both = eccentricity + moreEccentricity - eccentricity * moreEccentricity;
         return new CoaxGeometry(coreDiameterMetres, outerDiameterMetres, both, pressedDepthFraction, impedanceFactor);
     }

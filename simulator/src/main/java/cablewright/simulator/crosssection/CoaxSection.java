@@ -1,19 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.crosssection;
 
+import cablewright.simulator.check.Require;
 import cablewright.simulator.crosssection.surface.RoundWire;
 import cablewright.simulator.crosssection.surface.SurfaceImpedance;
 import cablewright.simulator.crosssection.surface.TubeShield;
 import cablewright.simulator.material.Conductor;
 import cablewright.simulator.material.Dielectric;
-import cablewright.simulator.material.Limits;
 import cablewright.simulator.material.PhysicalConstants;
 import cablewright.simulator.material.Water;
 import cablewright.simulator.notice.Notice;
 import cablewright.simulator.notice.NoticeKind;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -46,11 +45,7 @@ public record CoaxSection(
 
     // Rejects missing parts.
     public CoaxSection {
-        Objects.requireNonNull(core, "core");
-        Objects.requireNonNull(shield, "shield");
-        Objects.requireNonNull(dielectric, "dielectric");
-        Objects.requireNonNull(geometry, "geometry");
-        Objects.requireNonNull(surroundings, "surroundings");
+        Require.components(CoaxSection.class, core, shield, dielectric, geometry, surroundings);
     }
 
     /**
@@ -187,7 +182,7 @@ public record CoaxSection(
 
     @Override
     public CoaxSection scaled(double relativeImpedance) {
-        Limits.within("relativeImpedance", relativeImpedance, 0.05, 20);
+        Require.between("relativeImpedance", relativeImpedance, 0.05, 20);
         return with(geometry.scaled(relativeImpedance));
     }
 
@@ -207,7 +202,7 @@ public record CoaxSection(
         WetSurroundings wetter = surroundings.with(new WaterContent(picture, volumeFraction, water));
         double films = wetter.filmFraction(WaterDistribution.FILM_ON_CORE)
                 + wetter.filmFraction(WaterDistribution.FILM_UNDER_SHIELD);
-        Limits.require(
+        Require.that(
                 films <= 1, "volumeFraction", volumeFraction, "what keeps both films together within 1, not " + films);
         return new CoaxSection(core, shield, dielectric, geometry, wetter);
     }

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.crosssection;
 
-import cablewright.simulator.material.Limits;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.material.PhysicalConstants;
 import cablewright.simulator.material.Water;
 import cablewright.simulator.notice.Notice;
@@ -25,21 +27,24 @@ import java.util.List;
  * @param relaxations Debye terms, may be empty
  */
 public record ConstantsSection(
-        double resistanceOhmsPerMetre,
-        double inductanceHenriesPerMetre,
-        double skinOhmsPerMetrePerRootRadian,
-        double conductanceSiemensPerMetre,
-        double capacitanceFaradsPerMetre,
+        @Between(least = 0) double resistanceOhmsPerMetre,
+        @Above(floor = 0) double inductanceHenriesPerMetre,
+        @Between(least = 0) double skinOhmsPerMetrePerRootRadian,
+        @Between(least = 0) double conductanceSiemensPerMetre,
+        @Above(floor = 0) double capacitanceFaradsPerMetre,
         List<DebyeTerm> relaxations)
         implements CrossSection {
 
     // Rejects a line that can't exist and keeps its own list.
     public ConstantsSection {
-        Limits.notNegative("resistanceOhmsPerMetre", resistanceOhmsPerMetre);
-        Limits.positive("inductanceHenriesPerMetre", inductanceHenriesPerMetre);
-        Limits.notNegative("skinOhmsPerMetrePerRootRadian", skinOhmsPerMetrePerRootRadian);
-        Limits.notNegative("conductanceSiemensPerMetre", conductanceSiemensPerMetre);
-        Limits.positive("capacitanceFaradsPerMetre", capacitanceFaradsPerMetre);
+        Require.components(
+                ConstantsSection.class,
+                resistanceOhmsPerMetre,
+                inductanceHenriesPerMetre,
+                skinOhmsPerMetrePerRootRadian,
+                conductanceSiemensPerMetre,
+                capacitanceFaradsPerMetre,
+                relaxations);
         relaxations = List.copyOf(relaxations);
     }
 
@@ -51,8 +56,8 @@ public record ConstantsSection(
      * @return the line
      */
     public static ConstantsSection lossless(double impedanceOhms, double velocityFraction) {
-        Limits.positive("impedanceOhms", impedanceOhms);
-        Limits.require(
+        Require.above("impedanceOhms", impedanceOhms, 0);
+        Require.that(
                 velocityFraction > 0 && velocityFraction <= 1,
                 "velocityFraction",
                 velocityFraction,
@@ -137,7 +142,7 @@ public record ConstantsSection(
 
     @Override
     public ConstantsSection scaled(double relativeImpedance) {
-        double r = Limits.within("relativeImpedance", relativeImpedance, 0.05, 20);
+        double r = Require.between("relativeImpedance", relativeImpedance, 0.05, 20);
         List<DebyeTerm> terms = new ArrayList<>();
         for (DebyeTerm term : relaxations) {
             terms.add(new DebyeTerm(term.capacitanceFaradsPerMetre() / r, term.relaxationSeconds()));

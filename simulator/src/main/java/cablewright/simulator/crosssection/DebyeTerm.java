@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.crosssection;
 
-import cablewright.simulator.material.Limits;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 
 /**
  * One relaxation of a line's capacitance: {@code s dC/(1 + s tau)}.
@@ -9,11 +10,11 @@ import cablewright.simulator.material.Limits;
  * @param capacitanceFaradsPerMetre dC, 0 or more
  * @param relaxationSeconds tau, 0 or more
  */
-public record DebyeTerm(double capacitanceFaradsPerMetre, double relaxationSeconds) {
+public record DebyeTerm(
+        @Between(least = 0) double capacitanceFaradsPerMetre, @Between(least = 0) double relaxationSeconds) {
 
     // Rejects a term that can't exist.
     public DebyeTerm {
-        Limits.notNegative("capacitanceFaradsPerMetre", capacitanceFaradsPerMetre);
-        Limits.notNegative("relaxationSeconds", relaxationSeconds);
+        Require.components(DebyeTerm.class, capacitanceFaradsPerMetre, relaxationSeconds);
     }
 }

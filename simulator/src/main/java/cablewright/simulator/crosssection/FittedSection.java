@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.crosssection;
 
+import cablewright.simulator.check.Require;
 import cablewright.simulator.crosssection.datasheet.AttenuationPoint;
 import cablewright.simulator.crosssection.datasheet.DataSheet;
 import cablewright.simulator.crosssection.datasheet.DataSheetFit;
@@ -9,7 +10,6 @@ import cablewright.simulator.notice.Notice;
 import cablewright.simulator.notice.NoticeKind;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * Cable known by its data sheet, as an equivalent coax or pair: {@code z = s L + sqrt(R^2 + k^2 s)},
@@ -32,8 +32,7 @@ public record FittedSection(DataSheet sheet, DataSheetFit fit, CrossSection equi
 
     // Rejects missing parts and equivalents that are no geometry.
     public FittedSection {
-        Objects.requireNonNull(sheet, "sheet");
-        Objects.requireNonNull(fit, "fit");
+        Require.components(FittedSection.class, sheet, fit, equivalent, conditioned);
         if (!(equivalent instanceof CoaxSection) && !(equivalent instanceof PairSection)) {
             throw new IllegalArgumentException("equivalent is " + equivalent + "; allowed is a coax or a pair.");
         }

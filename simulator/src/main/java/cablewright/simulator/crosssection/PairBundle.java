@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.crosssection;
 
-import cablewright.simulator.material.Limits;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 
 /**
  * The other pairs of a cable, in whose wires a pair's field drives eddy currents.
@@ -22,7 +24,7 @@ import cablewright.simulator.material.Limits;
  * @param pairs pairs in the cable, this one counted, 2 or more
  * @param pitchMetres distance of the middles of neighbouring pairs, more than the spacing [m]
  */
-public record PairBundle(int pairs, double pitchMetres) {
+public record PairBundle(@Between(least = 2, most = 10_000) int pairs, @Above(floor = 0) double pitchMetres) {
 
     private static final int ON_A_RING = 4;
     private static final int ANGLES = 16;
@@ -30,8 +32,7 @@ public record PairBundle(int pairs, double pitchMetres) {
 
     /** Refuses a bundle that can't be. */
     public PairBundle {
-        Limits.require(pairs >= 2 && pairs <= 10_000, "pairs", pairs, "2 to 10000");
-        Limits.positive("pitchMetres", pitchMetres);
+        Require.components(PairBundle.class, pairs, pitchMetres);
     }
 
     /**

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.crosssection;
 
-import cablewright.simulator.material.Limits;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.material.PhysicalConstants;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -28,44 +29,39 @@ import java.util.Optional;
  * @param bundle the other pairs of the cable, if there are any
  */
 public record PairGeometry(
-        double wireDiameterMetres,
-        double nominalSpacingMetres,
-        double spacingMetres,
-        double insulationDiameterMetres,
-        double takeUp,
-        double impedanceFactor,
+        @Above(floor = 0) double wireDiameterMetres,
+        @Above(floor = 0) double nominalSpacingMetres,
+        @Above(floor = 0) double spacingMetres,
+        @Above(floor = 0) double insulationDiameterMetres,
+        @Between(least = 1, most = 1.5) double takeUp,
+        @Between(least = 0.05, most = 20) double impedanceFactor,
         Optional<PairBundle> bundle) {
 
     // Rejects a pair that can't exist.
     public PairGeometry {
-        double d = Limits.positive("wireDiameterMetres", wireDiameterMetres);
-        requireApart("nominalSpacingMetres", nominalSpacingMetres, d);
-        requireApart("spacingMetres", spacingMetres, d);
-        Limits.require(
-                insulationDiameterMetres >= d && Double.isFinite(insulationDiameterMetres),
-                "insulationDiameterMetres",
+        Require.components(
+                PairGeometry.class,
+                wireDiameterMetres,
+                nominalSpacingMetres,
+                spacingMetres,
                 insulationDiameterMetres,
-                "at least wireDiameterMetres, " + d);
-        Limits.within("takeUp", takeUp, 1, 1.5);
-        Limits.within("impedanceFactor", impedanceFactor, 0.05, 20);
-        Objects.requireNonNull(bundle, "bundle");
+                takeUp,
+                impedanceFactor,
+                bundle);
+        Require.above("nominalSpacingMetres", nominalSpacingMetres, wireDiameterMetres);
+        Require.above("spacingMetres", spacingMetres, wireDiameterMetres);
+        Require.atLeast("insulationDiameterMetres", insulationDiameterMetres, wireDiameterMetres);
         double s = nominalSpacingMetres;
-        bundle.ifPresent(others -> Limits.require(
-                others.pitchMetres() > s, "pitchMetres", others.pitchMetres(), "more than nominalSpacingMetres, " + s));
-    }
-
-    private static void requireApart(String field, double value, double diameter) {
-        Limits.require(
-                value > diameter && Double.isFinite(value), field, value, "more than wireDiameterMetres, " + diameter);
+        bundle.ifPresent(others -> Require.above("pitchMetres", others.pitchMetres(), s));
     }
 
     PairGeometry pressed(double depthFraction) {
-        Limits.below("depthFraction", depthFraction, 0, 1);
+        Require.below("depthFraction", depthFraction, 0, 1);
         return at(spacingMetres - depthFraction * (spacingMetres - wireDiameterMetres));
     }
 
     PairGeometry spread(double factor) {
-        return at(spacingMetres * Limits.within("spacingFactor", factor, 1, 50));
+        return at(spacingMetres * Require.between("spacingFactor", factor, 1, 50));
     }
 
     private PairGeometry at(double spacing) {

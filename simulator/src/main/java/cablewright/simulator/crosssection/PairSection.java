@@ -1,18 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.crosssection;
 
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.crosssection.surface.RoundWire;
 import cablewright.simulator.crosssection.surface.SurfaceImpedance;
 import cablewright.simulator.material.Conductor;
 import cablewright.simulator.material.Dielectric;
-import cablewright.simulator.material.Limits;
 import cablewright.simulator.material.PhysicalConstants;
 import cablewright.simulator.material.Water;
 import cablewright.simulator.notice.Notice;
 import cablewright.simulator.notice.NoticeKind;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -41,7 +41,7 @@ import java.util.Optional;
 public record PairSection(
         SurfaceImpedance wire,
         Dielectric effectiveDielectric,
-        double insulationPermittivity,
+        @Between(least = 1) double insulationPermittivity,
         PairGeometry geometry,
         WetSurroundings surroundings)
         implements CrossSection {
@@ -50,16 +50,10 @@ public record PairSection(
 
     // Rejects a pair that can't exist.
     public PairSection {
-        Objects.requireNonNull(wire, "wire");
-        Objects.requireNonNull(effectiveDielectric, "effectiveDielectric");
+        Require.components(
+                PairSection.class, wire, effectiveDielectric, insulationPermittivity, geometry, surroundings);
         double effective = effectiveDielectric.realPermittivityAt(REFERENCE_FREQUENCY_HERTZ);
-        Limits.require(
-                insulationPermittivity >= effective && Double.isFinite(insulationPermittivity),
-                "insulationPermittivity",
-                insulationPermittivity,
-                "at least the effective permittivity, " + effective);
-        Objects.requireNonNull(geometry, "geometry");
-        Objects.requireNonNull(surroundings, "surroundings");
+        Require.atLeast("insulationPermittivity", insulationPermittivity, effective);
     }
 
     /**
@@ -183,7 +177,7 @@ public record PairSection(
 
     @Override
     public PairSection scaled(double relativeImpedance) {
-        Limits.within("relativeImpedance", relativeImpedance, 0.05, 20);
+        Require.between("relativeImpedance", relativeImpedance, 0.05, 20);
         return with(geometry.scaled(relativeImpedance));
     }
 

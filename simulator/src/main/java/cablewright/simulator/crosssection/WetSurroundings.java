@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.crosssection;
 
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.material.Conductor;
 import cablewright.simulator.material.Dielectric;
-import cablewright.simulator.material.Limits;
 import cablewright.simulator.material.MixingRule;
 import java.util.ArrayList;
 import java.util.List;
@@ -15,14 +16,14 @@ import java.util.Optional;
  * @param celsius temperature of metal and plastic, -80 to 150 degrees Celsius
  * @param soaks water, in the order it came; at most one of each film
  */
-public record WetSurroundings(double celsius, List<WaterContent> soaks) {
+public record WetSurroundings(@Between(least = -80, most = 150) double celsius, List<WaterContent> soaks) {
 
     /** At 20 degrees Celsius and dry. */
     public static final WetSurroundings DRY = new WetSurroundings(Conductor.BASE_CELSIUS, List.of());
 
     // Rejects what can't be and keeps its own list.
     public WetSurroundings {
-        Limits.within("celsius", celsius, -80, 150);
+        Require.components(WetSurroundings.class, celsius, soaks);
         soaks = List.copyOf(soaks);
     }
 

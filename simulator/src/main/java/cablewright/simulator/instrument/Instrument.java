@@ -1,6 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.instrument;
 
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.PowerOfTwo;
+import cablewright.simulator.check.Require;
+
 /**
  * What an instrument is, whatever is set on it. Voltages are relative to an outgoing wave of 1 V.
  *
@@ -19,39 +23,33 @@ package cablewright.simulator.instrument;
  * @param interference what else is on the line
  */
 public record Instrument(
-        double sourceOhms,
-        double bandwidthHertz,
-        double outgoingShare,
-        double recoveryShare,
-        double recoverySeconds,
-        double noiseVolts,
-        int converterBits,
-        double fullScaleVolts,
-        int samples,
-        double timebaseErrorFraction,
+        @Between(least = 1, most = 10_000) double sourceOhms,
+        @Between(least = 1e3, most = 1e12) double bandwidthHertz,
+        @Between(least = 0, most = 1) double outgoingShare,
+        @Between(least = 0, most = 0.2) double recoveryShare,
+        @Between(least = 1e-12, most = 1) double recoverySeconds,
+        @Between(least = 0, most = 1) double noiseVolts,
+        @Between(least = 4, most = 24) int converterBits,
+        @Between(least = 0.01, most = 100) double fullScaleVolts,
+        @PowerOfTwo(least = 256, most = 65_536) int samples,
+        @Between(least = -0.05, most = 0.05) double timebaseErrorFraction,
         Interference interference) {
 
-    private static final int LEAST_SAMPLES = 256;
-    private static final int MOST_SAMPLES = 65_536;
-
-    /** Refuses values that can't be. */
+    /** Checks the ranges. */
     public Instrument {
-        Bounds.between("sourceOhms", sourceOhms, 1, 10_000);
-        Bounds.between("bandwidthHertz", bandwidthHertz, 1e3, 1e12);
-        Bounds.between("outgoingShare", outgoingShare, 0, 1);
-        Bounds.between("recoveryShare", recoveryShare, 0, 0.2);
-        Bounds.between("recoverySeconds", recoverySeconds, 1e-12, 1);
-        Bounds.between("noiseVolts", noiseVolts, 0, 1);
-        Bounds.between("converterBits", converterBits, 4, 24);
-        Bounds.between("fullScaleVolts", fullScaleVolts, 0.01, 100);
-        Bounds.between("timebaseErrorFraction", timebaseErrorFraction, -0.05, 0.05);
-        if (interference == null) {
-            throw new IllegalArgumentException("interference is missing; a quiet line has Interference.none()");
-        }
-        if (samples < LEAST_SAMPLES || samples > MOST_SAMPLES || Integer.bitCount(samples) != 1) {
-            throw new IllegalArgumentException("samples is " + samples + "; it must be a power of two from "
-                    + LEAST_SAMPLES + " to " + MOST_SAMPLES);
-        }
+        Require.components(
+                Instrument.class,
+                sourceOhms,
+                bandwidthHertz,
+                outgoingShare,
+                recoveryShare,
+                recoverySeconds,
+                noiseVolts,
+                converterBits,
+                fullScaleVolts,
+                samples,
+                timebaseErrorFraction,
+                interference);
     }
 
     /**

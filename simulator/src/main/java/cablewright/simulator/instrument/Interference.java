@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.instrument;
 
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
+
 /**
  * What else is on the line, seen at the receiver. None of it is in step with the instrument, so averaging n records lowers
  * hum and radio by √n, and an impulse that falls into one record by n.
@@ -13,21 +16,17 @@ package cablewright.simulator.instrument;
  * @param impulsesPerSecond how often they come on average [1/s], 0 to 1e9
  */
 public record Interference(
-        double humVolts,
-        double humHertz,
-        double radioVolts,
-        double radioHertz,
-        double impulseVolts,
-        double impulsesPerSecond) {
+        @Between(least = 0, most = 100) double humVolts,
+        @Between(least = 1, most = 10_000) double humHertz,
+        @Between(least = 0, most = 100) double radioVolts,
+        @Between(least = 1e4, most = 1e11) double radioHertz,
+        @Between(least = -100, most = 100) double impulseVolts,
+        @Between(least = 0, most = 1e9) double impulsesPerSecond) {
 
     /** Refuses values out of bounds. */
     public Interference {
-        Bounds.between("humVolts", humVolts, 0, 100);
-        Bounds.between("humHertz", humHertz, 1, 10_000);
-        Bounds.between("radioVolts", radioVolts, 0, 100);
-        Bounds.between("radioHertz", radioHertz, 1e4, 1e11);
-        Bounds.between("impulseVolts", impulseVolts, -100, 100);
-        Bounds.between("impulsesPerSecond", impulsesPerSecond, 0, 1e9);
+        Require.components(
+                Interference.class, humVolts, humHertz, radioVolts, radioHertz, impulseVolts, impulsesPerSecond);
     }
 
     /**

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.instrument;
 
+import cablewright.simulator.check.Readable;
 import cablewright.simulator.circuit.PortResponse;
 import cablewright.simulator.line.ContourGrid;
 
@@ -35,10 +36,10 @@ public record Reach(double longestRecordSeconds, double shortestEdgeSeconds) {
         // The record that just fits may differ by the last digit.
         if (recordSeconds > longestRecordSeconds * (1 + 1e-9)) {
             double most = settings.rangeMetres() - settings.metresThereAndBack(recordSeconds - longestRecordSeconds);
-            throw new IllegalArgumentException("rangeMetres is " + settings.rangeMetres()
+            throw new IllegalArgumentException("rangeMetres is " + Readable.number(settings.rangeMetres())
                     + "; this response is known for " + longestRecordSeconds + " s, so at this pulse and velocity "
                     + (most > 0
-                            ? "the range may be at most " + most + " m"
+                            ? "the range may be at most " + Readable.number(most) + " m"
                             : "there is no range; use a shorter pulse"));
         }
         if (edgeSeconds < shortestEdgeSeconds * (1 - 1e-9)) {

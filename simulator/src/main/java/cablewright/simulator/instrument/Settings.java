@@ -2,6 +2,7 @@
 package cablewright.simulator.instrument;
 
 import cablewright.simulator.material.PhysicalConstants;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.wave.Stimulus;
 
 /**
@@ -14,20 +15,18 @@ import cablewright.simulator.wave.Stimulus;
  * @param averages how many records are averaged, 1 to 65536
  */
 public record Settings(
-        Stimulus stimulus, double velocityFraction, double rangeMetres, double gainDecibels, int averages) {
+        Stimulus stimulus,
+        @SettableVelocity double velocityFraction,
+        @SettableRange double rangeMetres,
+        @SettableGain double gainDecibels,
+        @SettableAverages int averages) {
 
     /** Most records that are averaged. */
     public static final int MOST_AVERAGES = 65_536;
 
     /** Refuses values that can't be set. */
     public Settings {
-        if (stimulus == null) {
-            throw new IllegalArgumentException("stimulus is missing; it must be given");
-        }
-        Bounds.between("velocityFraction", velocityFraction, 0.05, 1);
-        Bounds.between("rangeMetres", rangeMetres, 0.1, 200_000);
-        Bounds.between("gainDecibels", gainDecibels, 0, 80);
-        Bounds.between("averages", averages, 1, MOST_AVERAGES);
+        Require.components(Settings.class, stimulus, velocityFraction, rangeMetres, gainDecibels, averages);
     }
 
     /**

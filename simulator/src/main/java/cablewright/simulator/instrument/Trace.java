@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.instrument;
 
+import cablewright.simulator.check.Require;
 import cablewright.simulator.wave.Waveform;
 
 /**
@@ -33,10 +34,10 @@ public final class Trace {
             double noiseVolts,
             double clipVolts,
             double stepVolts) {
-        Bounds.between("zeroSeconds", zeroSeconds, -1, 1);
-        Bounds.between("noiseVolts", noiseVolts, 0, Double.MAX_VALUE);
-        Bounds.between("clipVolts", clipVolts, Double.MIN_VALUE, Double.POSITIVE_INFINITY);
-        Bounds.between("stepVolts", stepVolts, 0, Double.MAX_VALUE);
+        Require.between("zeroSeconds", zeroSeconds, -1, 1);
+        Require.between("noiseVolts", noiseVolts, 0, Double.MAX_VALUE);
+        Require.between("clipVolts", clipVolts, Double.MIN_VALUE, Double.POSITIVE_INFINITY);
+        Require.between("stepVolts", stepVolts, 0, Double.MAX_VALUE);
         this.settings = settings;
         this.waveform = waveform;
         this.zeroSeconds = zeroSeconds;

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.line;
 
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Lines;
+import cablewright.simulator.check.Matches;
+import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Text;
 import cablewright.simulator.crosssection.CrossSection;
 import cablewright.simulator.crosssection.datasheet.AttenuationPoint;
-import cablewright.simulator.material.Limits;
 import java.util.List;
-import java.util.Objects;
 
 /**
  * A type of cable: its cross-section and what is published about it.
@@ -20,31 +23,30 @@ import java.util.Objects;
  * @param publishedAttenuation published attenuation by rising frequency; may be empty
  */
 public record CableType(
-        String id,
-        String title,
+        @Matches(
+                        pattern = "[a-z0-9]+(-[a-z0-9]+)*",
+                        words = "lower-case letters, digits and single hyphens between them")
+                String id,
+        @Text(least = 0, most = Lines.PAGE) String title,
         CableFamily family,
         CrossSection section,
-        String source,
-        double nominalImpedanceOhms,
-        double nominalVelocityFraction,
+        @Text(least = 0, most = Lines.PAGE) String source,
+        @Above(floor = 0) double nominalImpedanceOhms,
+        @Above(floor = 0, most = 1) double nominalVelocityFraction,
         List<AttenuationPoint> publishedAttenuation) {
 
     // Rejects a type that can't exist and keeps its own list.
     public CableType {
-        if (!id.matches("[a-z0-9]+(-[a-z0-9]+)*")) {
-            throw new IllegalArgumentException(
-                    "id is \"" + id + "\"; allowed are lower-case letters, digits and single hyphens between them.");
-        }
-        Objects.requireNonNull(title, "title");
-        Objects.requireNonNull(family, "family");
-        Objects.requireNonNull(section, "section");
-        Objects.requireNonNull(source, "source");
-        Limits.positive("nominalImpedanceOhms", nominalImpedanceOhms);
-        Limits.require(
-                nominalVelocityFraction > 0 && nominalVelocityFraction <= 1,
-                "nominalVelocityFraction",
+        Require.components(
+                CableType.class,
+                id,
+                title,
+                family,
+                section,
+                source,
+                nominalImpedanceOhms,
                 nominalVelocityFraction,
-                "above 0 and at most 1");
+                publishedAttenuation);
         publishedAttenuation = List.copyOf(publishedAttenuation);
     }
 }

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.line;
 
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.PowerOfTwo;
+import cablewright.simulator.check.Require;
 import java.util.Arrays;
 
 /**
@@ -16,7 +19,10 @@ import java.util.Arrays;
  * @param periodSeconds T [s], above 0
  * @param samples n, a power of two from 16 to {@value #MOST_SAMPLES}
  */
-public record ContourGrid(double dampingPerSecond, double periodSeconds, int samples) {
+public record ContourGrid(
+        @Above(floor = 0, most = 1e15) double dampingPerSecond,
+        @Above(floor = 0, most = 1e6) double periodSeconds,
+        @PowerOfTwo(least = 16, most = ContourGrid.MOST_SAMPLES) int samples) {
 
     /** Most time samples in a grid. */
     public static final int MOST_SAMPLES = 1 << 22;
@@ -29,18 +35,7 @@ public record ContourGrid(double dampingPerSecond, double periodSeconds, int sam
 
     /** Refuses a grid that can't be. */
     public ContourGrid {
-        if (!(dampingPerSecond > 0 && dampingPerSecond < 1e15)) {
-            throw new IllegalArgumentException(
-                    "dampingPerSecond is " + dampingPerSecond + "; it must be greater than 0 and below 1e15");
-        }
-        if (!(periodSeconds > 0 && periodSeconds < 1e6)) {
-            throw new IllegalArgumentException(
-                    "periodSeconds is " + periodSeconds + "; it must be greater than 0 and below 1e6");
-        }
-        if (samples < 16 || samples > MOST_SAMPLES || Integer.bitCount(samples) != 1) {
-            throw new IllegalArgumentException(
-                    "samples is " + samples + "; it must be a power of two from 16 to " + MOST_SAMPLES);
-        }
+        Require.components(ContourGrid.class, dampingPerSecond, periodSeconds, samples);
     }
 
     /**

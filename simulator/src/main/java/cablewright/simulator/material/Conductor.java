@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.material;
 
-import java.util.Objects;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Lines;
+import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Text;
 
 /**
  * A metal: {@code rho(T) = (1 + alpha (T - 20)) / sigma}, linear in temperature from about -50 to +100 degrees
@@ -19,10 +23,10 @@ import java.util.Objects;
  * @param temperatureCoefficientPerKelvin alpha, relative rise of resistivity per kelvin from 20 degrees Celsius
  */
 public record Conductor(
-        String name,
-        double conductivitySiemensPerMetre,
-        double relativePermeability,
-        double temperatureCoefficientPerKelvin) {
+        @Text(least = 0, most = Lines.PAGE) String name,
+        @Above(floor = 0) double conductivitySiemensPerMetre,
+        @Between(least = 1) double relativePermeability,
+        @Between(least = -0.01, most = 0.01) double temperatureCoefficientPerKelvin) {
 
     /** The temperature at which tables of conductors and cables hold, degrees Celsius. */
     public static final double BASE_CELSIUS = 20.0;
@@ -43,14 +47,12 @@ public record Conductor(
     public static final Conductor SILVERED_COPPER = new Conductor("silvered copper", 6.1e7, 1.0, 0.0038);
 
     public Conductor {
-        Objects.requireNonNull(name, "name");
-        Limits.positive("conductivitySiemensPerMetre", conductivitySiemensPerMetre);
-        Limits.require(
-                relativePermeability >= 1 && Double.isFinite(relativePermeability),
-                "relativePermeability",
+        Require.components(
+                Conductor.class,
+                name,
+                conductivitySiemensPerMetre,
                 relativePermeability,
-                "1 or more");
-        Limits.within("temperatureCoefficientPerKelvin", temperatureCoefficientPerKelvin, -0.01, 0.01);
+                temperatureCoefficientPerKelvin);
     }
 
     /**
@@ -62,7 +64,7 @@ public record Conductor(
      * @throws IllegalArgumentException if the temperature is outside
      */
     public Conductor atTemperature(double celsius) {
-        Limits.within("celsius", celsius, -80, 150);
+        Require.between("celsius", celsius, -80, 150);
         double growth = 1 + temperatureCoefficientPerKelvin * (celsius - BASE_CELSIUS);
         return growth == 1
                 ? this
@@ -83,7 +85,7 @@ public record Conductor(
     public Conductor withConductivityFactor(double factor) {
         return new Conductor(
                 name,
-                conductivitySiemensPerMetre * Limits.positive("factor", factor),
+                conductivitySiemensPerMetre * Require.above("factor", factor, 0),
                 relativePermeability,
                 temperatureCoefficientPerKelvin);
     }

@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.material;
 
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Below;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
+
 /**
  * Dielectric whose loss tangent is the same at all frequencies, in its one causal form, a power law.
  *
@@ -17,17 +22,14 @@ package cablewright.simulator.material;
  * @param lossTangent tan delta, 0 or more and less than 1
  * @param referenceFrequencyHertz f0
  */
-public record ConstantLossTangent(double relativePermittivity, double lossTangent, double referenceFrequencyHertz)
+public record ConstantLossTangent(
+        @Between(least = 1) double relativePermittivity,
+        @Below(least = 0, ceiling = 1) double lossTangent,
+        @Above(floor = 0) double referenceFrequencyHertz)
         implements Dielectric {
 
     public ConstantLossTangent {
-        Limits.require(
-                relativePermittivity >= 1 && Double.isFinite(relativePermittivity),
-                "relativePermittivity",
-                relativePermittivity,
-                "1 or more");
-        Limits.below("lossTangent", lossTangent, 0, 1);
-        Limits.positive("referenceFrequencyHertz", referenceFrequencyHertz);
+        Require.components(ConstantLossTangent.class, relativePermittivity, lossTangent, referenceFrequencyHertz);
     }
 
     @Override

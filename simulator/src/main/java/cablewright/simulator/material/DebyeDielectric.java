@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.material;
 
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 import java.util.Arrays;
 import java.util.List;
 
@@ -15,12 +18,14 @@ import java.util.List;
  * @param poles relaxations, may be empty
  * @param conductivitySiemensPerMetre sigma, 0 or more
  */
-public record DebyeDielectric(double permittivityAtInfinity, List<DebyePole> poles, double conductivitySiemensPerMetre)
+public record DebyeDielectric(
+        @Above(floor = 0) double permittivityAtInfinity,
+        List<DebyePole> poles,
+        @Between(least = 0) double conductivitySiemensPerMetre)
         implements Dielectric {
 
     public DebyeDielectric {
-        Limits.positive("permittivityAtInfinity", permittivityAtInfinity);
-        Limits.notNegative("conductivitySiemensPerMetre", conductivitySiemensPerMetre);
+        Require.components(DebyeDielectric.class, permittivityAtInfinity, poles, conductivitySiemensPerMetre);
         poles = List.copyOf(poles);
     }
 

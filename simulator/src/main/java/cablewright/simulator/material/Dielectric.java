@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.material;
 
+import cablewright.simulator.check.Require;
 import java.util.List;
 
 /**
@@ -61,7 +62,7 @@ public sealed interface Dielectric
      * @return the warmed material; at 20 degrees Celsius, or for air, the material itself
      */
     default Dielectric atTemperature(double celsius) {
-        Limits.within("celsius", celsius, -80, 150);
+        Require.between("celsius", celsius, -80, 150);
         return celsius == Conductor.BASE_CELSIUS || equals(AIR) ? this : new WarmedDielectric(this, celsius);
     }
 }

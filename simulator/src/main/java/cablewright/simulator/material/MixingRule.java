@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.material;
 
+import cablewright.simulator.check.Require;
+
 /**
  * Named laws for the permittivity of a mixture of inclusions (water) in a host (the cable's dielectric), each applied
  * to the complex permittivities at every s.
@@ -133,7 +135,7 @@ public enum MixingRule {
             double[] hostIm,
             double[] inclusionRe,
             double[] inclusionIm) {
-        Limits.within("fraction", fraction, 0, 1);
+        Require.between("fraction", fraction, 0, 1);
         double[] p = new double[8];
         for (int i = 0; i < hostRe.length; i++) {
             p[EH] = hostRe[i];

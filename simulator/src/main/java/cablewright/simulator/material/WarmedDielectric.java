@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.material;
 
-import java.util.Objects;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 
 /**
  * A dielectric at another temperature: it expands, so fewer molecules stand in each volume.
@@ -21,7 +22,8 @@ import java.util.Objects;
  * @param base the dielectric at 20 degrees Celsius
  * @param celsius its temperature, -80 to 150 degrees Celsius
  */
-public record WarmedDielectric(Dielectric base, double celsius) implements Dielectric {
+public record WarmedDielectric(Dielectric base, @Between(least = -80, most = 150) double celsius)
+        implements Dielectric {
 
     /** Volume expansion of low-density polyethylene per kelvin (handbook value, from memory). */
     public static final double VOLUME_EXPANSION_PER_KELVIN = 4.5e-4;
@@ -29,8 +31,7 @@ public record WarmedDielectric(Dielectric base, double celsius) implements Diele
     private static final double REFERENCE_HERTZ = 1e8;
 
     public WarmedDielectric {
-        Objects.requireNonNull(base, "base");
-        Limits.within("celsius", celsius, -80, 150);
+        Require.components(WarmedDielectric.class, base, celsius);
     }
 
     @Override

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.material;
 
-import java.util.Objects;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 
 /**
  * Liquid water: relaxation by a published law, plus conduction {@code sigma/(eps0 s)}.
@@ -13,13 +15,15 @@ import java.util.Objects;
  * @param conductivitySiemensPerMetre conductivity at that temperature, 0 to 10 S/m
  * @param model law of relaxation
  */
-public record Water(double temperatureCelsius, double conductivitySiemensPerMetre, WaterModel model) {
+public record Water(
+        @Between(least = 0, most = 60) double temperatureCelsius,
+        @Between(least = 0, most = 10) @Usual(from = 1e-4, to = 5, byFactors = true) double conductivitySiemensPerMetre,
+        WaterModel model) {
 
     public Water {
-        Objects.requireNonNull(model, "model");
+        Require.components(Water.class, temperatureCelsius, conductivitySiemensPerMetre, model);
         double lowest = Math.max(0, model.lowestCelsius());
-        Limits.within("temperatureCelsius", temperatureCelsius, lowest, model.highestCelsius());
-        Limits.within("conductivitySiemensPerMetre", conductivitySiemensPerMetre, 0, 10);
+        Require.between("temperatureCelsius", temperatureCelsius, lowest, model.highestCelsius());
     }
 
     /**
@@ -44,8 +48,8 @@ public record Water(double temperatureCelsius, double conductivitySiemensPerMetr
      * @return the water
      */
     public static Water salt(double temperatureCelsius, double salinityPsu) {
-        double t = Limits.within("temperatureCelsius", temperatureCelsius, 0, 40);
-        double s = Limits.within("salinityPsu", salinityPsu, 0, 40);
+        double t = Require.between("temperatureCelsius", temperatureCelsius, 0, 40);
+        double s = Require.between("salinityPsu", salinityPsu, 0, 40);
         double sea = 2.903602 + t * (8.607e-2 + t * (4.738817e-4 + t * (-2.991e-6 + t * 4.3047e-9)));
         double at15 = s * (37.5109 + s * (5.45216 + s * 1.4409e-2)) / (1004.75 + s * (182.283 + s));
         double alpha0 = (6.9431 + s * (3.2841 - s * 9.9486e-2)) / (84.850 + s * (69.024 + s));

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.material;
 
-import java.util.Objects;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 
 /**
  * A dielectric with water in it.
@@ -11,14 +12,12 @@ import java.util.Objects;
  * @param volumeFraction share of the volume that is water, 0 to 1
  * @param water the water
  */
-public record WetDielectric(Dielectric host, MixingRule rule, double volumeFraction, Water water)
+public record WetDielectric(
+        Dielectric host, MixingRule rule, @Between(least = 0, most = 1) double volumeFraction, Water water)
         implements Dielectric {
 
     public WetDielectric {
-        Objects.requireNonNull(host, "host");
-        Objects.requireNonNull(rule, "rule");
-        Objects.requireNonNull(water, "water");
-        Limits.within("volumeFraction", volumeFraction, 0, 1);
+        Require.components(WetDielectric.class, host, rule, volumeFraction, water);
     }
 
     @Override

@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.material;
 
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Below;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
+
 /**
  * Dielectric with nearly constant loss tangent between two corner frequencies.
  *
@@ -20,27 +25,23 @@ package cablewright.simulator.material;
  * @param highCornerHertz f2
  */
 public record WidebandLog(
-        double relativePermittivity,
-        double lossTangent,
-        double referenceFrequencyHertz,
-        double lowCornerHertz,
-        double highCornerHertz)
+        @Between(least = 1) double relativePermittivity,
+        @Below(least = 0, ceiling = 1) double lossTangent,
+        @Above(floor = 0) double referenceFrequencyHertz,
+        @Above(floor = 0) double lowCornerHertz,
+        @Above(floor = 0) double highCornerHertz)
         implements Dielectric {
 
     public WidebandLog {
-        Limits.require(
-                relativePermittivity >= 1 && Double.isFinite(relativePermittivity),
-                "relativePermittivity",
+        Require.components(
+                WidebandLog.class,
                 relativePermittivity,
-                "1 or more");
-        Limits.below("lossTangent", lossTangent, 0, 1);
-        Limits.positive("lowCornerHertz", lowCornerHertz);
-        Limits.require(
-                highCornerHertz > lowCornerHertz && Double.isFinite(highCornerHertz),
-                "highCornerHertz",
-                highCornerHertz,
-                "more than lowCornerHertz");
-        Limits.within("referenceFrequencyHertz", referenceFrequencyHertz, lowCornerHertz, highCornerHertz);
+                lossTangent,
+                referenceFrequencyHertz,
+                lowCornerHertz,
+                highCornerHertz);
+        Require.above("highCornerHertz", highCornerHertz, lowCornerHertz);
+        Require.between("referenceFrequencyHertz", referenceFrequencyHertz, lowCornerHertz, highCornerHertz);
     }
 
     @Override

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.reading;
 
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
+
 /**
  * A place at which a trace shows more than noise: an event of the line, its end, or a ghost of other events. What it is, a
  * trace alone does not say.
@@ -13,15 +16,15 @@ package cablewright.simulator.reading;
  * @param overNoise by how much the matched filters stand above the noise
  */
 public record CandidateEvent(
-        Measured metres, Measured seconds, Measured heightVolts, CandidateShape shape, double overNoise) {
+        Measured metres,
+        Measured seconds,
+        Measured heightVolts,
+        CandidateShape shape,
+        @Between(least = 0) double overNoise) {
 
     /** Refuses what is missing or not a number. */
     public CandidateEvent {
-        Checks.present("metres", metres);
-        Checks.present("seconds", seconds);
-        Checks.present("heightVolts", heightVolts);
-        Checks.present("shape", shape);
-        Checks.between("overNoise", overNoise, 0, Double.MAX_VALUE);
+        Require.components(CandidateEvent.class, metres, seconds, heightVolts, shape, overNoise);
     }
 
     /**

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.reading;
 
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
+
 /**
  * What counts as a candidate event.
  *
@@ -9,7 +12,10 @@ package cablewright.simulator.reading;
  * @param leastVolts smallest height that is listed [V], 0 to 1: what a sweep or a converter can't be trusted for
  * @param velocityUncertainty standard uncertainty of the set velocity over that of light, 0 to 0.5
  */
-public record CandidateRules(double falseAlarmsPerTrace, double leastVolts, double velocityUncertainty) {
+public record CandidateRules(
+        @Between(least = 1e-9, most = 1) double falseAlarmsPerTrace,
+        @Between(least = 0, most = 1) double leastVolts,
+        @Between(least = 0, most = 0.5) double velocityUncertainty) {
 
     private static final double USUAL_FALSE_ALARMS = 0.01;
     private static final double USUAL_LEAST_VOLTS = 2e-4;
@@ -17,9 +23,7 @@ public record CandidateRules(double falseAlarmsPerTrace, double leastVolts, doub
 
     /** Refuses values out of bounds. */
     public CandidateRules {
-        Checks.between("falseAlarmsPerTrace", falseAlarmsPerTrace, 1e-9, 1);
-        Checks.between("leastVolts", leastVolts, 0, 1);
-        Checks.between("velocityUncertainty", velocityUncertainty, 0, 0.5);
+        Require.components(CandidateRules.class, falseAlarmsPerTrace, leastVolts, velocityUncertainty);
     }
 
     /**

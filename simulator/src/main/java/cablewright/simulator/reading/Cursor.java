@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.reading;
 
+import cablewright.simulator.check.Require;
 import cablewright.simulator.instrument.Trace;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -45,7 +46,7 @@ public record Cursor(double metres, double seconds, double volts) {
      * @return the impedance [Ω]; empty where the trace shows more than any passive place can send back
      */
     public OptionalDouble apparentOhms(double sourceOhms) {
-        Checks.above("sourceOhms", sourceOhms, 0);
+        Require.above("sourceOhms", sourceOhms, 0);
         return reflection()
                 .filter(rho -> rho.coefficient() < 1)
                 .map(rho -> OptionalDouble.of(rho.impedanceOhms(sourceOhms)))

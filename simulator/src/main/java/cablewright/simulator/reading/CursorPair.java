@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.reading;
 
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.instrument.Trace;
 
 /**
@@ -10,13 +12,11 @@ import cablewright.simulator.instrument.Trace;
  * @param firstMetres where the first stands, at the set velocity [m]
  * @param secondMetres where the second stands, at the set velocity [m]
  */
-public record CursorPair(Trace trace, double firstMetres, double secondMetres) {
+public record CursorPair(Trace trace, @Between double firstMetres, @Between double secondMetres) {
 
     /** Refuses a missing trace and places that are not numbers. */
     public CursorPair {
-        Checks.present("trace", trace);
-        Checks.between("firstMetres", firstMetres, -Double.MAX_VALUE, Double.MAX_VALUE);
-        Checks.between("secondMetres", secondMetres, -Double.MAX_VALUE, Double.MAX_VALUE);
+        Require.components(CursorPair.class, trace, firstMetres, secondMetres);
     }
 
     /**

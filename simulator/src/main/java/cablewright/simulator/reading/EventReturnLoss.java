@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.reading;
 
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
+
 /**
  * Return loss of one event, from the height of its echo.
  *
@@ -13,16 +16,17 @@ package cablewright.simulator.reading;
  * @param noiseVolts noise of the trace, root mean square [V], 0 or more
  * @param thereAndBackDecibels loss that is corrected for [dB], 0 or more
  */
-public record EventReturnLoss(Cursor peak, double noiseVolts, double thereAndBackDecibels) {
+public record EventReturnLoss(
+        Cursor peak,
+        @Between(least = 0) double noiseVolts,
+        @Between(least = 0, most = 1000) double thereAndBackDecibels) {
 
     /** Peak over noise below which a return loss is only a bound (common practice, no source). */
     public static final double SURE_OVER_NOISE = 3;
 
-    /** Refuses values that can't be. */
+    /** Checks the ranges. */
     public EventReturnLoss {
-        Checks.present("peak", peak);
-        Checks.between("noiseVolts", noiseVolts, 0, Double.MAX_VALUE);
-        Checks.between("thereAndBackDecibels", thereAndBackDecibels, 0, 1000);
+        Require.components(EventReturnLoss.class, peak, noiseVolts, thereAndBackDecibels);
     }
 
     /**

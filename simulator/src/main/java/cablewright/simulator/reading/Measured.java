@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.reading;
 
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
+
 /**
  * A value with its standard uncertainty, in the same unit.
  *
@@ -10,12 +13,11 @@ package cablewright.simulator.reading;
  * @param value the value
  * @param uncertainty its standard uncertainty, 0 or more
  */
-public record Measured(double value, double uncertainty) {
+public record Measured(@Between double value, @Between(least = 0) double uncertainty) {
 
     /** Refuses what is not a number and an uncertainty below 0. */
     public Measured {
-        Checks.between("value", value, -Double.MAX_VALUE, Double.MAX_VALUE);
-        Checks.between("uncertainty", uncertainty, 0, Double.MAX_VALUE);
+        Require.components(Measured.class, value, uncertainty);
     }
 
     /**

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.reading;
 
+import cablewright.simulator.check.Require;
 import java.util.Optional;
 
 /**
@@ -18,9 +19,7 @@ public record MergedEvent(
 
     /** Refuses a thing that neither end shows. */
     public MergedEvent {
-        Checks.present("near", near);
-        Checks.present("far", far);
-        Checks.present("nearSeconds", nearSeconds);
+        Require.components(MergedEvent.class, near, far, nearSeconds, hidden);
         if (near.isEmpty() && far.isEmpty()) {
             throw new IllegalArgumentException("near and far are empty; at least one end must show the event");
         }

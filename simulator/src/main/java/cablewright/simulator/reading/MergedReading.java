@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.reading;
 
+import cablewright.simulator.check.Require;
 import java.util.List;
 import java.util.Optional;
 
@@ -30,9 +31,7 @@ public record MergedReading(
 
     /** Copies the list. */
     public MergedReading {
-        Checks.present("thereAndBackSeconds", thereAndBackSeconds);
-        Checks.present("nearEndEcho", nearEndEcho);
-        Checks.present("farEndEcho", farEndEcho);
+        Require.components(MergedReading.class, thereAndBackSeconds, agreements, nearEndEcho, farEndEcho, events);
         events = List.copyOf(events);
     }
 
@@ -56,7 +55,7 @@ public record MergedReading(
      * @return the merged reading; it agrees on a time that this one allows, or on none
      */
     public static MergedReading of(List<CandidateEvent> near, List<CandidateEvent> far, Measured thereAndBackSeconds) {
-        Checks.above("thereAndBackSeconds", thereAndBackSeconds.value(), 0);
+        Require.above("thereAndBackSeconds", thereAndBackSeconds.value(), 0);
         return new EndMatching(near, far, Optional.of(thereAndBackSeconds)).merged();
     }
 
@@ -98,7 +97,7 @@ public record MergedReading(
      * @return distance from the near end [m]; empty where the ends agree on nothing
      */
     public Optional<Measured> metresByShare(MergedEvent event, Measured lengthMetres) {
-        Checks.above("lengthMetres", lengthMetres.value(), 0);
+        Require.above("lengthMetres", lengthMetres.value(), 0);
         return thereAndBackSeconds.map(whole -> {
             double share = event.nearSeconds().value() / whole.value();
             double doubt = Math.hypot(event.nearSeconds().uncertainty(), share * whole.uncertainty()) / whole.value();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.reading;
 
+import cablewright.simulator.check.Require;
 import cablewright.simulator.circuit.PortResponse;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.line.ContourGrid;
@@ -93,13 +94,13 @@ public final class PeeledProfile {
      * @throws IllegalArgumentException if the trace was taken with a pulse, or the layer is too short
      */
     public static PeeledProfile of(Trace trace, double sourceOhms, double layerSeconds) {
-        Checks.above("sourceOhms", sourceOhms, 0);
+        Require.above("sourceOhms", sourceOhms, 0);
         Stimulus step = trace.settings().stimulus();
         if (!step.isStep()) {
             throw new IllegalArgumentException(
                     "the trace was taken with a pulse; a profile needs one that was taken with a step");
         }
-        Checks.between("layerSeconds", layerSeconds, step.resolutionSeconds(), Double.MAX_VALUE);
+        Require.between("layerSeconds", layerSeconds, step.resolutionSeconds(), Double.MAX_VALUE);
         double record = trace.seconds(trace.count() - 1) - layerSeconds / 2;
         double[] levels = new double[layers(layerSeconds, record)];
         for (int n = 0; n < levels.length; n++) {
@@ -109,8 +110,8 @@ public final class PeeledProfile {
     }
 
     private static int layers(double layerSeconds, double recordSeconds) {
-        Checks.above("layerSeconds", layerSeconds, 0);
-        Checks.between("recordSeconds", recordSeconds, layerSeconds, MOST_LAYERS * layerSeconds);
+        Require.above("layerSeconds", layerSeconds, 0);
+        Require.between("recordSeconds", recordSeconds, layerSeconds, MOST_LAYERS * layerSeconds);
         return (int) Math.floor(recordSeconds / layerSeconds * (1 + 1e-12));
     }
 

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.reading;
 
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
+
 /**
  * One reflection as coefficient, return loss and impedance.
  *
@@ -8,13 +11,11 @@ package cablewright.simulator.reading;
  *
  * @param coefficient reflection coefficient ρ, −1 to 1
  */
-public record Reflection(double coefficient) {
+public record Reflection(@Between(least = -1, most = 1) double coefficient) {
 
     /** Refuses a coefficient that no passive place can have. */
     public Reflection {
-        if (!(coefficient >= -1 && coefficient <= 1)) {
-            throw new IllegalArgumentException("coefficient is " + coefficient + "; allowed is -1 to 1");
-        }
+        Require.components(Reflection.class, coefficient);
     }
 
     /**

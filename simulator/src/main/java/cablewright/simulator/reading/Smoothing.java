@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.reading;
 
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.wave.Waveform;
 
@@ -17,7 +19,7 @@ import cablewright.simulator.wave.Waveform;
  * @param halfSamples samples on either side that take part, 1 to {@value #MOST_HALF_SAMPLES}
  * @param degree degree of the polynomial, 0 to {@value #HIGHEST_DEGREE}, below the number of samples in the window
  */
-public record Smoothing(int halfSamples, int degree) {
+public record Smoothing(@Between(least = 1, most = Smoothing.MOST_HALF_SAMPLES) int halfSamples, int degree) {
 
     /** Widest window, to one side. */
     public static final int MOST_HALF_SAMPLES = 1000;
@@ -28,10 +30,10 @@ public record Smoothing(int halfSamples, int degree) {
     private static final double WINDOW_PER_WIDTH = 0.8;
     private static final int USUAL_DEGREE = 2;
 
-    /** Refuses values that can't be. */
+    /** Checks the ranges. */
     public Smoothing {
-        Checks.between("halfSamples", halfSamples, 1, MOST_HALF_SAMPLES);
-        Checks.between("degree", degree, 0, Math.min(HIGHEST_DEGREE, 2.0 * halfSamples));
+        Require.components(Smoothing.class, halfSamples, degree);
+        Require.between("degree", degree, 0, Math.min(HIGHEST_DEGREE, 2.0 * halfSamples));
     }
 
     /**

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.reading;
 
+import cablewright.simulator.check.Require;
 import cablewright.simulator.instrument.Trace;
 import java.util.OptionalDouble;
 
@@ -114,7 +115,7 @@ public final class TraceDifference {
      * @return distance of the first sample that does [m]; empty where none does
      */
     public OptionalDouble firstMetres(double timesNoise) {
-        Checks.above("timesNoise", timesNoise, 0);
+        Require.above("timesNoise", timesNoise, 0);
         for (int i = 0; i < volts.length; i++) {
             if (Math.abs(volts[i]) > timesNoise * noiseVolts) {
                 return OptionalDouble.of(metres(i));

@@ -2,6 +2,9 @@
 package cablewright.simulator.reading;
 
 import cablewright.simulator.material.PhysicalConstants;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 
 /**
  * A velocity of propagation found by measurement, with its standard uncertainty.
@@ -13,12 +16,11 @@ import cablewright.simulator.material.PhysicalConstants;
  * @param fraction velocity over that of light, above 0
  * @param uncertainty its standard uncertainty, 0 or more
  */
-public record VelocityFinding(double fraction, double uncertainty) {
+public record VelocityFinding(@Above(floor = 0) double fraction, @Between(least = 0) double uncertainty) {
 
     /** Refuses a velocity that can't be. */
     public VelocityFinding {
-        Checks.above("fraction", fraction, 0);
-        Checks.between("uncertainty", uncertainty, 0, Double.MAX_VALUE);
+        Require.components(VelocityFinding.class, fraction, uncertainty);
     }
 
     /**
@@ -29,10 +31,9 @@ public record VelocityFinding(double fraction, double uncertainty) {
      * @return the velocity
      */
     public static VelocityFinding fromKnownLength(Measured metres, Measured thereAndBackSeconds) {
-        Checks.above("metres", metres.value(), 0);
-        Checks.above("thereAndBackSeconds", thereAndBackSeconds.value(), 0);
-        double fraction =
-                2 * metres.value() / (PhysicalConstants.LIGHT_METRES_PER_SECOND * thereAndBackSeconds.value());
+        Require.above("metres", metres.value(), 0);
+        Require.above("thereAndBackSeconds", thereAndBackSeconds.value(), 0);
+        double fraction = 2 * metres.value() / (PhysicalConstants.LIGHT_METRES_PER_SECOND * thereAndBackSeconds.value());
         double relative = Math.hypot(
                 metres.uncertainty() / metres.value(), thereAndBackSeconds.uncertainty() / thereAndBackSeconds.value());
         return new VelocityFinding(fraction, fraction * relative);
@@ -72,7 +73,7 @@ public record VelocityFinding(double fraction, double uncertainty) {
      * @return distance at this velocity [m]
      */
     public Measured metresForShown(Measured shownMetres, double setFraction) {
-        Checks.above("setFraction", setFraction, 0);
+        Require.above("setFraction", setFraction, 0);
         return metres(shownMetres.times(2 / (setFraction * PhysicalConstants.LIGHT_METRES_PER_SECOND)));
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.wave;
 
+import cablewright.simulator.check.Require;
 import cablewright.simulator.kernel.ComplexExp;
 
 /**
@@ -10,7 +11,7 @@ import cablewright.simulator.kernel.ComplexExp;
  *
  * @param widthSeconds width at half height [s]
  */
-public record GaussianPulse(double widthSeconds) implements Stimulus {
+public record GaussianPulse(@StimulusSeconds double widthSeconds) implements Stimulus {
 
     private static final double SIGMAS_BEFORE = 8;
     private static final double SIGMAS_PER_WIDTH = 2 * Math.sqrt(2 * Math.log(2));
@@ -18,7 +19,7 @@ public record GaussianPulse(double widthSeconds) implements Stimulus {
 
     /** Refuses a width out of bounds. */
     public GaussianPulse {
-        Widths.require("widthSeconds", widthSeconds);
+        Require.components(GaussianPulse.class, widthSeconds);
     }
 
     private double sigma() {

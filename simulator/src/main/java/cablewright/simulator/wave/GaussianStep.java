@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.wave;
 
+import cablewright.simulator.check.Require;
 import cablewright.simulator.kernel.ComplexExp;
 import org.apache.commons.math3.special.Erf;
 
@@ -10,14 +11,14 @@ import org.apache.commons.math3.special.Erf;
  *
  * @param riseSeconds rise from 10 to 90 % [s]
  */
-public record GaussianStep(double riseSeconds) implements Stimulus {
+public record GaussianStep(@StimulusSeconds double riseSeconds) implements Stimulus {
 
     private static final double SIGMAS_BEFORE = 8;
     private static final double SIGMAS_PER_RISE = 2.5631031310892007;
 
     /** Refuses a rise out of bounds. */
     public GaussianStep {
-        Widths.require("riseSeconds", riseSeconds);
+        Require.components(GaussianStep.class, riseSeconds);
     }
 
     private double sigma() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.wave;
 
+import cablewright.simulator.check.Require;
 import cablewright.simulator.kernel.ComplexExp;
 
 /**
@@ -9,11 +10,11 @@ import cablewright.simulator.kernel.ComplexExp;
  *
  * @param widthSeconds width at half height [s]
  */
-public record HalfSine(double widthSeconds) implements Stimulus {
+public record HalfSine(@StimulusSeconds double widthSeconds) implements Stimulus {
 
     /** Refuses a width out of bounds. */
     public HalfSine {
-        Widths.require("widthSeconds", widthSeconds);
+        Require.components(HalfSine.class, widthSeconds);
     }
 
     private double duration() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.wave;
 
+import cablewright.simulator.check.Require;
 import cablewright.simulator.kernel.ComplexExp;
 
 /**
@@ -9,13 +10,13 @@ import cablewright.simulator.kernel.ComplexExp;
  *
  * @param riseSeconds rise from 10 to 90 % [s]
  */
-public record RaisedCosineStep(double riseSeconds) implements Stimulus {
+public record RaisedCosineStep(@StimulusSeconds double riseSeconds) implements Stimulus {
 
     private static final double RISE_SHARE = (Math.acos(-0.8) - Math.acos(0.8)) / Math.PI;
 
     /** Refuses a rise out of bounds. */
     public RaisedCosineStep {
-        Widths.require("riseSeconds", riseSeconds);
+        Require.components(RaisedCosineStep.class, riseSeconds);
     }
 
     /**

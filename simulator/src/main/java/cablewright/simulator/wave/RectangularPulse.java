@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.wave;
 
+import cablewright.simulator.check.Readable;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.kernel.ComplexExp;
 
 /**
@@ -10,16 +12,17 @@ import cablewright.simulator.kernel.ComplexExp;
  * @param widthSeconds width at half height [s], at least the whole edge of the step
  * @param edgeSeconds rise of each edge from 10 to 90 % [s]
  */
-public record RectangularPulse(double widthSeconds, double edgeSeconds) implements Stimulus {
+public record RectangularPulse(@StimulusSeconds double widthSeconds, @StimulusSeconds double edgeSeconds)
+        implements Stimulus {
 
     /** Refuses a width out of bounds and edges that would not reach the top. */
     public RectangularPulse {
-        Widths.require("widthSeconds", widthSeconds);
-        Widths.require("edgeSeconds", edgeSeconds);
+        Require.components(RectangularPulse.class, widthSeconds, edgeSeconds);
         double whole = new RaisedCosineStep(edgeSeconds).edgeSeconds();
         if (whole > widthSeconds) {
-            throw new IllegalArgumentException("edgeSeconds is " + edgeSeconds + "; with a width of " + widthSeconds
-                    + " s it may be at most " + edgeSeconds * widthSeconds / whole);
+            throw new IllegalArgumentException("edgeSeconds is " + Readable.number(edgeSeconds) + "; with a width of "
+                    + Readable.number(widthSeconds) + " s it may be at most "
+                    + Readable.number(edgeSeconds * widthSeconds / whole));
         }
     }
 

@@ -150,7 +150,7 @@ class FittedSectionTest {
         IllegalArgumentException e = assertThrows(
                 IllegalArgumentException.class,
                 () -> sheet(ConductorLayout.COAX, 50, 0.66, OptionalDouble.empty(), new double[][] {{10, 1.8}}));
-        assertTrue(e.getMessage().contains("two or more"), e.getMessage());
+        assertTrue(e.getMessage().contains("allowed is 2 or more"), e.getMessage());
         assertThrows(
                 IllegalArgumentException.class,
                 () -> sheet(ConductorLayout.COAX, 50, 1.1, OptionalDouble.empty(), new double[][] {{1, 1}, {10, 1.8}}));

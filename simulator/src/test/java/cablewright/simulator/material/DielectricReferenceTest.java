@@ -80,7 +80,7 @@ class DielectricReferenceTest {
     void impossibleMaterialsAreNamed() {
         IllegalArgumentException e =
                 assertThrows(IllegalArgumentException.class, () -> new ConstantLossTangent(0.9, 0, 1e8));
-        assertEquals("relativePermittivity is 0.9; allowed is 1 or more.", e.getMessage());
+        assertEquals("relativePermittivity is 0.9; allowed is 1 or more", e.getMessage());
         assertThrows(IllegalArgumentException.class, () -> new ConstantLossTangent(2, 1.2, 1e8));
         assertThrows(IllegalArgumentException.class, () -> new WidebandLog(2, 0.1, 1e9, 1e10, 1e11));
         assertThrows(IllegalArgumentException.class, () -> new DebyePole(-1, 1e-9));

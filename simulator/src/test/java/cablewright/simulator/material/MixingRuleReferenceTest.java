@@ -82,6 +82,6 @@ class MixingRuleReferenceTest {
         IllegalArgumentException e = assertThrows(
                 IllegalArgumentException.class,
                 () -> mix(MixingRule.CRIM, 1.2, new double[] {0, 1}, new double[] {1, 0}, new double[] {80, 0}));
-        assertEquals("fraction is 1.2; allowed is from 0.0 to 1.0.", e.getMessage());
+        assertEquals("fraction is 1.2; allowed is 0 to 1", e.getMessage());
     }
 }

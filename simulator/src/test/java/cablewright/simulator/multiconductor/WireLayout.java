@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.multiconductor;
 
+import cablewright.simulator.check.Require;
 import cablewright.simulator.crosssection.PairSection;
-import cablewright.simulator.material.Limits;
 import cablewright.simulator.material.PhysicalConstants;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,8 +44,8 @@ public final class WireLayout {
 
     private WireLayout(List<Wire> wires, double radiusMetres, double shieldMetres, double takeUp) {
         this.wires = List.copyOf(wires);
-        this.radiusMetres = Limits.positive("radiusMetres", radiusMetres);
-        this.shieldMetres = Limits.positive("shieldMetres", shieldMetres);
+        this.radiusMetres = Require.above("radiusMetres", radiusMetres, 0);
+        this.shieldMetres = Require.above("shieldMetres", shieldMetres, 0);
         this.takeUp = takeUp;
         if (wires.isEmpty() || wires.size() > MOST_WIRES) {
             throw new IllegalArgumentException(

@@ -125,7 +125,7 @@ class BadInputTest {
     @Test
     void aNegativeLengthIsToldWithFilePlaceValueAndWhatIsAllowed() throws IOException {
         Desk.Ran ran = trace(sound.replace("\"lengthMetres\": 133", "\"lengthMetres\": -133"));
-        refused(ran, 1, "bad.json", "cable.runs[0].lengthMetres", "-133", "greater than 0");
+        refused(ran, 1, "bad.json", "cable.runs[0].lengthMetres", "-133", "above 0");
     }
 
     @Test

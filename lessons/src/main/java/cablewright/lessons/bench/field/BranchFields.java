@@ -7,6 +7,7 @@ import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Run;
+import cablewright.simulator.check.Range;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -32,7 +33,7 @@ final class BranchFields {
                 "branchMetres",
                 Measure.LENGTH,
                 OptionalDouble.of(run.lengthMetres()),
-                EventFields.from(least, Cable.MOST_METRES - before),
+                Range.between(least, Cable.MOST_METRES - before),
                 new Travel(Math.max(0.1, least), Math.max(1000, 2 * least), true),
                 false,
                 metres -> change.apply(CableEdits.withRun(branch, last, new Run(run.type(), metres.getAsDouble()))));

@@ -1,10 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.bench.field;
 
-import static cablewright.lessons.bench.field.EventFields.above;
-import static cablewright.lessons.bench.field.EventFields.byFactors;
-import static cablewright.lessons.bench.field.EventFields.even;
-import static cablewright.lessons.bench.field.EventFields.from;
 import static cablewright.lessons.bench.field.EventFields.number;
 import static cablewright.lessons.bench.field.EventFields.optional;
 
@@ -24,6 +20,7 @@ import cablewright.simulator.cable.condition.Pinch;
 import cablewright.simulator.cable.condition.Split;
 import cablewright.simulator.cable.condition.SpreadPair;
 import cablewright.simulator.cable.condition.WaterIngress;
+import cablewright.simulator.check.Range;
 import cablewright.simulator.crosssection.SectionDrawing;
 import cablewright.simulator.crosssection.WaterDistribution;
 import cablewright.simulator.material.Water;
@@ -38,6 +35,7 @@ final class ConditionFields implements ConditionVisitor<List<EventField>> {
 
     private static final String REGULAR = "regular";
     private static final String RANDOM = "random";
+    private static final String CONDUCTIVITY = "conductivitySiemensPerMetre";
 
     private final Cable cable;
 
@@ -51,19 +49,13 @@ final class ConditionFields implements ConditionVisitor<List<EventField>> {
 
     @Override
     public List<EventField> pinch(Pinch event) {
-        return List.of(
-                length(event),
-                number(event, "depthFraction", Measure.SHARE, above(0, 0.99), even(0.01, 0.95)),
-                profile(event));
+        return List.of(length(event), number(event, "depthFraction"), profile(event));
     }
 
     @Override
     public List<EventField> kink(Kink event) {
         return List.of(
-                length(event),
-                number(event, "bendRadiusMetres", Measure.LENGTH, from(0.001, 100), byFactors(0.005, 0.5)),
-                optional(event, "leastRadiusMetres", Measure.LENGTH, from(0.001, 100), byFactors(0.02, 1)),
-                profile(event));
+                length(event), number(event, "bendRadiusMetres"), optional(event, "leastRadiusMetres"), profile(event));
     }
 
     @Override
@@ -73,27 +65,17 @@ final class ConditionFields implements ConditionVisitor<List<EventField>> {
 
     @Override
     public List<EventField> offCentreCore(OffCentreCore event) {
-        return List.of(
-                length(event),
-                number(event, "eccentricity", Measure.SHARE, above(0, 0.98), even(0.01, 0.95)),
-                optional(event, "pitchMetres", Measure.LENGTH, above(0, Cable.MOST_METRES), byFactors(0.05, 50)),
-                profile(event));
+        return List.of(length(event), number(event, "eccentricity"), optional(event, "pitchMetres"), profile(event));
     }
 
     @Override
     public List<EventField> gradualDamage(GradualDamage event) {
-        return List.of(
-                length(event),
-                number(event, "relativeImpedance", Measure.SHARE, from(0.05, 20), byFactors(0.4, 2.5)),
-                profile(event));
+        return List.of(length(event), number(event, "relativeImpedance"), profile(event));
     }
 
     @Override
     public List<EventField> spreadPair(SpreadPair event) {
-        return List.of(
-                length(event),
-                number(event, "spacingFactor", Measure.FACTOR, above(1, 20), byFactors(1.02, 8)),
-                profile(event));
+        return List.of(length(event), number(event, "spacingFactor"), profile(event));
     }
 
     @Override
@@ -109,11 +91,7 @@ final class ConditionFields implements ConditionVisitor<List<EventField>> {
 
     @Override
     public List<EventField> heat(Heat event) {
-        return List.of(
-                length(event),
-                number(event, "celsius", Measure.TEMPERATURE, from(-60, 150), even(-40, 120)),
-                number(event, "restCelsius", Measure.TEMPERATURE, from(-60, 150), even(-40, 60)),
-                profile(event));
+        return List.of(length(event), number(event, "celsius"), number(event, "restCelsius"), profile(event));
     }
 
     private List<EventField> withLength(LineCondition event, List<EventField> others) {
@@ -130,7 +108,7 @@ final class ConditionFields implements ConditionVisitor<List<EventField>> {
                 "lengthMetres",
                 Measure.LENGTH,
                 OptionalDouble.of(event.lengthMetres()),
-                above(0, most),
+                Range.above(0, most),
                 new Travel(Math.min(0.02, most / 10), most, true),
                 false,
                 metres -> lengthened(event, metres.getAsDouble()));
@@ -156,27 +134,22 @@ final class ConditionFields implements ConditionVisitor<List<EventField>> {
         Water water = wet.water();
         double end = wet.startMetres() + wet.lengthMetres();
         return List.of(
-                number(wet, "volumeFraction", Measure.SHARE, above(0, 0.99), even(0.005, 0.6)),
+                number(wet, "volumeFraction"),
                 new ChoiceField(
                         "picture",
                         pictures(cable, wet),
                         BenchChoices.word(wet.picture()),
                         word -> Copies.with(wet, "picture", BenchChoices.of(word, WaterDistribution.values()))),
-                number(wet, "entryMetres", Measure.LENGTH, from(wet.startMetres(), end), even(wet.startMetres(), end)),
-                number(
-                        wet,
-                        "dryingEdgeMetres",
-                        Measure.LENGTH,
-                        from(0, wet.lengthMetres() / 2),
-                        even(0, wet.lengthMetres() / 2)),
+                within(wet, "entryMetres", wet.startMetres(), end),
+                within(wet, "dryingEdgeMetres", 0, wet.lengthMetres() / 2),
                 new NumberField(
                         "waterCelsius",
                         Measure.TEMPERATURE,
                         OptionalDouble.of(water.temperatureCelsius()),
-                        from(
+                        Range.between(
                                 Math.max(0, water.model().lowestCelsius()),
                                 water.model().highestCelsius()),
-                        even(
+                        Travel.even(
                                 Math.max(0, water.model().lowestCelsius()),
                                 Math.min(40, water.model().highestCelsius())),
                         false,
@@ -186,13 +159,21 @@ final class ConditionFields implements ConditionVisitor<List<EventField>> {
                         "conductivity",
                         Measure.CONDUCTIVITY,
                         OptionalDouble.of(water.conductivitySiemensPerMetre()),
-                        from(0, 10),
-                        byFactors(1e-4, 5),
+                        Range.of(Water.class, CONDUCTIVITY),
+                        Travel.of(Water.class, CONDUCTIVITY),
                         false,
-                        siemens -> Copies.with(
-                                wet,
-                                "water",
-                                Copies.with(water, "conductivitySiemensPerMetre", siemens.getAsDouble()))));
+                        siemens -> Copies.with(wet, "water", Copies.with(water, CONDUCTIVITY, siemens.getAsDouble()))));
+    }
+
+    private static NumberField within(WaterIngress wet, String component, double least, double most) {
+        return new NumberField(
+                component,
+                Measure.of(component),
+                OptionalDouble.of((double) Copies.get(wet, component)),
+                Range.between(least, most),
+                Travel.even(least, most),
+                false,
+                value -> Copies.with(wet, component, value.getAsDouble()));
     }
 
     /** A film needs a coax around it. */
@@ -206,15 +187,17 @@ final class ConditionFields implements ConditionVisitor<List<EventField>> {
 
     private static List<EventField> unevenness(ImpedanceVariation event) {
         return List.of(
-                number(event, "relativeAmplitude", Measure.SHARE, above(0, 0.3), byFactors(0.001, 0.2)),
-                number(
-                        event,
+                number(event, "relativeAmplitude"),
+                new NumberField(
                         "pitchMetres",
                         Measure.LENGTH,
-                        from(event.lengthMetres() / ImpedanceVariation.MOST_PERIODS, Cable.MOST_METRES),
-                        byFactors(
+                        OptionalDouble.of(event.pitchMetres()),
+                        Range.between(event.lengthMetres() / ImpedanceVariation.MOST_PERIODS, Cable.MOST_METRES),
+                        Travel.byFactors(
                                 Math.max(0.02, event.lengthMetres() / ImpedanceVariation.MOST_PERIODS),
-                                Math.max(1, event.lengthMetres()))),
+                                Math.max(1, event.lengthMetres())),
+                        false,
+                        pitch -> Copies.with(event, "pitchMetres", pitch.getAsDouble())),
                 new ChoiceField(
                         "pattern",
                         List.of(REGULAR, RANDOM),

@@ -3,7 +3,6 @@ package cablewright.lessons.bench.field;
 
 import cablewright.lessons.bench.edit.BenchChoices;
 import cablewright.lessons.bench.edit.Copies;
-import cablewright.lessons.bench.field.NumberField.Bounds;
 import cablewright.lessons.bench.field.NumberField.Travel;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
@@ -26,14 +25,15 @@ import cablewright.simulator.cable.hardware.Splice;
 import cablewright.simulator.cable.hardware.Splitter;
 import cablewright.simulator.cable.hardware.Tap;
 import cablewright.simulator.cable.hardware.TouchingConductors;
+import cablewright.simulator.check.Range;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /**
- * The fields of things put in the line. Bounds are those of the events' own constructors; over what sliders run is common
- * practice, no source.
+ * The fields of things put in the line. What is allowed, and over what a slider runs, is stated on the components of the
+ * events themselves.
  */
 public final class EventFields implements ComponentVisitor<List<EventField>> {
 
@@ -69,118 +69,85 @@ public final class EventFields implements ComponentVisitor<List<EventField>> {
                 key,
                 Measure.LENGTH,
                 OptionalDouble.of(event.startMetres()),
-                new Bounds(0, room, true),
+                Range.between(0, room),
                 new Travel(0, Math.max(room, 1e-3), false),
                 false,
                 metres -> event.movedTo(metres.getAsDouble()));
     }
 
-    static NumberField number(Event event, String component, Measure measure, Bounds allowed, Travel slider) {
+    static NumberField number(Event event, String component) {
         return new NumberField(
                 component,
-                measure,
+                Measure.of(component),
                 OptionalDouble.of((double) Copies.get(event, component)),
-                allowed,
-                slider,
+                Range.of(event.getClass(), component),
+                Travel.of(event.getClass(), component),
                 false,
                 value -> Copies.with(event, component, value.getAsDouble()));
     }
 
-    static NumberField optional(Event event, String component, Measure measure, Bounds allowed, Travel slider) {
+    static NumberField optional(Event event, String component) {
         return new NumberField(
                 component,
-                measure,
+                Measure.of(component),
                 (OptionalDouble) Copies.get(event, component),
-                allowed,
-                slider,
+                Range.of(event.getClass(), component),
+                Travel.of(event.getClass(), component),
                 true,
                 value -> Copies.with(event, component, value));
-    }
-
-    static Bounds from(double least, double most) {
-        return new Bounds(least, most, true);
-    }
-
-    static Bounds above(double floor, double most) {
-        return new Bounds(floor, most, false);
-    }
-
-    static Travel even(double from, double to) {
-        return new Travel(from, to, false);
-    }
-
-    static Travel byFactors(double from, double to) {
-        return new Travel(from, to, true);
-    }
-
-    private static NumberField nominal(Event event) {
-        return number(event, "nominalImpedanceOhms", Measure.RESISTANCE, from(1, 1000), byFactors(25, 200));
-    }
-
-    private static NumberField stray(Event event) {
-        return number(event, "strayCapacitanceFarads", Measure.CAPACITANCE, from(0, 1e-9), even(0, 10e-12));
     }
 
     @Override
     public List<EventField> splice(Splice event) {
         return List.of(
-                number(event, "excessInductanceHenries", Measure.INDUCTANCE, from(0, 1e-3), even(0, 50e-9)),
-                number(event, "excessCapacitanceFarads", Measure.CAPACITANCE, from(0, 1e-6), even(0, 10e-12)),
-                number(event, "seriesResistanceOhms", Measure.RESISTANCE, from(0, 10), even(0, 2)));
+                number(event, "excessInductanceHenries"),
+                number(event, "excessCapacitanceFarads"),
+                number(event, "seriesResistanceOhms"));
     }
 
     @Override
     public List<EventField> connector(Connector event) {
         return List.of(
-                number(event, "impedanceOhms", Measure.RESISTANCE, from(1, 1000), byFactors(25, 200)),
-                number(event, "lengthMetres", Measure.LENGTH, above(0, 1), byFactors(0.005, 0.3)),
-                number(event, "contactResistanceOhms", Measure.RESISTANCE, from(0, 1e6), even(0, 20)));
+                number(event, "impedanceOhms"), number(event, "lengthMetres"), number(event, "contactResistanceOhms"));
     }
 
     @Override
     public List<EventField> corrodedJoint(CorrodedJoint event) {
-        return List.of(
-                number(event, "seriesResistanceOhms", Measure.RESISTANCE, above(0, 1e9), byFactors(0.1, 10_000)),
-                optional(
-                        event,
-                        "oxideCapacitanceFarads",
-                        Measure.CAPACITANCE,
-                        above(0, 1e-3),
-                        byFactors(1e-12, 100e-9)));
+        return List.of(number(event, "seriesResistanceOhms"), optional(event, "oxideCapacitanceFarads"));
     }
 
     @Override
     public List<EventField> tap(Tap event) {
         return List.of(
-                number(event, "throughLossDecibels", Measure.LEVEL, above(0, 20), byFactors(0.2, 12)),
-                stray(event),
-                number(event, "lowCornerHertz", Measure.FREQUENCY, from(0, 1e9), even(0, 10e6)),
-                nominal(event));
+                number(event, "throughLossDecibels"),
+                number(event, "strayCapacitanceFarads"),
+                number(event, "lowCornerHertz"),
+                number(event, "nominalImpedanceOhms"));
     }
 
     @Override
     public List<EventField> splitter(Splitter event) {
         List<EventField> fields = new ArrayList<>(List.of(
-                number(event, "throughLossDecibels", Measure.LEVEL, above(0, 40), byFactors(0.5, 20)),
-                number(event, "legLossDecibels", Measure.LEVEL, above(0, 40), byFactors(0.5, 20)),
-                stray(event)));
+                number(event, "throughLossDecibels"),
+                number(event, "legLossDecibels"),
+                number(event, "strayCapacitanceFarads")));
         fields.addAll(BranchFields.of(event.leg(), leg -> Copies.with(event, "leg", leg)));
         fields.add(new ChoiceField(
                 "inputSide",
                 List.of("near", "far"),
                 event.inputAtFarSide() ? "far" : "near",
                 side -> Copies.with(event, "inputAtFarSide", side.equals("far"))));
-        fields.add(nominal(event));
+        fields.add(number(event, "nominalImpedanceOhms"));
         return fields;
     }
 
     @Override
     public List<EventField> housing(Housing event) {
         return List.of(
-                number(event, "throughLossDecibels", Measure.LEVEL, above(0, 60), byFactors(0.2, 30)),
-                number(event, "lowCornerHertz", Measure.FREQUENCY, above(0, 1e9), byFactors(0.1e6, 200e6)),
-                stray(event),
-                nominal(event));
+                number(event, "throughLossDecibels"),
+                number(event, "lowCornerHertz"),
+                number(event, "strayCapacitanceFarads"),
+                number(event, "nominalImpedanceOhms"));
     }
 
     @Override
@@ -191,34 +158,29 @@ public final class EventFields implements ComponentVisitor<List<EventField>> {
     @Override
     public List<EventField> loadCoil(LoadCoil event) {
         return List.of(
-                number(event, "inductanceHenries", Measure.INDUCTANCE, above(0, 1), byFactors(1e-3, 0.2)),
-                number(event, "resistanceOhms", Measure.RESISTANCE, from(0, 1000), even(0, 50)),
-                number(event, "windingCapacitanceFarads", Measure.CAPACITANCE, from(0, 1e-6), even(0, 2e-9)));
+                number(event, "inductanceHenries"),
+                number(event, "resistanceOhms"),
+                number(event, "windingCapacitanceFarads"));
     }
 
     @Override
     public List<EventField> buildOut(BuildOut event) {
-        return List.of(
-                number(event, "capacitanceFarads", Measure.CAPACITANCE, above(0, 1e-3), byFactors(1e-9, 200e-9)),
-                number(event, "resistanceOhms", Measure.RESISTANCE, from(0, 1e4), even(0, 500)));
+        return List.of(number(event, "capacitanceFarads"), number(event, "resistanceOhms"));
     }
 
     @Override
     public List<EventField> brokenConductor(BrokenConductor event) {
-        return List.of(
-                optional(event, "seriesResistanceOhms", Measure.RESISTANCE, above(0, 1e12), byFactors(1, 100_000)));
+        return List.of(optional(event, "seriesResistanceOhms"));
     }
 
     @Override
     public List<EventField> touchingConductors(TouchingConductors event) {
-        return List.of(
-                optional(event, "shuntResistanceOhms", Measure.RESISTANCE, above(0, 1e12), byFactors(1, 100_000)));
+        return List.of(optional(event, "shuntResistanceOhms"));
     }
 
     @Override
     public List<EventField> oneSideOpen(OneSideOpen event) {
-        return List.of(number(
-                event, "bridgingCapacitanceFarads", Measure.CAPACITANCE, above(0, 1e-6), byFactors(1e-12, 10e-9)));
+        return List.of(number(event, "bridgingCapacitanceFarads"));
     }
 
     @Override
@@ -233,9 +195,9 @@ public final class EventFields implements ComponentVisitor<List<EventField>> {
 
     private static List<EventField> parts(Lumped part, Function<Lumped, Event> change) {
         return List.of(
-                part(part, "resistanceOhms", Measure.RESISTANCE, from(0, 1e12), byFactors(0.1, 100_000), change),
-                part(part, "inductanceHenries", Measure.INDUCTANCE, from(0, 1e3), byFactors(1e-9, 0.1), change),
-                part(part, "capacitanceFarads", Measure.CAPACITANCE, above(0, 1), byFactors(1e-13, 1e-6), change),
+                part(part, "resistanceOhms", change),
+                part(part, "inductanceHenries", change),
+                part(part, "capacitanceFarads", change),
                 new ChoiceField(
                         "joined",
                         BenchChoices.words(Lumped.Joined.values()),
@@ -244,15 +206,14 @@ public final class EventFields implements ComponentVisitor<List<EventField>> {
                                 Copies.with(part, "joined", BenchChoices.of(word, Lumped.Joined.values())))));
     }
 
-    private static NumberField part(
-            Lumped part, String key, Measure measure, Bounds allowed, Travel slider, Function<Lumped, Event> change) {
+    private static NumberField part(Lumped part, String component, Function<Lumped, Event> change) {
         return new NumberField(
-                key,
-                measure,
-                (OptionalDouble) Copies.get(part, key),
-                allowed,
-                slider,
+                component,
+                Measure.of(component),
+                (OptionalDouble) Copies.get(part, component),
+                Range.of(Lumped.class, component),
+                Travel.of(Lumped.class, component),
                 true,
-                value -> change.apply(Copies.with(part, key, value)));
+                value -> change.apply(Copies.with(part, component, value)));
     }
 }

@@ -2,6 +2,8 @@
 package cablewright.lessons.bench.field;
 
 import cablewright.simulator.cable.Event;
+import cablewright.simulator.check.Components;
+import cablewright.simulator.check.Range;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -22,31 +24,11 @@ public record NumberField(
         String key,
         Measure measure,
         OptionalDouble value,
-        Bounds allowed,
+        Range allowed,
         Travel slider,
         boolean mayBeAbsent,
         Function<OptionalDouble, Event> change)
         implements EventField {
-
-    /**
-     * What may be.
-     *
-     * @param least least value
-     * @param most greatest value
-     * @param leastIsAllowed whether the least value itself may be; if not, only what is above it
-     */
-    public record Bounds(double least, double most, boolean leastIsAllowed) {
-
-        /**
-         * Returns whether a value may be.
-         *
-         * @param value the value
-         * @return whether it lies within
-         */
-        public boolean allow(double value) {
-            return (leastIsAllowed ? value >= least : value > least) && value <= most;
-        }
-    }
 
     /**
      * Over what a slider runs: the values that are met in practice.
@@ -56,6 +38,30 @@ public record NumberField(
      * @param logarithmic whether equal steps of the slider are equal factors
      */
     public record Travel(double from, double to, boolean logarithmic) {
+
+        /** Returns a slider on which equal steps are equal differences. */
+        public static Travel even(double from, double to) {
+            return new Travel(from, to, false);
+        }
+
+        /** Returns a slider on which equal steps are equal factors. */
+        public static Travel byFactors(double from, double to) {
+            return new Travel(from, to, true);
+        }
+
+        /**
+         * Returns the slider over the values that are stated as usual on a component of a record.
+         *
+         * @throws IllegalStateException if none are stated
+         */
+        public static Travel of(Class<?> type, String component) {
+            return Components.of(type)
+                    .named(component)
+                    .usual()
+                    .map(usual -> new Travel(usual.from(), usual.to(), usual.byFactors()))
+                    .orElseThrow(() ->
+                            new IllegalStateException("no usual values are stated on " + component + " of " + type));
+        }
 
         /**
          * Returns the value at a place of the slider.
@@ -96,7 +102,7 @@ public record NumberField(
      * @return what is wrong with it; empty where nothing is
      */
     public Optional<Fault> faultOf(double wanted) {
-        if (allowed.allow(wanted)) {
+        if (allowed.contains(wanted)) {
             return Optional.empty();
         }
         return Optional.of(wanted > allowed.most() ? Fault.TOO_LARGE : Fault.TOO_SMALL);

@@ -1,14 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.bench.field;
 
-import static cablewright.lessons.bench.field.EventFields.byFactors;
-import static cablewright.lessons.bench.field.EventFields.from;
-
 import cablewright.lessons.bench.edit.BenchChoices;
 import cablewright.lessons.bench.edit.Copies;
+import cablewright.lessons.bench.field.NumberField.Travel;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.NeighbourEnd;
 import cablewright.simulator.cable.condition.Split;
+import cablewright.simulator.check.Range;
 import cablewright.simulator.crosssection.split.SplitLayout;
 import cablewright.simulator.crosssection.split.SplitShape;
 import java.util.ArrayList;
@@ -37,8 +36,8 @@ final class SplitFields {
                     "pitchOverSpacing",
                     Measure.FACTOR,
                     shape.pitchOverSpacing(),
-                    from(SplitShape.LEAST_PITCH, SplitShape.MOST_PITCH),
-                    byFactors(SplitShape.LEAST_PITCH, SplitShape.MOST_PITCH),
+                    Range.of(SplitShape.class, "pitchOverSpacing"),
+                    Travel.byFactors(SplitShape.LEAST_PITCH, SplitShape.MOST_PITCH),
                     false,
                     pitch -> Copies.with(split, "shape", new SplitShape(shape.layout(), pitch))));
         }

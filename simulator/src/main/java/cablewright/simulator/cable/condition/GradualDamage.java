@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable.condition;
 
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.LengthOnCable;
+import cablewright.simulator.cable.PlaceOnCable;
 import cablewright.simulator.cable.Profile;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import cablewright.simulator.crosssection.CrossSection;
 
 /**
@@ -22,16 +26,16 @@ import cablewright.simulator.crosssection.CrossSection;
  * @param profile how it varies along the stretch
  */
 public record GradualDamage(
-        String id, double startMetres, double lengthMetres, double relativeImpedance, Profile profile)
+        @Id String id,
+        @PlaceOnCable double startMetres,
+        @LengthOnCable double lengthMetres,
+        @Between(least = 0.05, most = 20) @Usual(from = 0.4, to = 2.5, byFactors = true) double relativeImpedance,
+        Profile profile)
         implements LineCondition {
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public GradualDamage {
-        Require.id(id);
-        Require.between("startMetres", startMetres, 0, Cable.MOST_METRES);
-        Require.above("lengthMetres", lengthMetres, 0, Cable.MOST_METRES);
-        Require.between("relativeImpedance", relativeImpedance, 0.05, 20);
-        Require.present("profile", profile);
+        Require.components(GradualDamage.class, id, startMetres, lengthMetres, relativeImpedance, profile);
     }
 
     @Override

@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable.condition;
 
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.LengthOnCable;
+import cablewright.simulator.cable.PlaceOnCable;
 import cablewright.simulator.cable.Profile;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import cablewright.simulator.crosssection.CrossSection;
 
 /**
@@ -20,17 +24,17 @@ import cablewright.simulator.crosssection.CrossSection;
  * @param profile how the temperature varies along the stretch
  */
 public record Heat(
-        String id, double startMetres, double lengthMetres, double celsius, double restCelsius, Profile profile)
+        @Id String id,
+        @PlaceOnCable double startMetres,
+        @LengthOnCable double lengthMetres,
+        @Between(least = -60, most = 150) @Usual(from = -40, to = 120) double celsius,
+        @Between(least = -60, most = 150) @Usual(from = -40, to = 60) double restCelsius,
+        Profile profile)
         implements LineCondition {
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public Heat {
-        Require.id(id);
-        Require.between("startMetres", startMetres, 0, Cable.MOST_METRES);
-        Require.above("lengthMetres", lengthMetres, 0, Cable.MOST_METRES);
-        Require.between("celsius", celsius, -60, 150);
-        Require.between("restCelsius", restCelsius, -60, 150);
-        Require.present("profile", profile);
+        Require.components(Heat.class, id, startMetres, lengthMetres, celsius, restCelsius, profile);
     }
 
     @Override

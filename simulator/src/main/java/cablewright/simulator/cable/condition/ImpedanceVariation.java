@@ -1,9 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable.condition;
 
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.LengthOnCable;
+import cablewright.simulator.cable.PlaceOnCable;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Id;
+import cablewright.simulator.check.Readable;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import cablewright.simulator.crosssection.CrossSection;
 import java.util.OptionalLong;
 import java.util.SplittableRandom;
@@ -25,11 +30,11 @@ import java.util.SplittableRandom;
  * @param fromFarEdge whether the swing is counted from the far edge of the stretch instead of the near one
  */
 public record ImpedanceVariation(
-        String id,
-        double startMetres,
-        double lengthMetres,
-        double relativeAmplitude,
-        double pitchMetres,
+        @Id String id,
+        @PlaceOnCable double startMetres,
+        @LengthOnCable double lengthMetres,
+        @Above(floor = 0, most = 0.3) @Usual(from = 0.001, to = 0.2, byFactors = true) double relativeAmplitude,
+        @LengthOnCable double pitchMetres,
         OptionalLong seed,
         boolean fromFarEdge)
         implements LineCondition {
@@ -40,17 +45,21 @@ public record ImpedanceVariation(
     private static final int STEPS_PER_PERIOD = 8;
     private static final double WIDEST_SIGMAS = 2;
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public ImpedanceVariation {
-        Require.id(id);
-        Require.between("startMetres", startMetres, 0, Cable.MOST_METRES);
-        Require.above("lengthMetres", lengthMetres, 0, Cable.MOST_METRES);
-        Require.above("relativeAmplitude", relativeAmplitude, 0, 0.3);
-        Require.above("pitchMetres", pitchMetres, 0, Cable.MOST_METRES);
-        Require.present("seed", seed);
+        Require.components(
+                ImpedanceVariation.class,
+                id,
+                startMetres,
+                lengthMetres,
+                relativeAmplitude,
+                pitchMetres,
+                seed,
+                fromFarEdge);
         if (lengthMetres / pitchMetres > MOST_PERIODS) {
-            throw new IllegalArgumentException("pitchMetres is " + pitchMetres + "; in " + lengthMetres
-                    + " m it must be at least " + lengthMetres / MOST_PERIODS);
+            throw new IllegalArgumentException("pitchMetres is " + Readable.number(pitchMetres) + "; in "
+                    + Readable.number(lengthMetres) + " m allowed is "
+                    + Readable.number(lengthMetres / MOST_PERIODS) + " or more");
         }
     }
 

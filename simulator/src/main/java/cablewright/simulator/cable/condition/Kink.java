@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable.condition;
 
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.LengthOnCable;
+import cablewright.simulator.cable.PlaceOnCable;
 import cablewright.simulator.cable.Profile;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import cablewright.simulator.crosssection.BentTube;
 import cablewright.simulator.crosssection.CrossSection;
 import java.util.OptionalDouble;
@@ -24,28 +28,18 @@ import java.util.OptionalDouble;
  * @param profile how the curvature varies along the stretch
  */
 public record Kink(
-        String id,
-        double startMetres,
-        double lengthMetres,
-        double bendRadiusMetres,
-        OptionalDouble leastRadiusMetres,
+        @Id String id,
+        @PlaceOnCable double startMetres,
+        @LengthOnCable double lengthMetres,
+        @Between(least = 0.001, most = 100) @Usual(from = 0.005, to = 0.5, byFactors = true) double bendRadiusMetres,
+        @Between(least = 0.001, most = 100) @Usual(from = 0.02, to = 1, byFactors = true)
+                OptionalDouble leastRadiusMetres,
         Profile profile)
         implements LineCondition {
 
-    private static final double LEAST = 0.001;
-    private static final double MOST = 100;
-
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public Kink {
-        Require.id(id);
-        Require.between("startMetres", startMetres, 0, Cable.MOST_METRES);
-        Require.above("lengthMetres", lengthMetres, 0, Cable.MOST_METRES);
-        Require.between("bendRadiusMetres", bendRadiusMetres, LEAST, MOST);
-        Require.present("leastRadiusMetres", leastRadiusMetres);
-        if (leastRadiusMetres.isPresent()) {
-            Require.between("leastRadiusMetres", leastRadiusMetres.getAsDouble(), LEAST, MOST);
-        }
-        Require.present("profile", profile);
+        Require.components(Kink.class, id, startMetres, lengthMetres, bendRadiusMetres, leastRadiusMetres, profile);
     }
 
     @Override

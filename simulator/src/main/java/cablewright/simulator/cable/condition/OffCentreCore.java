@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable.condition;
 
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.LengthOnCable;
+import cablewright.simulator.cable.PlaceOnCable;
 import cablewright.simulator.cable.Profile;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import cablewright.simulator.crosssection.CrossSection;
 import java.util.OptionalDouble;
 
@@ -23,23 +27,17 @@ import java.util.OptionalDouble;
  * @param pitchMetres distance after which the swing repeats [m], above 0; absent for none
  */
 public record OffCentreCore(
-        String id,
-        double startMetres,
-        double lengthMetres,
-        double eccentricity,
+        @Id String id,
+        @PlaceOnCable double startMetres,
+        @LengthOnCable double lengthMetres,
+        @Above(floor = 0, most = 0.98) @Usual(from = 0.01, to = 0.95) double eccentricity,
         Profile profile,
-        OptionalDouble pitchMetres)
+        @LengthOnCable @Usual(from = 0.05, to = 50, byFactors = true) OptionalDouble pitchMetres)
         implements LineCondition {
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public OffCentreCore {
-        Require.id(id);
-        Require.between("startMetres", startMetres, 0, Cable.MOST_METRES);
-        Require.above("lengthMetres", lengthMetres, 0, Cable.MOST_METRES);
-        Require.above("eccentricity", eccentricity, 0, 0.98);
-        Require.present("profile", profile);
-        Require.present("pitchMetres", pitchMetres);
-        pitchMetres.ifPresent(p -> Require.above("pitchMetres", p, 0, Cable.MOST_METRES));
+        Require.components(OffCentreCore.class, id, startMetres, lengthMetres, eccentricity, profile, pitchMetres);
     }
 
     @Override

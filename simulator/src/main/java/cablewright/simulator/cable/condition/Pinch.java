@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable.condition;
 
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.LengthOnCable;
+import cablewright.simulator.cable.PlaceOnCable;
 import cablewright.simulator.cable.Profile;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import cablewright.simulator.crosssection.CrossSection;
 
 /**
@@ -19,16 +23,17 @@ import cablewright.simulator.crosssection.CrossSection;
  * @param depthFraction how far the gap is pressed shut where it is worst, above 0 and below 1
  * @param profile how the depth varies along the stretch
  */
-public record Pinch(String id, double startMetres, double lengthMetres, double depthFraction, Profile profile)
+public record Pinch(
+        @Id String id,
+        @PlaceOnCable double startMetres,
+        @LengthOnCable double lengthMetres,
+        @Above(floor = 0, most = 0.99) @Usual(from = 0.01, to = 0.95) double depthFraction,
+        Profile profile)
         implements LineCondition {
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public Pinch {
-        Require.id(id);
-        Require.between("startMetres", startMetres, 0, Cable.MOST_METRES);
-        Require.above("lengthMetres", lengthMetres, 0, Cable.MOST_METRES);
-        Require.above("depthFraction", depthFraction, 0, 0.99);
-        Require.present("profile", profile);
+        Require.components(Pinch.class, id, startMetres, lengthMetres, depthFraction, profile);
     }
 
     @Override

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable.condition;
 
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.LengthOnCable;
 import cablewright.simulator.cable.NeighbourEnd;
+import cablewright.simulator.cable.PlaceOnCable;
+import cablewright.simulator.check.Id;
+import cablewright.simulator.check.Readable;
 import cablewright.simulator.check.Require;
 import cablewright.simulator.crosssection.CrossSection;
 import cablewright.simulator.crosssection.split.SplitShape;
@@ -32,9 +35,9 @@ import java.util.List;
  * @param neighbourFarEnd how it is left at the far end; of no effect where the split is never put right
  */
 public record Split(
-        String id,
-        double startMetres,
-        double lengthMetres,
+        @Id String id,
+        @PlaceOnCable double startMetres,
+        @LengthOnCable double lengthMetres,
         SplitShape shape,
         boolean putRight,
         NeighbourEnd neighbourNearEnd,
@@ -44,14 +47,10 @@ public record Split(
     private static final double LEAST_METRES = 1e-3;
     private static final double RELATIVE_SLACK = 1e-9;
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public Split {
-        Require.id(id);
-        Require.between("startMetres", startMetres, 0, Cable.MOST_METRES);
-        Require.above("lengthMetres", lengthMetres, 0, Cable.MOST_METRES);
-        Require.present("shape", shape);
-        Require.present("neighbourNearEnd", neighbourNearEnd);
-        Require.present("neighbourFarEnd", neighbourFarEnd);
+        Require.components(
+                Split.class, id, startMetres, lengthMetres, shape, putRight, neighbourNearEnd, neighbourFarEnd);
     }
 
     @Override
@@ -104,8 +103,10 @@ public record Split(
     public void requireRoom(double cableLengthMetres, List<Event> all) {
         double slack = cableLengthMetres * RELATIVE_SLACK;
         if (!putRight && endMetres() < cableLengthMetres - slack) {
-            throw new IllegalArgumentException("event \"" + id + "\" is never put right but ends at " + endMetres()
-                    + " m; its stretch must reach the end of the cable, " + cableLengthMetres + " m");
+            throw new IllegalArgumentException("event \"" + id + "\" is never put right but ends at "
+                    + Readable.number(endMetres(), cableLengthMetres)
+                    + " m; its stretch must reach the end of the cable, "
+                    + Readable.number(cableLengthMetres, endMetres()) + " m");
         }
         for (Event other : all) {
             boolean within = other instanceof Split
@@ -113,8 +114,9 @@ public record Split(
                     && other.startMetres() <= startMetres()
                     && other.endMetres() > startMetres() + slack;
             if (within) {
-                throw new IllegalArgumentException("event \"" + id + "\" begins at " + startMetres + " m, before \""
-                        + other.id() + "\" is put right at " + other.endMetres()
+                throw new IllegalArgumentException("event \"" + id + "\" begins at "
+                        + Readable.number(startMetres, other.endMetres()) + " m, before \""
+                        + other.id() + "\" is put right at " + Readable.number(other.endMetres(), startMetres)
                         + " m; a pair can be split from one neighbour at a time");
             }
         }

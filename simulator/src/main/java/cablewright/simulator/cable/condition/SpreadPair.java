@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable.condition;
 
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.LengthOnCable;
+import cablewright.simulator.cable.PlaceOnCable;
 import cablewright.simulator.cable.Profile;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import cablewright.simulator.crosssection.CrossSection;
 
 /**
@@ -19,16 +23,17 @@ import cablewright.simulator.crosssection.CrossSection;
  * @param spacingFactor spacing over the sound pair's where it is worst, above 1 to 20
  * @param profile how the spreading varies along the stretch
  */
-public record SpreadPair(String id, double startMetres, double lengthMetres, double spacingFactor, Profile profile)
+public record SpreadPair(
+        @Id String id,
+        @PlaceOnCable double startMetres,
+        @LengthOnCable double lengthMetres,
+        @Above(floor = 1, most = 20) @Usual(from = 1.02, to = 8, byFactors = true) double spacingFactor,
+        Profile profile)
         implements LineCondition {
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public SpreadPair {
-        Require.id(id);
-        Require.between("startMetres", startMetres, 0, Cable.MOST_METRES);
-        Require.above("lengthMetres", lengthMetres, 0, Cable.MOST_METRES);
-        Require.above("spacingFactor", spacingFactor, 1, 20);
-        Require.present("profile", profile);
+        Require.components(SpreadPair.class, id, startMetres, lengthMetres, spacingFactor, profile);
     }
 
     @Override

@@ -3,8 +3,14 @@ package cablewright.simulator.cable.condition;
 
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.LengthOnCable;
+import cablewright.simulator.cable.PlaceOnCable;
 import cablewright.simulator.cable.Profile;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import cablewright.simulator.crosssection.CrossSection;
 import cablewright.simulator.crosssection.WaterDistribution;
 import cablewright.simulator.material.Water;
@@ -26,25 +32,29 @@ import cablewright.simulator.material.Water;
  * @param dryingEdgeMetres length at each edge over which the share fades [m], 0 to half the stretch
  */
 public record WaterIngress(
-        String id,
-        double startMetres,
-        double lengthMetres,
-        double entryMetres,
+        @Id String id,
+        @PlaceOnCable double startMetres,
+        @LengthOnCable double lengthMetres,
+        @Between(least = 0, most = 2 * Cable.MOST_METRES) double entryMetres,
         WaterDistribution picture,
-        double volumeFraction,
+        @Above(floor = 0, most = 0.99) @Usual(from = 0.005, to = 0.6) double volumeFraction,
         Water water,
-        double dryingEdgeMetres)
+        @Between(least = 0, most = Cable.MOST_METRES / 2) double dryingEdgeMetres)
         implements LineCondition {
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public WaterIngress {
-        Require.id(id);
-        Require.between("startMetres", startMetres, 0, Cable.MOST_METRES);
-        Require.above("lengthMetres", lengthMetres, 0, Cable.MOST_METRES);
+        Require.components(
+                WaterIngress.class,
+                id,
+                startMetres,
+                lengthMetres,
+                entryMetres,
+                picture,
+                volumeFraction,
+                water,
+                dryingEdgeMetres);
         Require.between("entryMetres", entryMetres, startMetres, startMetres + lengthMetres);
-        Require.present("picture", picture);
-        Require.above("volumeFraction", volumeFraction, 0, 0.99);
-        Require.present("water", water);
         Require.between("dryingEdgeMetres", dryingEdgeMetres, 0, lengthMetres / 2);
     }
 

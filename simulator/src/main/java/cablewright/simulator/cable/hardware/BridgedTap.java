@@ -3,6 +3,8 @@ package cablewright.simulator.cable.hardware;
 
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.PlaceOnCable;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
 import java.util.Optional;
 
@@ -16,13 +18,11 @@ import java.util.Optional;
  * @param positionMetres distance from the near end [m]
  * @param branch the branch, a cable of its own with its own events and end
  */
-public record BridgedTap(String id, double positionMetres, Cable branch) implements InlineComponent {
+public record BridgedTap(@Id String id, @PlaceOnCable double positionMetres, Cable branch) implements InlineComponent {
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public BridgedTap {
-        Require.id(id);
-        Require.between("positionMetres", positionMetres, 0, Cable.MOST_METRES);
-        Require.present("branch", branch);
+        Require.components(BridgedTap.class, id, positionMetres, branch);
     }
 
     @Override

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable.hardware;
 
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.PlaceOnCable;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import java.util.OptionalDouble;
 
 /**
@@ -15,15 +18,16 @@ import java.util.OptionalDouble;
  * @param positionMetres distance from the near end [m]
  * @param seriesResistanceOhms what still bridges the break [Ω], above 0 to 1e12; absent for a full open
  */
-public record BrokenConductor(String id, double positionMetres, OptionalDouble seriesResistanceOhms)
+public record BrokenConductor(
+        @Id String id,
+        @PlaceOnCable double positionMetres,
+        @Above(floor = 0, most = 1e12) @Usual(from = 1, to = 100_000, byFactors = true)
+                OptionalDouble seriesResistanceOhms)
         implements InlineComponent {
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public BrokenConductor {
-        Require.id(id);
-        Require.between("positionMetres", positionMetres, 0, Cable.MOST_METRES);
-        Require.present("seriesResistanceOhms", seriesResistanceOhms);
-        seriesResistanceOhms.ifPresent(r -> Require.above("seriesResistanceOhms", r, 0, 1e12));
+        Require.components(BrokenConductor.class, id, positionMetres, seriesResistanceOhms);
     }
 
     @Override

@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable.hardware;
 
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.PlaceOnCable;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 
 /**
  * A build-out: capacitance across the pair and resistance in it that make a short loading section behave like a
@@ -16,15 +20,16 @@ import cablewright.simulator.check.Require;
  * @param capacitanceFarads capacitance across the pair [F], above 0 to 1e-3
  * @param resistanceOhms resistance in the loop [Ω], 0 to 1e4
  */
-public record BuildOut(String id, double positionMetres, double capacitanceFarads, double resistanceOhms)
+public record BuildOut(
+        @Id String id,
+        @PlaceOnCable double positionMetres,
+        @Above(floor = 0, most = 1e-3) @Usual(from = 1e-9, to = 200e-9, byFactors = true) double capacitanceFarads,
+        @Between(least = 0, most = 1e4) @Usual(from = 0, to = 500) double resistanceOhms)
         implements InlineComponent {
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public BuildOut {
-        Require.id(id);
-        Require.between("positionMetres", positionMetres, 0, Cable.MOST_METRES);
-        Require.above("capacitanceFarads", capacitanceFarads, 0, 1e-3);
-        Require.between("resistanceOhms", resistanceOhms, 0, 1e4);
+        Require.components(BuildOut.class, id, positionMetres, capacitanceFarads, resistanceOhms);
     }
 
     @Override

@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable.hardware;
 
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.PlaceOnCable;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 
 /**
  * A plug and socket: a short length of line of another impedance, with some contact resistance at its middle.
@@ -17,16 +21,16 @@ import cablewright.simulator.check.Require;
  * @param contactResistanceOhms series resistance [Ω], 0 to 1e6
  */
 public record Connector(
-        String id, double positionMetres, double impedanceOhms, double lengthMetres, double contactResistanceOhms)
+        @Id String id,
+        @PlaceOnCable double positionMetres,
+        @Between(least = 1, most = 1000) @Usual(from = 25, to = 200, byFactors = true) double impedanceOhms,
+        @Above(floor = 0, most = 1) @Usual(from = 0.005, to = 0.3, byFactors = true) double lengthMetres,
+        @Between(least = 0, most = 1e6) @Usual(from = 0, to = 20) double contactResistanceOhms)
         implements InlineComponent {
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public Connector {
-        Require.id(id);
-        Require.between("positionMetres", positionMetres, 0, Cable.MOST_METRES);
-        Require.between("impedanceOhms", impedanceOhms, 1, 1000);
-        Require.above("lengthMetres", lengthMetres, 0, 1);
-        Require.between("contactResistanceOhms", contactResistanceOhms, 0, 1e6);
+        Require.components(Connector.class, id, positionMetres, impedanceOhms, lengthMetres, contactResistanceOhms);
     }
 
     @Override

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable.hardware;
 
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.PlaceOnCable;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import java.util.OptionalDouble;
 
 /**
@@ -18,16 +21,16 @@ import java.util.OptionalDouble;
  * @param oxideCapacitanceFarads capacitance across it [F], above 0 to 1e-3; absent for none
  */
 public record CorrodedJoint(
-        String id, double positionMetres, double seriesResistanceOhms, OptionalDouble oxideCapacitanceFarads)
+        @Id String id,
+        @PlaceOnCable double positionMetres,
+        @Above(floor = 0, most = 1e9) @Usual(from = 0.1, to = 10_000, byFactors = true) double seriesResistanceOhms,
+        @Above(floor = 0, most = 1e-3) @Usual(from = 1e-12, to = 100e-9, byFactors = true)
+                OptionalDouble oxideCapacitanceFarads)
         implements InlineComponent {
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public CorrodedJoint {
-        Require.id(id);
-        Require.between("positionMetres", positionMetres, 0, Cable.MOST_METRES);
-        Require.above("seriesResistanceOhms", seriesResistanceOhms, 0, 1e9);
-        Require.present("oxideCapacitanceFarads", oxideCapacitanceFarads);
-        oxideCapacitanceFarads.ifPresent(c -> Require.above("oxideCapacitanceFarads", c, 0, 1e-3));
+        Require.components(CorrodedJoint.class, id, positionMetres, seriesResistanceOhms, oxideCapacitanceFarads);
     }
 
     @Override

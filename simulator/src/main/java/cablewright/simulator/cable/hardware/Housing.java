@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable.hardware;
 
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.PlaceOnCable;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 
 /**
  * An amplifier or other housing in the line, as a reflectometer meets it: a band-limited two-port that passes
@@ -22,22 +26,24 @@ import cablewright.simulator.check.Require;
  * @param lowCornerHertz frequency below which it stops the wave [Hz], above 0 to 1e9
  */
 public record Housing(
-        String id,
-        double positionMetres,
-        double nominalImpedanceOhms,
-        double throughLossDecibels,
-        double strayCapacitanceFarads,
-        double lowCornerHertz)
+        @Id String id,
+        @PlaceOnCable double positionMetres,
+        @Between(least = 1, most = 1000) @Usual(from = 25, to = 200, byFactors = true) double nominalImpedanceOhms,
+        @Above(floor = 0, most = 60) @Usual(from = 0.2, to = 30, byFactors = true) double throughLossDecibels,
+        @Between(least = 0, most = 1e-9) @Usual(from = 0, to = 10e-12) double strayCapacitanceFarads,
+        @Above(floor = 0, most = 1e9) @Usual(from = 0.1e6, to = 200e6, byFactors = true) double lowCornerHertz)
         implements InlineComponent {
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public Housing {
-        Require.id(id);
-        Require.between("positionMetres", positionMetres, 0, Cable.MOST_METRES);
-        Require.between("nominalImpedanceOhms", nominalImpedanceOhms, 1, 1000);
-        Require.above("throughLossDecibels", throughLossDecibels, 0, 60);
-        Require.between("strayCapacitanceFarads", strayCapacitanceFarads, 0, 1e-9);
-        Require.above("lowCornerHertz", lowCornerHertz, 0, 1e9);
+        Require.components(
+                Housing.class,
+                id,
+                positionMetres,
+                nominalImpedanceOhms,
+                throughLossDecibels,
+                strayCapacitanceFarads,
+                lowCornerHertz);
     }
 
     @Override

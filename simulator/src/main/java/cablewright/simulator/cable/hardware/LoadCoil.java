@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable.hardware;
 
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.PlaceOnCable;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 
 /**
  * An inductance in series with a telephone pair. To a fast pulse it is almost an open: on 100 Ω, 88 mH have a
@@ -18,20 +22,17 @@ import cablewright.simulator.check.Require;
  * @param windingCapacitanceFarads capacitance across the winding [F], 0 to 1e-6
  */
 public record LoadCoil(
-        String id,
-        double positionMetres,
-        double inductanceHenries,
-        double resistanceOhms,
-        double windingCapacitanceFarads)
+        @Id String id,
+        @PlaceOnCable double positionMetres,
+        @Above(floor = 0, most = 1) @Usual(from = 1e-3, to = 0.2, byFactors = true) double inductanceHenries,
+        @Between(least = 0, most = 1000) @Usual(from = 0, to = 50) double resistanceOhms,
+        @Between(least = 0, most = 1e-6) @Usual(from = 0, to = 2e-9) double windingCapacitanceFarads)
         implements InlineComponent {
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public LoadCoil {
-        Require.id(id);
-        Require.between("positionMetres", positionMetres, 0, Cable.MOST_METRES);
-        Require.above("inductanceHenries", inductanceHenries, 0, 1);
-        Require.between("resistanceOhms", resistanceOhms, 0, 1000);
-        Require.between("windingCapacitanceFarads", windingCapacitanceFarads, 0, 1e-6);
+        Require.components(
+                LoadCoil.class, id, positionMetres, inductanceHenries, resistanceOhms, windingCapacitanceFarads);
     }
 
     @Override

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable.hardware;
 
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.PlaceOnCable;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 
 /**
  * One conductor of a pair broken, the other whole.
@@ -16,14 +19,16 @@ import cablewright.simulator.check.Require;
  * @param positionMetres distance from the near end [m]
  * @param bridgingCapacitanceFarads capacitance across the break as the pair sees it [F], above 0 to 1e-6
  */
-public record OneSideOpen(String id, double positionMetres, double bridgingCapacitanceFarads)
+public record OneSideOpen(
+        @Id String id,
+        @PlaceOnCable double positionMetres,
+        @Above(floor = 0, most = 1e-6) @Usual(from = 1e-12, to = 10e-9, byFactors = true)
+                double bridgingCapacitanceFarads)
         implements InlineComponent {
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public OneSideOpen {
-        Require.id(id);
-        Require.between("positionMetres", positionMetres, 0, Cable.MOST_METRES);
-        Require.above("bridgingCapacitanceFarads", bridgingCapacitanceFarads, 0, 1e-6);
+        Require.components(OneSideOpen.class, id, positionMetres, bridgingCapacitanceFarads);
     }
 
     @Override

@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable.hardware;
 
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.Lumped;
+import cablewright.simulator.cable.PlaceOnCable;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
 
 /**
@@ -13,13 +14,11 @@ import cablewright.simulator.check.Require;
  * @param positionMetres distance from the near end [m]
  * @param part the element
  */
-public record ShuntPart(String id, double positionMetres, Lumped part) implements InlineComponent {
+public record ShuntPart(@Id String id, @PlaceOnCable double positionMetres, Lumped part) implements InlineComponent {
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public ShuntPart {
-        Require.id(id);
-        Require.between("positionMetres", positionMetres, 0, Cable.MOST_METRES);
-        Require.present("part", part);
+        Require.components(ShuntPart.class, id, positionMetres, part);
     }
 
     @Override

@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable.hardware;
 
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.PlaceOnCable;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 
 /**
  * Two lengths joined well: the conductors run a little further apart than in the cable, so the joint adds a
@@ -19,20 +22,22 @@ import cablewright.simulator.check.Require;
  * @param seriesResistanceOhms contact resistance of both conductors [Ω], 0 to 10; more is a corroded joint
  */
 public record Splice(
-        String id,
-        double positionMetres,
-        double excessInductanceHenries,
-        double excessCapacitanceFarads,
-        double seriesResistanceOhms)
+        @Id String id,
+        @PlaceOnCable double positionMetres,
+        @Between(least = 0, most = 1e-3) @Usual(from = 0, to = 50e-9) double excessInductanceHenries,
+        @Between(least = 0, most = 1e-6) @Usual(from = 0, to = 10e-12) double excessCapacitanceFarads,
+        @Between(least = 0, most = 10) @Usual(from = 0, to = 2) double seriesResistanceOhms)
         implements InlineComponent {
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public Splice {
-        Require.id(id);
-        Require.between("positionMetres", positionMetres, 0, Cable.MOST_METRES);
-        Require.between("excessInductanceHenries", excessInductanceHenries, 0, 1e-3);
-        Require.between("excessCapacitanceFarads", excessCapacitanceFarads, 0, 1e-6);
-        Require.between("seriesResistanceOhms", seriesResistanceOhms, 0, 10);
+        Require.components(
+                Splice.class,
+                id,
+                positionMetres,
+                excessInductanceHenries,
+                excessCapacitanceFarads,
+                seriesResistanceOhms);
     }
 
     @Override

@@ -3,7 +3,13 @@ package cablewright.simulator.cable.hardware;
 
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.PlaceOnCable;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Id;
+import cablewright.simulator.check.Readable;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import java.util.Optional;
 
 /**
@@ -25,30 +31,33 @@ import java.util.Optional;
  *     sees nothing of the other leg
  */
 public record Splitter(
-        String id,
-        double positionMetres,
-        double nominalImpedanceOhms,
-        double throughLossDecibels,
-        double legLossDecibels,
-        double strayCapacitanceFarads,
+        @Id String id,
+        @PlaceOnCable double positionMetres,
+        @Between(least = 1, most = 1000) @Usual(from = 25, to = 200, byFactors = true) double nominalImpedanceOhms,
+        @Above(floor = 0, most = 40) @Usual(from = 0.5, to = 20, byFactors = true) double throughLossDecibels,
+        @Above(floor = 0, most = 40) @Usual(from = 0.5, to = 20, byFactors = true) double legLossDecibels,
+        @Between(least = 0, most = 1e-9) @Usual(from = 0, to = 10e-12) double strayCapacitanceFarads,
         Cable leg,
         boolean inputAtFarSide)
         implements InlineComponent {
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public Splitter {
-        Require.id(id);
-        Require.between("positionMetres", positionMetres, 0, Cable.MOST_METRES);
-        Require.between("nominalImpedanceOhms", nominalImpedanceOhms, 1, 1000);
-        Require.above("throughLossDecibels", throughLossDecibels, 0, 40);
-        Require.above("legLossDecibels", legLossDecibels, 0, 40);
-        Require.between("strayCapacitanceFarads", strayCapacitanceFarads, 0, 1e-9);
-        Require.present("leg", leg);
+        Require.components(
+                Splitter.class,
+                id,
+                positionMetres,
+                nominalImpedanceOhms,
+                throughLossDecibels,
+                legLossDecibels,
+                strayCapacitanceFarads,
+                leg,
+                inputAtFarSide);
         double power = Math.pow(10, -throughLossDecibels / 10) + Math.pow(10, -legLossDecibels / 10);
         if (power > 1 + 1e-9) {
             throw new IllegalArgumentException(
-                    "throughLossDecibels is " + throughLossDecibels
-                            + " and legLossDecibels is " + legLossDecibels
+                    "throughLossDecibels is " + Readable.number(throughLossDecibels)
+                            + " and legLossDecibels is " + Readable.number(legLossDecibels)
                             + "; together the legs would get more power than comes in (3.01 dB each is the least for equal legs)");
         }
     }

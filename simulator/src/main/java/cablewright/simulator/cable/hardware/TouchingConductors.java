@@ -1,9 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.cable.hardware;
 
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.PlaceOnCable;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Usual;
 import java.util.OptionalDouble;
 
 /**
@@ -16,15 +19,16 @@ import java.util.OptionalDouble;
  * @param positionMetres distance from the near end [m]
  * @param shuntResistanceOhms what joins the conductors [Ω], above 0 to 1e12; absent for a full short
  */
-public record TouchingConductors(String id, double positionMetres, OptionalDouble shuntResistanceOhms)
+public record TouchingConductors(
+        @Id String id,
+        @PlaceOnCable double positionMetres,
+        @Above(floor = 0, most = 1e12) @Usual(from = 1, to = 100_000, byFactors = true)
+                OptionalDouble shuntResistanceOhms)
         implements InlineComponent {
 
-    /** Refuses values that can't exist. */
+    /** Checks the ranges. */
     public TouchingConductors {
-        Require.id(id);
-        Require.between("positionMetres", positionMetres, 0, Cable.MOST_METRES);
-        Require.present("shuntResistanceOhms", shuntResistanceOhms);
-        shuntResistanceOhms.ifPresent(r -> Require.above("shuntResistanceOhms", r, 0, 1e12));
+        Require.components(TouchingConductors.class, id, positionMetres, shuntResistanceOhms);
     }
 
     @Override

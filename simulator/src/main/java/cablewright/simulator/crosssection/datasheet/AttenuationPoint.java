@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.crosssection.datasheet;
 
-import cablewright.simulator.material.Limits;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 
 /**
  * A published attenuation.
@@ -9,14 +11,13 @@ import cablewright.simulator.material.Limits;
  * @param frequencyHertz frequency
  * @param decibelPerMetre attenuation of the matched line at 20 degrees Celsius, dB/m
  */
-public record AttenuationPoint(double frequencyHertz, double decibelPerMetre) {
+public record AttenuationPoint(@Above(floor = 0) double frequencyHertz, @Between(least = 0) double decibelPerMetre) {
 
     private static final double METRES_PER_HUNDRED_FEET = 30.48;
 
     // Rejects a point that can't exist.
     public AttenuationPoint {
-        Limits.positive("frequencyHertz", frequencyHertz);
-        Limits.notNegative("decibelPerMetre", decibelPerMetre);
+        Require.components(AttenuationPoint.class, frequencyHertz, decibelPerMetre);
     }
 
     /**

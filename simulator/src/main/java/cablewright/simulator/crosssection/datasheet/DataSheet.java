@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.crosssection.datasheet;
 
-import cablewright.simulator.material.Limits;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Entries;
+import cablewright.simulator.check.Readable;
+import cablewright.simulator.check.Require;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
@@ -20,11 +23,11 @@ import java.util.OptionalDouble;
  */
 public record DataSheet(
         ConductorLayout layout,
-        double impedanceOhms,
-        double velocityFraction,
-        OptionalDouble loopResistanceOhmsPerMetre,
-        OptionalDouble insulationDiameterMetres,
-        List<AttenuationPoint> attenuation) {
+        @Above(floor = 0) double impedanceOhms,
+        @Above(floor = 0, most = 1) double velocityFraction,
+        @Between(least = 0) OptionalDouble loopResistanceOhmsPerMetre,
+        @Above(floor = 0) OptionalDouble insulationDiameterMetres,
+        @Entries(least = 2) List<AttenuationPoint> attenuation) {
 
     /** Far below and far above any cable; beyond them the fit would run out of digits. */
     private static final double LEAST_DECIBEL_PER_METRE = 1e-9;
@@ -33,15 +36,14 @@ public record DataSheet(
 
     // Rejects a sheet that can't be of a cable and sorts its points.
     public DataSheet {
-        Objects.requireNonNull(layout, "layout");
-        Limits.positive("impedanceOhms", impedanceOhms);
-        Limits.require(
-                velocityFraction > 0 && velocityFraction <= 1,
-                "velocityFraction",
+        Require.components(
+                DataSheet.class,
+                layout,
+                impedanceOhms,
                 velocityFraction,
-                "above 0 and at most 1");
-        loopResistanceOhmsPerMetre.ifPresent(r -> Limits.notNegative("loopResistanceOhmsPerMetre", r));
-        insulationDiameterMetres.ifPresent(d -> Limits.positive("insulationDiameterMetres", d));
+                loopResistanceOhmsPerMetre,
+                insulationDiameterMetres,
+                attenuation);
         attenuation = attenuation.stream()
                 .sorted(Comparator.comparingDouble(AttenuationPoint::frequencyHertz))
                 .toList();
@@ -49,13 +51,13 @@ public record DataSheet(
                 .map(AttenuationPoint::frequencyHertz)
                 .distinct()
                 .count();
-        if (different < 2 || different < attenuation.size()) {
+        if (different < attenuation.size()) {
             throw new IllegalArgumentException("attenuation has " + attenuation.size() + " points at " + different
-                    + " different frequencies; allowed are two or more points, one at each frequency.");
+                    + " different frequencies; allowed is one at each frequency");
         }
         for (AttenuationPoint point : attenuation) {
-            Limits.within(
-                    "attenuation at " + point.frequencyHertz() + " Hz",
+            Require.between(
+                    "attenuation at " + Readable.number(point.frequencyHertz()) + " Hz",
                     point.decibelPerMetre(),
                     LEAST_DECIBEL_PER_METRE,
                     MOST_DECIBEL_PER_METRE);

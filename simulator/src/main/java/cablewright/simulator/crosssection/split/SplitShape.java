@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.crosssection.split;
 
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.crosssection.ConstantsSection;
 import cablewright.simulator.crosssection.CrossSection;
 import cablewright.simulator.crosssection.FittedSection;
 import cablewright.simulator.crosssection.PairSection;
-import cablewright.simulator.material.Limits;
 import cablewright.simulator.material.PhysicalConstants;
-import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
@@ -32,7 +32,9 @@ import java.util.OptionalDouble;
  * @param layout how the wires lie
  * @param pitchOverSpacing h/s, 1.2 to 6; empty for a quad, which has none
  */
-public record SplitShape(SplitLayout layout, OptionalDouble pitchOverSpacing) {
+public record SplitShape(
+        SplitLayout layout,
+        @Between(least = SplitShape.LEAST_PITCH, most = SplitShape.MOST_PITCH) OptionalDouble pitchOverSpacing) {
 
     /** Least h/s: closer, wires of two pairs would meet. */
     public static final double LEAST_PITCH = 1.2;
@@ -42,18 +44,14 @@ public record SplitShape(SplitLayout layout, OptionalDouble pitchOverSpacing) {
 
     /** Refuses a shape that can't be. */
     public SplitShape {
-        Objects.requireNonNull(layout, "layout");
-        Objects.requireNonNull(pitchOverSpacing, "pitchOverSpacing");
+        Require.components(SplitShape.class, layout, pitchOverSpacing);
         if (layout == SplitLayout.QUAD && pitchOverSpacing.isPresent()) {
             throw new IllegalArgumentException("pitchOverSpacing is " + pitchOverSpacing.getAsDouble()
                     + "; a quad has none, since its diagonal is the pair's own spacing: leave it out");
         }
-        if (layout != SplitLayout.QUAD) {
-            if (pitchOverSpacing.isEmpty()) {
-                throw new IllegalArgumentException("pitchOverSpacing is missing; layout " + layout + " needs it, from "
-                        + LEAST_PITCH + " to " + MOST_PITCH);
-            }
-            Limits.within("pitchOverSpacing", pitchOverSpacing.getAsDouble(), LEAST_PITCH, MOST_PITCH);
+        if (layout != SplitLayout.QUAD && pitchOverSpacing.isEmpty()) {
+            throw new IllegalArgumentException("pitchOverSpacing is missing; layout " + layout + " needs it, from "
+                    + LEAST_PITCH + " to " + MOST_PITCH);
         }
     }
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.crosssection.surface;
 
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.material.Conductor;
-import cablewright.simulator.material.Limits;
-import java.util.Objects;
 
 /**
  * Round wire of two metals, such as copper-clad steel: a core of radius r1 and a skin out to r2.
@@ -26,21 +26,19 @@ import java.util.Objects;
  * @param core inner metal
  * @param cladding outer metal
  */
-public record CladWire(double coreRadiusMetres, double radiusMetres, Conductor core, Conductor cladding)
+public record CladWire(
+        @Above(floor = 0) double coreRadiusMetres,
+        @Above(floor = 0) double radiusMetres,
+        Conductor core,
+        Conductor cladding)
         implements SurfaceImpedance {
 
     private static final double THICK = 20;
 
     // Rejects a wire that can't exist.
     public CladWire {
-        Limits.positive("coreRadiusMetres", coreRadiusMetres);
-        Limits.require(
-                radiusMetres > coreRadiusMetres && Double.isFinite(radiusMetres),
-                "radiusMetres",
-                radiusMetres,
-                "more than coreRadiusMetres, " + coreRadiusMetres);
-        Objects.requireNonNull(core, "core");
-        Objects.requireNonNull(cladding, "cladding");
+        Require.components(CladWire.class, coreRadiusMetres, radiusMetres, core, cladding);
+        Require.above("radiusMetres", radiusMetres, coreRadiusMetres);
     }
 
     @Override

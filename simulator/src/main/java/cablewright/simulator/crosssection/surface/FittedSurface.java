@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.crosssection.surface;
 
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.material.Conductor;
-import cablewright.simulator.material.Limits;
 
 /**
  * Conductor known by two numbers only: {@code Z = sqrt(R^2 + k^2 s)}.
@@ -20,14 +21,18 @@ import cablewright.simulator.material.Limits;
  * @param temperatureCoefficientPerKelvin relative rise of resistivity per kelvin from 20 degrees Celsius
  */
 public record FittedSurface(
-        double dcResistanceOhmsPerMetre, double skinOhmsPerMetrePerRootRadian, double temperatureCoefficientPerKelvin)
+        @Between(least = 0) double dcResistanceOhmsPerMetre,
+        @Between(least = 0) double skinOhmsPerMetrePerRootRadian,
+        @Between(least = -0.01, most = 0.01) double temperatureCoefficientPerKelvin)
         implements SurfaceImpedance {
 
     // Rejects a conductor that can't exist.
     public FittedSurface {
-        Limits.notNegative("dcResistanceOhmsPerMetre", dcResistanceOhmsPerMetre);
-        Limits.notNegative("skinOhmsPerMetrePerRootRadian", skinOhmsPerMetrePerRootRadian);
-        Limits.within("temperatureCoefficientPerKelvin", temperatureCoefficientPerKelvin, -0.01, 0.01);
+        Require.components(
+                FittedSurface.class,
+                dcResistanceOhmsPerMetre,
+                skinOhmsPerMetrePerRootRadian,
+                temperatureCoefficientPerKelvin);
     }
 
     @Override
@@ -51,7 +56,7 @@ public record FittedSurface(
 
     @Override
     public FittedSurface atTemperature(double celsius) {
-        Limits.within("celsius", celsius, -80, 150);
+        Require.between("celsius", celsius, -80, 150);
         double growth = 1 + temperatureCoefficientPerKelvin * (celsius - Conductor.BASE_CELSIUS);
         return new FittedSurface(
                 dcResistanceOhmsPerMetre * growth,

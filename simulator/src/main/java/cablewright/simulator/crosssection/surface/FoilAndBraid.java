@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.crosssection.surface;
 
-import cablewright.simulator.material.Limits;
-import java.util.Objects;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Require;
 
 /**
  * Shield of a drop coax: a thin foil with a braid over it, side by side: {@code 1/Z = 1/Zfoil + 1/(R + s L)}.
@@ -20,14 +21,15 @@ import java.util.Objects;
  * @param braidResistanceOhmsPerMetre R at 20 degrees Celsius, above 0
  * @param gapInductanceHenriesPerMetre L, 0 or more
  */
-public record FoilAndBraid(TubeShield foil, double braidResistanceOhmsPerMetre, double gapInductanceHenriesPerMetre)
+public record FoilAndBraid(
+        TubeShield foil,
+        @Above(floor = 0) double braidResistanceOhmsPerMetre,
+        @Between(least = 0) double gapInductanceHenriesPerMetre)
         implements SurfaceImpedance {
 
     // Rejects a shield that can't exist.
     public FoilAndBraid {
-        Objects.requireNonNull(foil, "foil");
-        Limits.positive("braidResistanceOhmsPerMetre", braidResistanceOhmsPerMetre);
-        Limits.notNegative("gapInductanceHenriesPerMetre", gapInductanceHenriesPerMetre);
+        Require.components(FoilAndBraid.class, foil, braidResistanceOhmsPerMetre, gapInductanceHenriesPerMetre);
     }
 
     @Override

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.crosssection.surface;
 
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.material.Conductor;
-import cablewright.simulator.material.Limits;
-import java.util.Objects;
 
 /**
  * Solid round wire: {@code Zi = g I0(g a) / (2 pi a sigma I1(g a))}, {@code g = sqrt(s mu sigma)}.
@@ -18,12 +18,11 @@ import java.util.Objects;
  * @param radiusMetres a
  * @param conductor the metal
  */
-public record RoundWire(double radiusMetres, Conductor conductor) implements SurfaceImpedance {
+public record RoundWire(@Above(floor = 0) double radiusMetres, Conductor conductor) implements SurfaceImpedance {
 
     // Rejects a wire that can't exist.
     public RoundWire {
-        Limits.positive("radiusMetres", radiusMetres);
-        Objects.requireNonNull(conductor, "conductor");
+        Require.components(RoundWire.class, radiusMetres, conductor);
     }
 
     @Override

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.crosssection.surface;
 
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Require;
 import cablewright.simulator.material.Conductor;
-import cablewright.simulator.material.Limits;
-import java.util.Objects;
 
 /**
  * Tube whose current returns inside it, the shield of a coax:
@@ -25,20 +25,16 @@ import java.util.Objects;
  * @param wallMetres b - a, less than a
  * @param conductor the metal
  */
-public record TubeShield(double innerRadiusMetres, double wallMetres, Conductor conductor) implements SurfaceImpedance {
+public record TubeShield(
+        @Above(floor = 0) double innerRadiusMetres, @Above(floor = 0) double wallMetres, Conductor conductor)
+        implements SurfaceImpedance {
 
     private static final double THICK = 20;
 
     // Rejects a tube that can't exist.
     public TubeShield {
-        Limits.positive("innerRadiusMetres", innerRadiusMetres);
-        Limits.positive("wallMetres", wallMetres);
-        Limits.require(
-                wallMetres <= innerRadiusMetres,
-                "wallMetres",
-                wallMetres,
-                "at most the inner radius, " + innerRadiusMetres);
-        Objects.requireNonNull(conductor, "conductor");
+        Require.components(TubeShield.class, innerRadiusMetres, wallMetres, conductor);
+        Require.above("wallMetres", wallMetres, 0, innerRadiusMetres);
     }
 
     /**
@@ -51,7 +47,7 @@ public record TubeShield(double innerRadiusMetres, double wallMetres, Conductor 
      * @return the tube
      */
     public static TubeShield forBraid(double innerRadiusMetres, double dcResistanceOhmsPerMetre, Conductor apparent) {
-        Limits.positive("dcResistanceOhmsPerMetre", dcResistanceOhmsPerMetre);
+        Require.above("dcResistanceOhmsPerMetre", dcResistanceOhmsPerMetre, 0);
         double area = 1 / (Math.PI * dcResistanceOhmsPerMetre * apparent.conductivitySiemensPerMetre());
         double a = innerRadiusMetres;
         return new TubeShield(a, area / (a + Math.sqrt(a * a + area)), apparent);

@@ -6,8 +6,8 @@ import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.format.Document;
 import cablewright.lessons.format.DocumentReader;
-import cablewright.lessons.format.FormatProblem;
 import cablewright.lessons.format.LessonFormatException;
+import cablewright.lessons.format.codec.FormatProblem;
 import java.nio.file.Path;
 import java.util.List;
 

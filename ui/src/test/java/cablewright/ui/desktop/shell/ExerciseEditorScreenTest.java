@@ -86,7 +86,7 @@ class ExerciseEditorScreenTest {
                 exercise().cautions());
         assertTrue(screen.hands().find("#caution-local-codes").isDisabled());
         screen.write("exercise-title", " ");
-        assertTrue(screen.label("exercise-title-problem").startsWith("Title is \" \"; it needs 1 to 200"));
+        assertTrue(screen.label("exercise-title-problem").startsWith("Title is \" \"; allowed is 1 to 200"));
         assertEquals("The quay camera again", exercise().title());
     }
 
@@ -122,8 +122,7 @@ class ExerciseEditorScreenTest {
         assertTrue(screen.label("permitted-gains-problem").contains("parsec"));
         screen.write("permitted-gains", "100");
         assertTrue(
-                screen.label("permitted-gains-problem").contains("0.0 to 80.0"),
-                screen.label("permitted-gains-problem"));
+                screen.label("permitted-gains-problem").contains("0 to 80"), screen.label("permitted-gains-problem"));
         screen.pick("permitted-ends", List.of(LineEnd.NEAR));
         assertEquals(List.of(LineEnd.NEAR), exercise().permitted().ends());
     }

@@ -2,11 +2,11 @@
 package cablewright.ui.desktop.bench.inspector;
 
 import cablewright.lessons.bench.field.Measure;
-import cablewright.lessons.bench.field.NumberField.Bounds;
 import cablewright.lessons.bench.field.NumberField.Travel;
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.TestLead;
+import cablewright.simulator.check.Range;
 import cablewright.simulator.line.CableType;
 import cablewright.ui.desktop.bench.model.BenchViewModel;
 import cablewright.ui.desktop.bench.model.CableViewModel;
@@ -146,16 +146,25 @@ final class CablePane extends VBox {
     }
 
     private static Dial endDial(double ohms) {
-        return Dial.of("endOhms", Measure.RESISTANCE, ohms, new Bounds(0, 1e9, false), new Travel(10, 1000, true));
+        return Dial.of("endOhms", Measure.RESISTANCE, ohms, Range.above(0, 1e9), Travel.byFactors(10, 1000));
     }
 
     private static Dial celsiusDial(double celsius) {
         return Dial.of(
-                "cableCelsius", Measure.TEMPERATURE, celsius, new Bounds(-60, 150, true), new Travel(-40, 60, false));
+                "cableCelsius",
+                Measure.TEMPERATURE,
+                celsius,
+                Range.of(Cable.class, "celsius"),
+                Travel.of(Cable.class, "celsius"));
     }
 
     private static Dial leadDial(double metres) {
-        return Dial.of("leadMetres", Measure.LENGTH, metres, new Bounds(0, 1000, false), new Travel(0.2, 20, true));
+        return Dial.of(
+                "leadMetres",
+                Measure.LENGTH,
+                metres,
+                Range.of(TestLead.class, "lengthMetres"),
+                Travel.of(TestLead.class, "lengthMetres"));
     }
 
     private String endWord(CableViewModel.End one) {

@@ -3,8 +3,8 @@ package cablewright.ui.desktop.bench.inspector;
 
 import cablewright.lessons.bench.field.Measure;
 import cablewright.lessons.bench.field.NumberField;
-import cablewright.lessons.bench.field.NumberField.Bounds;
 import cablewright.lessons.bench.field.NumberField.Travel;
+import cablewright.simulator.check.Range;
 import java.util.OptionalDouble;
 
 /**
@@ -18,14 +18,14 @@ import java.util.OptionalDouble;
  * @param mayBeAbsent whether it can be left out
  */
 public record Dial(
-        String key, Measure measure, OptionalDouble value, Bounds allowed, Travel travel, boolean mayBeAbsent) {
+        String key, Measure measure, OptionalDouble value, Range allowed, Travel travel, boolean mayBeAbsent) {
 
     static Dial of(NumberField field) {
         return new Dial(
                 field.key(), field.measure(), field.value(), field.allowed(), field.slider(), field.mayBeAbsent());
     }
 
-    static Dial of(String key, Measure measure, double value, Bounds allowed, Travel travel) {
+    static Dial of(String key, Measure measure, double value, Range allowed, Travel travel) {
         return new Dial(key, measure, OptionalDouble.of(value), allowed, travel, false);
     }
 

@@ -148,7 +148,7 @@ final class DialRow extends VBox {
             say(e.getMessage());
             return;
         }
-        if (!dial.allowed().allow(value)) {
+        if (!dial.allowed().contains(value)) {
             say(limits(typedIn));
             return;
         }

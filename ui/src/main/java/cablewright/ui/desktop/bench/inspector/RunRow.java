@@ -2,11 +2,11 @@
 package cablewright.ui.desktop.bench.inspector;
 
 import cablewright.lessons.bench.field.Measure;
-import cablewright.lessons.bench.field.NumberField.Bounds;
 import cablewright.lessons.bench.field.NumberField.Travel;
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Run;
+import cablewright.simulator.check.Range;
 import cablewright.simulator.line.CableType;
 import cablewright.ui.desktop.bench.model.BenchViewModel;
 import cablewright.ui.desktop.bench.model.CableViewModel;
@@ -75,7 +75,7 @@ final class RunRow extends VBox {
     private static Dial dial(double metres, double others) {
         double most = Cable.MOST_METRES - others;
         double to = metres <= 1000 ? 1000 : metres <= 10_000 ? 10_000 : Cable.MOST_METRES;
-        return Dial.of("runMetres", Measure.LENGTH, metres, new Bounds(0, most, false), new Travel(1, to, true));
+        return Dial.of("runMetres", Measure.LENGTH, metres, Range.above(0, most), Travel.byFactors(1, to));
     }
 
     void show(Cable cable, List<CableType> types) {

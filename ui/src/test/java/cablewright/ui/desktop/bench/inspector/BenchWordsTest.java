@@ -80,7 +80,7 @@ class BenchWordsTest {
                     assertEquals(value, read, 0.006 * Math.max(Math.abs(value), unit.inSi()), field.key());
                 }
                 for (double place : new double[] {0, 0.3, 1}) {
-                    assertTrue(dial.allowed().allow(dial.at(place)), field.key() + " at " + place);
+                    assertTrue(dial.allowed().contains(dial.at(place)), field.key() + " at " + place);
                 }
             }
         }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package cablewright.lessons.format;
+package cablewright.lessons.format.codec;
 
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
@@ -58,13 +58,13 @@ import java.util.Map;
  * The words of the field "kind" for each sealed family. A new record of a family gets its word here, its definition in the
  * shared schema, and nothing else in this package.
  */
-final class FieldWords {
+final class KindWords {
 
     private static final String SAY_FULL =
             "a full one has no resistance: leave it out, or say \"partial-open\" or \"partial-short\"";
     private static final String SAY_PARTIAL = "a partial one needs its resistance in ohms";
 
-    private FieldWords() {}
+    private KindWords() {}
 
     static Map<Class<?>, List<Variant>> families() {
         return Map.of(

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package cablewright.lessons.format;
+package cablewright.lessons.format.codec;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -17,13 +17,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-class FieldWordsTest {
+class KindWordsTest {
 
     @Test
     void everyRecordOfASealedFamilyHasItsWord() {
-        for (Map.Entry<Class<?>, List<Variant>> family : FieldWords.families().entrySet()) {
+        for (Map.Entry<Class<?>, List<Variant>> family : KindWords.families().entrySet()) {
             Set<Class<?>> told =
-                    family.getValue().stream().map(FieldWordsTest::valueType).collect(Collectors.toSet());
+                    family.getValue().stream().map(KindWordsTest::valueType).collect(Collectors.toSet());
             assertEquals(
                     records(family.getKey()).collect(Collectors.toSet()),
                     told,
@@ -38,22 +38,22 @@ class FieldWordsTest {
 
     private static Stream<Class<?>> records(Class<?> type) {
         if (type == Event.class) {
-            return Stream.of(InlineComponent.class, LineCondition.class).flatMap(FieldWordsTest::records);
+            return Stream.of(InlineComponent.class, LineCondition.class).flatMap(KindWordsTest::records);
         }
         return type.isSealed()
-                ? Arrays.stream(type.getPermittedSubclasses()).flatMap(FieldWordsTest::records)
+                ? Arrays.stream(type.getPermittedSubclasses()).flatMap(KindWordsTest::records)
                 : Stream.of(type);
     }
 
     @Test
     void noWordIsUsedTwiceAndEventsGoByTheWordOfTheirKind() {
-        for (List<Variant> variants : FieldWords.families().values()) {
+        for (List<Variant> variants : KindWords.families().values()) {
             assertEquals(
                     variants.size(),
                     new HashSet<>(variants.stream().map(Variant::word).toList()).size());
         }
         Set<String> kinds = Arrays.stream(EventKind.values()).map(EventKind::id).collect(Collectors.toSet());
-        Set<String> words = FieldWords.families().get(Event.class).stream()
+        Set<String> words = KindWords.families().get(Event.class).stream()
                 .map(Variant::word)
                 .collect(Collectors.toSet());
         words.removeAll(kinds);

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package cablewright.lessons.format;
+package cablewright.lessons.format.codec;
 
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
@@ -7,7 +7,7 @@ import java.io.IOException;
 import java.util.Optional;
 
 /** Reads and writes one type of value. */
-interface Codec {
+public interface Codec {
 
     /**
      * Reads a value.

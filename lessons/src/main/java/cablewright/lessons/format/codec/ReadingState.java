@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package cablewright.lessons.format;
+package cablewright.lessons.format.codec;
 
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** What is known while a file is read: the problems so far, and the cable types that the file brings along. */
-final class ReadingState {
+public final class ReadingState {
 
     /** Enough to work with; a file with more is most likely not one of ours. */
     private static final int MOST_PROBLEMS = 100;
@@ -19,7 +19,8 @@ final class ReadingState {
     private final List<FormatProblem> problems = new ArrayList<>();
     private final Map<String, CableType> ownTypes = new LinkedHashMap<>();
 
-    ReadingState() {
+    /** Makes the state of a file of this version. */
+    public ReadingState() {
         this(false);
     }
 
@@ -28,15 +29,17 @@ final class ReadingState {
     }
 
     /** Reads a file of a newer version: fields that are not known are left out instead of refused. */
-    static ReadingState ofNewer() {
+    public static ReadingState ofNewer() {
         return new ReadingState(true);
     }
 
-    boolean leavesOutWhatIsNew() {
+    /** Returns whether fields that are not known are left out instead of refused. */
+    public boolean leavesOutWhatIsNew() {
         return leavesOutWhatIsNew;
     }
 
-    void problem(At at, String fault, String remedy) {
+    /** Adds a problem. */
+    public void problem(At at, String fault, String remedy) {
         if (problems.size() < MOST_PROBLEMS) {
             problems.add(new FormatProblem(at.path(), fault, remedy));
         }
@@ -64,7 +67,8 @@ final class ReadingState {
         }
     }
 
-    void addType(CableType type, At at) {
+    /** Adds a cable type that the file brings along. */
+    public void addType(CableType type, At at) {
         if (ownTypes.put(type.id(), type) != null) {
             problem(at.field("id"), "is \"" + type.id() + "\" for the second time", "give each type an id of its own");
         }
@@ -75,11 +79,13 @@ final class ReadingState {
                 .or(() -> Catalogue.standard().find(id));
     }
 
-    List<FormatProblem> problems() {
+    /** Returns all problems so far, in the order of the file. */
+    public List<FormatProblem> problems() {
         return problems;
     }
 
-    boolean isSound() {
+    /** Returns whether there are no problems so far. */
+    public boolean isSound() {
         return problems.isEmpty();
     }
 }

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
-package cablewright.lessons.format;
+package cablewright.lessons.format.codec;
 
 import cablewright.lessons.exercise.AttemptSheet;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
-import cablewright.lessons.exercise.Lines;
 import cablewright.simulator.cable.Cable;
+import cablewright.simulator.check.Lines;
 import cablewright.simulator.line.CableType;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
@@ -19,13 +19,14 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 
 /** Finds the codec of each type, once for all that files can hold. */
-final class Codecs {
+public final class Codecs {
 
     private final Map<Class<?>, RecordCodec> records = new HashMap<>();
     private final Map<Class<?>, VariantCodec> families = new HashMap<>();
-    private final Map<Class<?>, List<Variant>> words = FieldWords.families();
+    private final Map<Class<?>, List<Variant>> words = KindWords.families();
 
-    Codecs() {
+    /** Makes the codecs. */
+    public Codecs() {
         ofRecord(CableType.class);
         ofRecord(Cable.class);
         ofRecord(Exercise.class);
@@ -33,20 +34,13 @@ final class Codecs {
         ofRecord(AttemptSheet.class);
     }
 
-    Codec content(FileKind kind) {
-        switch (kind) {
-            case CABLE:
-                return new CableCodec(ofRecord(Cable.class));
-            case EXERCISE:
-                return ofRecord(Exercise.class);
-            case LESSON:
-                return ofRecord(Lesson.class);
-            default:
-                return ofRecord(AttemptSheet.class);
-        }
+    /** Returns the codec of the content of a kind of file. */
+    public Codec content(Class<?> type) {
+        return ofClass(type);
     }
 
-    Codec types() {
+    /** Returns the codec of the cable types that a file brings along. */
+    public Codec types() {
         return new ListCodec(ofRecord(CableType.class));
     }
 

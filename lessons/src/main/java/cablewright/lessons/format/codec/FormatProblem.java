@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package cablewright.lessons.format;
+package cablewright.lessons.format.codec;
 
 /**
  * One thing that is wrong with a file.

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package cablewright.lessons.format;
+package cablewright.lessons.format.codec;
 
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
