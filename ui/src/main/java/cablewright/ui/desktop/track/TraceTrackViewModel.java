@@ -5,6 +5,7 @@ import cablewright.lessons.text.Texts;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.reading.Cursor;
 import cablewright.ui.drawing.axis.Extent;
+import cablewright.ui.drawing.track.FlagMarker;
 import cablewright.ui.words.Quantities;
 import java.util.List;
 import java.util.Optional;
@@ -79,6 +80,15 @@ public final class TraceTrackViewModel {
         referenceOhms = ohms;
     }
 
+    Texts texts() {
+        return texts;
+    }
+
+    /**
+     * Returns the shared axis.
+     *
+     * @return the axis
+     */
     public AxisViewModel axis() {
         return axis;
     }
