@@ -217,7 +217,7 @@ public final class EventFields implements ComponentVisitor<List<EventField>> {
 
     @Override
     public List<EventField> oneSideOpen(OneSideOpen event) {
-        return List.of(number(
+        return List.of(optional(
                 event, "bridgingCapacitanceFarads", Measure.CAPACITANCE, above(0, 1e-6), byFactors(1e-12, 10e-9)));
     }
 
