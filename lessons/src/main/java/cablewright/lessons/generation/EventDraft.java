@@ -137,7 +137,7 @@ final class EventDraft {
             case PARTIAL_SHORT:
                 return new TouchingConductors(id, metres, OptionalDouble.of(ohms() * (7 - 6 * q)));
             case ONE_SIDE_OPEN:
-                return new OneSideOpen(id, metres, dice.logBetween(20e-12, 150e-12));
+                return new OneSideOpen(id, metres, OptionalDouble.of(dice.logBetween(20e-12, 150e-12)));
             case OPEN:
                 return new BrokenConductor(id, metres, OptionalDouble.empty());
             case SHORT:

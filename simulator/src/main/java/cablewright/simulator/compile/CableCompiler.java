@@ -82,7 +82,7 @@ public final class CableCompiler {
         List<LineCondition> conditions = sorted(LineCondition.class);
         List<InlineComponent> things = sorted(InlineComponent.class);
         List<Double> cuts = cuts(conditions);
-        HardwareElements hardware = new HardwareElements(cable.celsius(), steps);
+        HardwareElements hardware = new HardwareElements(cable, steps);
         List<LineCondition> active = new ArrayList<>();
         int nextThing = 0;
         int nextCondition = 0;

@@ -22,6 +22,7 @@ import cablewright.simulator.cable.hardware.Tap;
 import cablewright.simulator.cable.hardware.TouchingConductors;
 import cablewright.simulator.circuit.Element;
 import cablewright.simulator.circuit.Network;
+import cablewright.simulator.crosssection.split.CommonMode;
 import cablewright.simulator.crosssection.ConstantsSection;
 import cablewright.simulator.crosssection.CrossSection;
 import java.util.ArrayList;
@@ -33,11 +34,11 @@ import java.util.Set;
 /** Makes the elements of what is put in the line, each as documented in its event. */
 final class HardwareElements implements ComponentVisitor<List<Element>> {
 
-    private final double celsius;
+    private final Cable cable;
     private final ProfileSteps steps;
 
-    HardwareElements(double celsius, ProfileSteps steps) {
-        this.celsius = celsius;
+    HardwareElements(Cable cable, ProfileSteps steps) {
+        this.cable = cable;
         this.steps = steps;
     }
 
@@ -45,9 +46,15 @@ final class HardwareElements implements ComponentVisitor<List<Element>> {
         return thing.accept(this);
     }
 
-    private Network branch(Cable cable) {
-        Cable atHand =
-                new Cable(cable.title(), cable.runs(), cable.events(), cable.farEnd(), celsius, cable.testLead());
+    /** A branch has the temperature of the cable that it leaves. */
+    private Network branch(Cable branch) {
+        Cable atHand = new Cable(
+                branch.title(),
+                branch.runs(),
+                branch.events(),
+                branch.farEnd(),
+                cable.celsius(),
+                branch.testLead());
         return CableCompiler.compile(atHand, steps);
     }
 
@@ -204,7 +211,36 @@ final class HardwareElements implements ComponentVisitor<List<Element>> {
 
     @Override
     public List<Element> oneSideOpen(OneSideOpen event) {
-        return List.of(new Element.Series(Lumped.capacitor(event.bridgingCapacitanceFarads()), Set.of(event.id())));
+        Set<String> by = Set.of(event.id());
+        if (event.bridgingCapacitanceFarads().isPresent()) {
+            Lumped gap = Lumped.capacitor(event.bridgingCapacitanceFarads().getAsDouble());
+            return List.of(new Element.Series(gap, by));
+        }
+        double before = event.positionMetres();
+        double behind = cable.lengthMetres() - before;
+        if (before <= 0 || behind <= 0) {
+            // With no length on one side the whole wire has nowhere to send its current.
+            return List.of(new Element.Break(by));
+        }
+        CommonMode mode = commonMode(event);
+        Lumped gap = new Lumped(
+                Joined.SERIES,
+                OptionalDouble.of(mode.breakOhms()),
+                OptionalDouble.empty(),
+                OptionalDouble.of(mode.breakFarads(before, behind)));
+        return List.of(new Element.Series(gap, by));
+    }
+
+    private CommonMode commonMode(OneSideOpen event) {
+        try {
+            return CommonMode.of(
+                    cable.runAt(event.positionMetres()).type().section(), CommonMode.NEIGHBOURS_OVER_SPACING);
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(
+                    "event \"" + event.id() + "\": bridgingCapacitanceFarads is missing, and it can follow from a pair only; "
+                            + "give it, or put the event on a pair",
+                    e);
+        }
     }
 
     @Override

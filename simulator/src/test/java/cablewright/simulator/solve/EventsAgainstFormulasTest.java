@@ -96,7 +96,7 @@ class EventsAgainstFormulasTest {
 
     @Test
     void seriesCapacitorIsAnOpenToSlowWavesAndNothingToFastOnes() {
-        Event gap = new OneSideOpen("x", 0, 100e-12);
+        Event gap = new OneSideOpen("x", 0, OptionalDouble.of(100e-12));
         assertEquals(1, alone(100, 100, gap).magnitude(0), 1e-6);
         // 1/(1 + sτ) with τ = 2 Z0 C.
         double wt = 2 * Math.PI * 1e8 * 2 * 100 * 100e-12;

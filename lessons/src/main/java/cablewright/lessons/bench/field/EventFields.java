@@ -180,7 +180,7 @@ public final class EventFields implements ComponentVisitor<List<EventField>> {
 
     @Override
     public List<EventField> oneSideOpen(OneSideOpen event) {
-        return List.of(number(event, "bridgingCapacitanceFarads"));
+        return List.of(optional(event, "bridgingCapacitanceFarads"));
     }
 
     @Override

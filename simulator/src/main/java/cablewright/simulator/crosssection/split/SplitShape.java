@@ -113,7 +113,7 @@ public record SplitShape(
         return section.scaled((1 + rho) / (1 - rho));
     }
 
-    private static double shape(CrossSection section) {
+    static double shape(CrossSection section) {
         if (section instanceof PairSection pairSection) {
             return pairSection.geometry().bareShape();
         }
