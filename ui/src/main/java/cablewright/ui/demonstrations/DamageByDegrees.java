@@ -168,7 +168,7 @@ final class DamageByDegrees implements Demonstration {
                         paper.percent(
                                 lines, Math.max(from, 3 * settings.settings().halfPulseMetres()), to),
                         lines)
-                .withNoise(300 * map.noiseVolts())
+                .withNoise(300 * map.noiseVolts(), paper.common("noise"))
                 .with(List.of(
                         paper.mark(paper.say("begins"), start, Tone.THIRD),
                         paper.mark(paper.say("ends"), start + settings.damageMetres(), Tone.THIRD)));

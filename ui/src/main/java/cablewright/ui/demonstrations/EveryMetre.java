@@ -75,7 +75,7 @@ final class EveryMetre implements Demonstration {
                         paper.distance(0, 1.1 * shown.cableMetres()),
                         Axis.linear(paper.common("percent"), -2, 2),
                         lines)
-                .withNoise(300 * outcome.noiseVolts());
+                .withNoise(300 * outcome.noiseVolts(), paper.common("noise"));
     }
 
     private static Panel sweep(EveryMetreTheSame.Outcome outcome, CurveFigures paper) {

@@ -105,7 +105,8 @@ final class Ghosts implements Demonstration {
                 List.of(),
                 strokes,
                 marks(paths, paper),
-                0);
+                0,
+                "");
     }
 
     private static Panel near(GhostPaths paths, GhostPaths.Outcome outcome, CurveFigures paper) {

@@ -101,7 +101,7 @@ final class SameEverywhere implements Demonstration {
                 paper.distance(-2, 1.12 * reel.reelMetres()),
                 Axis.linear(paper.common("percent"), -12, 12),
                 lines);
-        plot = plot.withNoise(300 * outcome.noiseVolts());
+        plot = plot.withNoise(300 * outcome.noiseVolts(), paper.common("noise"));
         return reel.isWholeReel()
                 ? plot
                 : plot.with(List.of(

@@ -116,7 +116,7 @@ final class WhereWaterWent implements Demonstration {
                         paper.distance(0, 1.2 * CABLE_METRES),
                         paper.percent(lines, 20, CABLE_METRES),
                         lines)
-                .withNoise(300 * outcome.noiseVolts())
+                .withNoise(300 * outcome.noiseVolts(), paper.common("noise"))
                 .with(List.of(
                         paper.mark(paper.say("from"), START_METRES, Tone.THIRD),
                         paper.mark(paper.say("to"), START_METRES + shown.soakedMetres(), Tone.THIRD)));

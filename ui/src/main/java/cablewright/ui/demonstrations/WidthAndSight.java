@@ -92,7 +92,7 @@ final class WidthAndSight implements Demonstration {
                         paper.distance(0, to),
                         paper.percent(lines, Math.min(35, outcome.sight().blindMetres() + 1), to),
                         lines)
-                .withNoise(300 * outcome.noiseVolts())
+                .withNoise(300 * outcome.noiseVolts(), paper.common("noise"))
                 .with(List.of(
                         paper.mark(paper.say("first"), FIRST_METRES, Tone.THIRD),
                         paper.mark(paper.say("second"), FIRST_METRES + shown.apartMetres(), Tone.THIRD),

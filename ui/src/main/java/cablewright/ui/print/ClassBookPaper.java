@@ -6,6 +6,9 @@ import cablewright.lessons.classbook.ClassSummary.KindProgress;
 import cablewright.lessons.classbook.ClassSummary.PlaceError;
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
+import cablewright.ui.drawing.palette.Ink;
+import cablewright.ui.drawing.palette.Palette;
+import cablewright.ui.drawing.pen.Colour;
 import cablewright.ui.drawing.pen.Pen;
 import cablewright.ui.drawing.pen.Pen.Anchor;
 import cablewright.ui.words.Quantities;
@@ -27,9 +30,8 @@ public final class ClassBookPaper {
     private static final double NUMBERS = 160;
     private static final int MOST_ACROSS = 7;
     private static final double FIRST_COLUMN = 0.23;
-    // The palette of Okabe & Ito, Color Universal Design (2008): blue.
-    private static final int DONE = 0x0072B2;
-    private static final int WHOLE = 0xECEAE5;
+    private static final Colour DONE = Palette.LIGHT.of(Ink.TRACE);
+    private static final Colour WHOLE = Palette.LIGHT.of(Ink.HIDDEN_AREA);
 
     private final ClassSummary summary;
     private final String whose;

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.print;
 
+import cablewright.ui.drawing.palette.Ink;
+import cablewright.ui.drawing.palette.Palette;
+import cablewright.ui.drawing.pen.Colour;
 import cablewright.ui.drawing.pen.GlyphFont;
 import cablewright.ui.drawing.pen.Pen;
 import cablewright.ui.drawing.pen.Pen.Anchor;
@@ -12,10 +15,10 @@ import java.util.function.Consumer;
 final class PageFlow {
 
     static final double MARGIN = 42;
-    static final int INK = 0x24292F;
-    static final int QUIET = 0x57606A;
-    static final int EDGE = 0xB4B8BE;
-    static final int CAUTION = 0x7A4B00;
+    static final Colour INK = Palette.LIGHT.of(Ink.TEXT);
+    static final Colour QUIET = Palette.LIGHT.of(Ink.FAINT);
+    static final Colour EDGE = Palette.LIGHT.of(Ink.AXIS);
+    static final Colour CAUTION = Palette.LIGHT.of(Ink.MARGINAL);
     static final double TEXT_SIZE = 10;
 
     private static final double HEAD = 30;
@@ -92,12 +95,12 @@ final class PageFlow {
         gap(2);
     }
 
-    private void line(String text, double x, double size, int colour) {
+    private void line(String text, double x, double size, Colour colour) {
         block(size * LEADING, (pen, top) -> pen.text(text, x, top + size, Anchor.START, size, colour));
     }
 
     /** Sets text of several paragraphs, broken into lines that fit. */
-    void text(String text, int colour) {
+    void text(String text, Colour colour) {
         for (String paragraph : text.split("\n")) {
             if (paragraph.isBlank()) {
                 gap(0.4 * TEXT_SIZE);
@@ -105,7 +108,7 @@ final class PageFlow {
                 String indent = paragraph.startsWith("• ") ? "• " : "";
                 double inset = font.width(indent, TEXT_SIZE);
                 boolean first = true;
-                for (String line : wrapped(paragraph.substring(indent.length()), TEXT_SIZE, width() - inset)) {
+                for (String line : font.wrapped(paragraph.substring(indent.length()), TEXT_SIZE, width() - inset)) {
                     if (first && !indent.isEmpty()) {
                         double x = left();
                         double here = y;
@@ -120,51 +123,8 @@ final class PageFlow {
         }
     }
 
-    /** Breaks a text into lines; a word longer than a line is cut. */
     List<String> wrapped(String text, double size, double width) {
-        List<String> lines = new ArrayList<>();
-        String line = "";
-        for (String word : text.strip().split("[ \\t]+")) {
-            String longer = line.isEmpty() ? word : line + " " + word;
-            if (font.width(longer, size) <= width) {
-                line = longer;
-            } else {
-                if (!line.isEmpty()) {
-                    lines.add(line);
-                }
-                line = word;
-                while (font.width(line, size) > width && line.length() > 1) {
-                    int fits = fitting(line, size, width);
-                    lines.add(line.substring(0, fits));
-                    line = line.substring(fits);
-                }
-            }
-        }
-        lines.add(line);
-        return lines;
-    }
-
-    private int fitting(String word, double size, double width) {
-        int fits = 1;
-        while (fits < word.length() && font.width(word.substring(0, fits + 1), size) <= width) {
-            fits++;
-        }
-        return fits;
-    }
-
-    /** Where the first block begins, below the head. */
-    double top() {
-        return MARGIN + HEAD;
-    }
-
-    /** Where the last block ends. */
-    double used() {
-        return y;
-    }
-
-    /** What is on the first page, without head and foot. */
-    List<Consumer<Pen>> drawings() {
-        return List.copyOf(pages.get(0));
+        return font.wrapped(text, size, width);
     }
 
     /** The pages, each with its head and foot. */
@@ -174,7 +134,7 @@ final class PageFlow {
             List<Consumer<Pen>> drawings = List.copyOf(pages.get(i));
             String place = number.of(i + 1, pages.size());
             all.add(pen -> {
-                pen.fill(0, 0, paper.width(), paper.height(), 0xFFFFFF);
+                pen.fill(0, 0, paper.width(), paper.height(), Palette.LIGHT.of(Ink.PAPER));
                 pen.text(title, left(), MARGIN + 12, Anchor.START, 14, INK);
                 pen.line(left(), MARGIN + 20, right(), MARGIN + 20, 0.7, 0, EDGE);
                 pen.text(foot, left(), paper.height() - MARGIN, Anchor.START, 8, QUIET);

@@ -14,13 +14,16 @@ import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.measurement.Measurement;
+import cablewright.ui.drawing.pen.Pen.Anchor;
 import cablewright.ui.drawing.track.CableDrawing;
+import cablewright.ui.drawing.track.CablePainter;
+import cablewright.ui.drawing.track.FlagMarker;
 import cablewright.ui.words.EventWords;
 import cablewright.ui.words.VisibilityWords;
 import cablewright.ui.words.Words;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
@@ -106,10 +109,10 @@ public final class SheetMaker {
         PageFlow flow = new PageFlow(paper);
         brief(flow);
         flow.gap(6);
-        PrintedTracks plate = new PrintedTracks(flow, words, settings().rangeMetres());
+        PrintedTracks tracks = new PrintedTracks(flow, words, settings().rangeMetres());
         Trace trace = trace();
-        plate.trace(trace, List.of(), caption(trace));
-        plate.record(exercise.record(), exercise.start().end(), say("record.caption"));
+        tracks.trace(trace, List.of(), caption(trace));
+        tracks.record(exercise.record(), exercise.start().end(), say("record.caption"));
         flow.text(say("record.note", exercise.record().note()), PageFlow.QUIET);
         exercise.prediction().ifPresent(asked -> {
             flow.heading(say("prediction"));
@@ -131,21 +134,9 @@ public final class SheetMaker {
         flow.gap(14);
         flow.block(14, (pen, top) -> {
             double middle = flow.left() + 0.62 * flow.width();
-            pen.text(
-                    say("answer.name"),
-                    flow.left(),
-                    top + 10,
-                    cablewright.ui.drawing.pen.Pen.Anchor.START,
-                    9,
-                    PageFlow.QUIET);
+            pen.text(say("answer.name"), flow.left(), top + 10, Anchor.START, 9, PageFlow.QUIET);
             pen.line(flow.left() + 40, top + 11, middle - 12, top + 11, 0.6, 0, PageFlow.EDGE);
-            pen.text(
-                    say("answer.date"),
-                    middle,
-                    top + 10,
-                    cablewright.ui.drawing.pen.Pen.Anchor.START,
-                    9,
-                    PageFlow.QUIET);
+            pen.text(say("answer.date"), middle, top + 10, Anchor.START, 9, PageFlow.QUIET);
             pen.line(middle + 34, top + 11, flow.right(), top + 11, 0.6, 0, PageFlow.EDGE);
         });
         String title = exercise.title();
@@ -170,7 +161,7 @@ public final class SheetMaker {
     public Printout answerSheet() {
         AnswerKey demand = AnswerKey.of(exercise);
         PageFlow flow = new PageFlow(paper);
-        PrintedTracks plate = new PrintedTracks(flow, words, settings().rangeMetres());
+        PrintedTracks tracks = new PrintedTracks(flow, words, settings().rangeMetres());
         CableDrawing drawing = CableDrawing.of(
                 exercise.cable(),
                 exercise.start().end(),
@@ -178,17 +169,9 @@ public final class SheetMaker {
                 settings().stimulus().topHertz());
         List<LineEvent> events = demand.events();
         Trace trace = trace();
-        plate.trace(trace, marks(drawing, events), caption(trace));
-        plate.record(exercise.record(), exercise.start().end(), say("record.caption"));
-        plate.cable(
-                drawing,
-                drawing.marks().stream()
-                        .map(mark -> number(events, mark.event().id()))
-                        .toList(),
-                drawing.marks().stream()
-                        .map(mark -> isDamage(events, mark.event().id()))
-                        .toList(),
-                say("cable.caption"));
+        tracks.trace(trace, marks(drawing, events), caption(trace));
+        tracks.record(exercise.record(), exercise.start().end(), say("record.caption"));
+        tracks.cable(drawing, CablePainter.Labels.of(event -> number(events, event.id())), say("cable.caption"));
         flow.heading(say("events"));
         table(flow, events);
         exercise.prediction().ifPresent(asked -> {
@@ -220,13 +203,15 @@ public final class SheetMaker {
         return events.stream().anyMatch(event -> event.eventId().equals(id) && event.truth() == Verdict.DAMAGE);
     }
 
-    private static List<PrintedTracks.Mark> marks(CableDrawing drawing, List<LineEvent> events) {
-        List<PrintedTracks.Mark> marks = new ArrayList<>();
-        for (CableDrawing.Mark mark : drawing.marks()) {
-            String id = mark.event().id();
-            marks.add(new PrintedTracks.Mark(number(events, id), mark.shownFromMetres(), isDamage(events, id)));
-        }
-        return marks;
+    private static List<FlagMarker> marks(CableDrawing drawing, List<LineEvent> events) {
+        return drawing.marks().stream()
+                .map(mark -> new FlagMarker(
+                        number(events, mark.event().id()),
+                        mark.shownFromMetres(),
+                        OptionalDouble.empty(),
+                        isDamage(events, mark.event().id()) ? FlagMarker.Look.DAMAGE : FlagMarker.Look.BELONGS,
+                        false))
+                .toList();
     }
 
     private void table(PageFlow flow, List<LineEvent> events) {

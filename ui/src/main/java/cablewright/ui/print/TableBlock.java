@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.print;
 
+import cablewright.ui.drawing.pen.Colour;
 import cablewright.ui.drawing.pen.Pen;
 import cablewright.ui.drawing.pen.Pen.Anchor;
 import java.util.ArrayList;
@@ -35,7 +36,7 @@ final class TableBlock {
         row(List.of(), height, PageFlow.INK);
     }
 
-    private void row(List<String> cells, double least, int colour) {
+    private void row(List<String> cells, double least, Colour colour) {
         List<List<String>> wrapped = new ArrayList<>();
         int lines = 1;
         for (int i = 0; i < cells.size(); i++) {
@@ -46,7 +47,7 @@ final class TableBlock {
         flow.block(height, (pen, top) -> draw(pen, top, height, wrapped, colour));
     }
 
-    private void draw(Pen pen, double top, double height, List<List<String>> cells, int colour) {
+    private void draw(Pen pen, double top, double height, List<List<String>> cells, Colour colour) {
         double x = flow.left();
         for (int i = 0; i < shares.length; i++) {
             pen.line(x, top, x, top + height, 0.5, 0, PageFlow.EDGE);

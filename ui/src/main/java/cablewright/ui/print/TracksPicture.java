@@ -4,13 +4,17 @@ package cablewright.ui.print;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.LineEnd;
-import cablewright.simulator.cable.Nature;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
+import cablewright.ui.drawing.palette.Ink;
+import cablewright.ui.drawing.palette.Palette;
+import cablewright.ui.drawing.pen.Box;
 import cablewright.ui.drawing.pen.Pen;
 import cablewright.ui.drawing.pen.PictureFormat;
 import cablewright.ui.drawing.track.CableDrawing;
+import cablewright.ui.drawing.track.CablePainter;
 import cablewright.ui.words.Words;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -19,6 +23,7 @@ public final class TracksPicture {
 
     private static final String BUNDLE = "cablewright.ui.print.print";
     private static final double EDGE = 14;
+    private static final double WIDTH = PaperSize.A4.width();
 
     private final Exercise exercise;
     private final Trace trace;
@@ -49,33 +54,28 @@ public final class TracksPicture {
      * @return the picture's file; the same tracks give the same bytes
      */
     public byte[] draw(PictureFormat format) {
-        PageFlow flow = new PageFlow(PaperSize.A4);
+        List<Consumer<Pen>> drawings = new ArrayList<>();
+        double[] height = {EDGE};
         Settings settings = trace.settings();
-        PrintedTracks plate = new PrintedTracks(flow, words, settings.rangeMetres());
-        plate.trace(trace, List.of(), TraceCaption.of(trace, end, texts, words));
-        plate.record(exercise.record(), end, texts.say("record.caption"));
+        PrintedTracks tracks = new PrintedTracks(
+                (tall, drawing) -> {
+                    Box box = new Box(EDGE, height[0], WIDTH - 2 * EDGE, tall);
+                    drawings.add(pen -> drawing.draw(pen, box));
+                    height[0] += tall;
+                },
+                words,
+                settings.rangeMetres());
+        tracks.trace(trace, List.of(), TraceCaption.of(trace, end, texts, words));
+        tracks.record(exercise.record(), end, texts.say("record.caption"));
         CableDrawing drawing = CableDrawing.of(
                 exercise.cable(),
                 end,
                 settings.velocityFraction(),
                 settings.stimulus().topHertz());
-        plate.cable(
-                drawing,
-                drawing.marks().stream()
-                        .map(mark -> words.kind(mark.event().kind()))
-                        .toList(),
-                drawing.marks().stream()
-                        .map(mark -> mark.event().kind().nature() == Nature.DAMAGE)
-                        .toList(),
-                texts.say("cable.caption"));
-        double top = flow.top() - EDGE;
-        double height = flow.used() - top + EDGE;
-        double width = PaperSize.A4.width();
-        Consumer<Pen> tracks = pen -> {
-            pen.fill(0, 0, width, height, 0xFFFFFF);
-            ShiftedPen shifted = new ShiftedPen(pen, top);
-            flow.drawings().forEach(one -> one.accept(shifted));
-        };
-        return format.draw(width, height, exercise.cable().title(), tracks);
+        tracks.cable(drawing, CablePainter.Labels.of(event -> words.kind(event.kind())), texts.say("cable.caption"));
+        return format.draw(WIDTH, height[0] + EDGE, exercise.cable().title(), pen -> {
+            pen.fill(0, 0, WIDTH, height[0] + EDGE, Palette.LIGHT.of(Ink.PAPER));
+            drawings.forEach(one -> one.accept(pen));
+        });
     }
 }

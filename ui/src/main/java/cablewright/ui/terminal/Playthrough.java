@@ -7,6 +7,7 @@ import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.marking.KeyedAnswer;
 import cablewright.lessons.marking.Marker;
 import cablewright.ui.drawing.pen.PictureFormat;
+import cablewright.ui.drawing.track.TracePicture;
 import java.time.Instant;
 import java.util.OptionalDouble;
 
@@ -43,7 +44,7 @@ public final class Playthrough {
      */
     public byte[] picture() {
         RoundScreen screen = view.screen(round);
-        return screen.plot(screen.wholeWindow()).picture(PictureFormat.PNG);
+        return new TracePicture(screen.plot(screen.wholeWindow()), view.words()).draw(PictureFormat.PNG);
     }
 
     /**

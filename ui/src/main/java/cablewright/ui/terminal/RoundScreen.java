@@ -16,6 +16,7 @@ import cablewright.ui.drawing.text.TextPlot;
 import cablewright.ui.drawing.text.TextTrack;
 import cablewright.ui.drawing.text.TextTrack.Mark;
 import cablewright.ui.drawing.track.CableDrawing;
+import cablewright.ui.drawing.track.FlagMarker;
 import cablewright.ui.drawing.track.TracePlot;
 import cablewright.ui.drawing.track.TracePlot.Window;
 import cablewright.ui.words.LengthUnit;
@@ -23,7 +24,6 @@ import cablewright.ui.words.Quantities;
 import cablewright.ui.words.Words;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** The three tracks of an exercise in characters: what the port shows, what the drawings say, what is really there. */
@@ -90,21 +90,19 @@ final class RoundScreen {
             x[i] = shown(trace.metres(i));
             percent[i] = 100 * trace.volts(i);
         }
-        return new TracePlot(round.exercise().title(), told(), unit().symbol(), x, percent, window, pennants());
+        return new TracePlot(round.exercise().title(), told(), unit(), x, percent, window, flags());
     }
 
-    private List<TracePlot.Flag> pennants() {
-        List<TracePlot.Flag> pennants = new ArrayList<>();
-        for (Flag flag : round.flags()) {
-            if (flag.end() == round.end()) {
-                boolean damage = flag.verdict() == Verdict.DAMAGE;
-                pennants.add(new TracePlot.Flag(flag.letter(), shown(flag.startMetres()), damage));
-                flag.endMetres()
-                        .ifPresent(stop -> pennants.add(
-                                new TracePlot.Flag(flag.letter().toLowerCase(Locale.ROOT), shown(stop), damage)));
-            }
-        }
-        return pennants;
+    private List<FlagMarker> flags() {
+        return round.flags().stream()
+                .filter(flag -> flag.end() == round.end())
+                .map(flag -> new FlagMarker(
+                        flag.letter(),
+                        flag.startMetres(),
+                        flag.endMetres(),
+                        flag.verdict() == Verdict.DAMAGE ? FlagMarker.Look.DAMAGE : FlagMarker.Look.BELONGS,
+                        false))
+                .toList();
     }
 
     /** What is set, in one line. */

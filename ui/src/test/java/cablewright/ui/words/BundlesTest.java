@@ -17,6 +17,7 @@ import cablewright.simulator.explanation.visibility.HiddenReason;
 import cablewright.simulator.explanation.visibility.Visibility;
 import cablewright.ui.desktop.bench.BenchView;
 import cablewright.ui.desktop.practice.model.Setting;
+import cablewright.ui.drawing.track.TrackSheet;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -103,6 +104,7 @@ class BundlesTest {
         Set<String> keys = new HashSet<>(new Texts(Words.BUNDLE, Locale.ROOT).keys());
         keys.addAll(new Texts("cablewright.ui.desktop.shell.desktop", Locale.ROOT).keys());
         keys.addAll(new Texts(BenchView.BUNDLE, Locale.ROOT).keys());
+        keys.addAll(new Texts(TrackSheet.BUNDLE, Locale.ROOT).keys());
         return keys;
     }
 

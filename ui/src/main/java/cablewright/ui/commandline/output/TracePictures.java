@@ -7,6 +7,7 @@ import cablewright.ui.commandline.environment.TerminalSize;
 import cablewright.ui.commandline.option.TraceFormat;
 import cablewright.ui.drawing.pen.PictureFormat;
 import cablewright.ui.drawing.text.TextPlot;
+import cablewright.ui.drawing.track.TracePicture;
 import cablewright.ui.drawing.track.TracePlot;
 import cablewright.ui.drawing.track.TracePlot.Window;
 import cablewright.ui.words.LengthUnit;
@@ -33,10 +34,14 @@ public final class TracePictures {
             case CSV -> TraceTables.csv(trace);
             case JSON -> TraceTables.json(trace);
             case TEXT -> text(plot(trace, settings));
-            case PNG -> plot(trace, settings).picture(PictureFormat.PNG);
-            case SVG -> plot(trace, settings).picture(PictureFormat.SVG);
-            case PDF -> plot(trace, settings).picture(PictureFormat.PDF);
+            case PNG -> picture(trace, settings, PictureFormat.PNG);
+            case SVG -> picture(trace, settings, PictureFormat.SVG);
+            case PDF -> picture(trace, settings, PictureFormat.PDF);
         };
+    }
+
+    private byte[] picture(TakenTrace trace, Settings settings, PictureFormat format) {
+        return new TracePicture(plot(trace, settings), Words.in(unit, surroundings.locale())).draw(format);
     }
 
     private byte[] text(TracePlot plot) {
@@ -58,13 +63,7 @@ public final class TracePictures {
         }
         double right = unit.fromMetres(settings.rangeMetres());
         return new TracePlot(
-                trace.title(),
-                note(settings, trace),
-                unit.symbol(),
-                x,
-                percent,
-                window(x, percent, right, settings),
-                List.of());
+                trace.title(), note(settings, trace), unit, x, percent, window(x, percent, right, settings), List.of());
     }
 
     /** Heights that show what comes back whole; the outgoing wave runs out of the picture. */

@@ -6,6 +6,10 @@ import cablewright.lessons.classbook.ClassSummary.PlaceError;
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
 import cablewright.ui.drawing.axis.Ticks;
+import cablewright.ui.drawing.palette.Ink;
+import cablewright.ui.drawing.pen.Pen;
+import cablewright.ui.drawing.pen.Pen.Anchor;
+import cablewright.ui.drawing.screen.DrawingSurface;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.Words;
@@ -13,30 +17,19 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.control.Label;
-import javafx.scene.layout.Region;
-import javafx.scene.paint.Color;
-import javafx.scene.paint.Paint;
-import javafx.scene.text.Font;
-import javafx.scene.text.TextAlignment;
 
 /** Distance errors, a row for each kind: left is nearer than the event, right is farther. */
-final class ErrorScatter extends Region {
+final class ErrorScatter extends DrawingSurface {
 
     private static final double LEAST_REACH_METRES = 0.5;
     private static final double KEPT_SHARE = 0.95;
     private static final double ROW_LETTERS = 1.75;
     private static final double SPREAD = 0.5;
+    private static final double LETTERS = 0.9;
+    private static final double LEAST_WIDTH = 100;
 
     private final Texts texts;
-    private final Canvas canvas = new Canvas();
-    private final Label ink = new Label();
-    private final Label faint = new Label();
-    private final Label dot = new Label();
     private Words words;
     private List<PlaceError> errors = List.of();
     private List<EventKind> kinds = List.of();
@@ -47,18 +40,6 @@ final class ErrorScatter extends Region {
         setId("place-errors");
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         setAccessibleText(texts.say("classbook.errors"));
-        faint.getStyleClass().add("quiet");
-        dot.getStyleClass().add("scatter-dot");
-        getChildren().add(canvas);
-        // Labels that are never seen: they bring the colours and the letters of the style sheet.
-        for (Label label : List.of(ink, faint, dot)) {
-            label.setVisible(false);
-            label.setManaged(false);
-            label.textFillProperty().addListener(changed -> requestLayout());
-            label.fontProperty().addListener(changed -> requestLayout());
-            getChildren().add(label);
-        }
-        canvas.setManaged(false);
     }
 
     void show(ClassSummary summary, Words told) {
@@ -68,7 +49,8 @@ final class ErrorScatter extends Region {
         errors.forEach(error -> met.add(error.kind()));
         kinds = new ArrayList<>(met);
         setAccessibleText(errors.isEmpty() ? texts.say("classbook.nothingYet") : spoken());
-        requestLayout();
+        requestRedraw();
+        requestParentLayout();
     }
 
     private String spoken() {
@@ -81,7 +63,7 @@ final class ErrorScatter extends Region {
     }
 
     double letter() {
-        return ink.getFont().getSize();
+        return fontSize();
     }
 
     /** So wide that all but the wildest twentieth are shown; those stand at the edge. */
@@ -105,64 +87,62 @@ final class ErrorScatter extends Region {
     }
 
     @Override
-    protected void layoutChildren() {
-        canvas.setWidth(getWidth());
-        canvas.setHeight(getHeight());
-        GraphicsContext g = canvas.getGraphicsContext2D();
-        g.clearRect(0, 0, getWidth(), getHeight());
-        if (getWidth() < 100) {
+    protected void draw(Pen pen) {
+        if (getWidth() < LEAST_WIDTH) {
             return;
         }
-        g.setFont(Font.font(ink.getFont().getFamily(), 0.9 * letter()));
-        g.setTextBaseline(VPos.CENTER);
+        double size = LETTERS * letter();
         if (errors.isEmpty()) {
-            g.setFill(faint.getTextFill());
-            g.setTextAlign(TextAlignment.LEFT);
-            g.fillText(texts.say("classbook.nothingYet"), 0, letter());
+            String nothing = texts.say("classbook.nothingYet");
+            pen.text(nothing, 0, 1.3 * letter(), Anchor.START, size, palette().of(Ink.FAINT));
             return;
         }
-        draw(g);
-    }
-
-    private void draw(GraphicsContext g) {
         double left = 9.5 * letter();
         double width = getWidth() - left - letter();
         double bottom = kinds.size() * ROW_LETTERS * letter();
-        double reach = reachMetres();
-        LengthUnit unit = words.quantities().unit();
-        Ticks ticks = Ticks.between(-unit.fromMetres(reach), unit.fromMetres(reach), 9);
-        for (double tick : ticks.values()) {
-            double x = left + width * (tick / unit.fromMetres(reach) + 1) / 2;
-            boolean zero = Math.abs(tick) < ticks.step() / 2;
-            g.setStroke(fade(faint.getTextFill(), zero ? 0.9 : 0.25));
-            g.strokeLine(Math.round(x) + 0.5, 0, Math.round(x) + 0.5, bottom);
-            g.setFill(faint.getTextFill());
-            g.setTextAlign(TextAlignment.CENTER);
-            String sign = tick > ticks.step() / 2 ? "+" : "";
-            g.fillText(
-                    sign + Quantities.number(zero ? 0 : tick, ticks.digits()) + " " + unit.symbol(),
-                    x,
-                    bottom + 0.9 * letter());
+        drawAxis(pen, left, width, bottom);
+        drawDots(pen, left, width);
+        for (int row = 0; row < kinds.size(); row++) {
+            double baseline = (row + 0.5) * ROW_LETTERS * letter() + 0.35 * size;
+            String name = words.kind(kinds.get(row));
+            pen.text(
+                    name, left - letter(), baseline, Anchor.END, size, palette().of(Ink.TEXT));
         }
+    }
+
+    private void drawAxis(Pen pen, double left, double width, double bottom) {
+        LengthUnit unit = words.quantities().unit();
+        double reach = unit.fromMetres(reachMetres());
+        double size = LETTERS * letter();
+        Ticks ticks = Ticks.between(-reach, reach, 9);
+        for (double tick : ticks.values()) {
+            double x = left + width * (tick / reach + 1) / 2;
+            boolean zero = Math.abs(tick) < ticks.step() / 2;
+            double sharp = pen.sharp(x);
+            pen.line(sharp, 0, sharp, bottom, 1, 0, palette().of(zero ? Ink.AXIS : Ink.GRID));
+            String sign = tick > 0 && !zero ? "+" : "";
+            String text = sign + Quantities.number(zero ? 0 : tick, ticks.digits()) + " " + unit.symbol();
+            double held = Math.min(x, getWidth() - pen.width(text, size) / 2);
+            pen.text(
+                    text,
+                    held,
+                    bottom + 1.2 * letter(),
+                    Anchor.MIDDLE,
+                    size,
+                    palette().of(Ink.FAINT));
+        }
+    }
+
+    private void drawDots(Pen pen, double left, double width) {
+        double reach = reachMetres();
         int[] drawn = new int[kinds.size()];
         for (PlaceError error : errors) {
             int row = kinds.indexOf(error.kind());
             double share = Math.max(-1, Math.min(1, error.errorMetres() / reach));
             double up = SPREAD * ((drawn[row]++ * 0.382) % 1 - 0.5);
-            double y = (row + 0.5 + up) * ROW_LETTERS * letter();
             double x = left + width * (share + 1) / 2;
-            double r = 0.26 * letter();
-            g.setFill(fade(dot.getTextFill(), 0.65));
-            g.fillOval(x - r, y - r, 2 * r, 2 * r);
+            double y = (row + 0.5 + up) * ROW_LETTERS * letter();
+            pen.disc(x, y, 0.26 * letter(), palette().of(Ink.TRACE).faded(0.65));
         }
-        g.setFill(ink.getTextFill());
-        g.setTextAlign(TextAlignment.RIGHT);
-        for (int row = 0; row < kinds.size(); row++) {
-            g.fillText(words.kind(kinds.get(row)), left - letter(), (row + 0.5) * ROW_LETTERS * letter());
-        }
-    }
-
-    private static Paint fade(Paint paint, double share) {
-        return paint instanceof Color c ? c.deriveColor(0, 1, 1, share) : paint;
     }
 }

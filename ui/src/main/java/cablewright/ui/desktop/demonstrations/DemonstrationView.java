@@ -4,7 +4,6 @@ package cablewright.ui.desktop.demonstrations;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.drawing.figure.Figure;
 import cablewright.ui.drawing.figure.FigureSheet;
-import cablewright.ui.drawing.palette.Palette;
 import cablewright.ui.words.LengthUnit;
 import java.io.File;
 import java.io.IOException;
@@ -33,12 +32,7 @@ final class DemonstrationView extends VBox {
     private final Label notice = new Label();
     private final BorderPane lab = new BorderPane();
 
-    DemonstrationView(
-            DemonstrationViewModel model,
-            Texts words,
-            Texts screen,
-            ObservableValue<LengthUnit> unit,
-            ObservableValue<Boolean> dark) {
+    DemonstrationView(DemonstrationViewModel model, Texts words, Texts screen, ObservableValue<LengthUnit> unit) {
         this.model = model;
         this.screen = screen;
         this.figure = new FigureView(model::click);
@@ -48,16 +42,10 @@ final class DemonstrationView extends VBox {
         lab.getStyleClass().add("lab");
         VBox.setVgrow(lab, Priority.ALWAYS);
         getChildren().addAll(new QuestionCard(model, words, screen), lab);
-        figure.use(palette(dark));
-        dark.addListener((o, before, now) -> figure.use(palette(dark)));
         model.answerProperty().addListener(changed -> showLab());
         model.figureProperty().addListener((o, before, now) -> now.ifPresent(this::show));
         model.problemProperty().addListener((o, before, now) -> notice.setText(now));
         showLab();
-    }
-
-    private static Palette palette(ObservableValue<Boolean> dark) {
-        return dark.getValue() ? Palette.DARK : Palette.LIGHT;
     }
 
     private void showLab() {

@@ -41,12 +41,10 @@ public final class DemonstrationsView extends BorderPane {
      * Makes the screen.
      *
      * @param unit the unit of lengths
-     * @param dark whether the window is dark
      * @param threads where to compute
      * @param locale the language
      */
-    public DemonstrationsView(
-            ObservableValue<LengthUnit> unit, ObservableValue<Boolean> dark, Threads threads, Locale locale) {
+    public DemonstrationsView(ObservableValue<LengthUnit> unit, Threads threads, Locale locale) {
         screen = new Texts(BUNDLE, locale);
         words = new Texts(Demonstrations.BUNDLE, locale);
         getStyleClass().add("demonstrations");
@@ -59,7 +57,7 @@ public final class DemonstrationsView extends BorderPane {
         for (Demonstration demonstration : Demonstrations.all()) {
             DemonstrationViewModel model = new DemonstrationViewModel(demonstration, unit, threads, locale);
             models.add(model);
-            views.add(new DemonstrationView(model, words, screen, unit, dark));
+            views.add(new DemonstrationView(model, words, screen, unit));
             list.getChildren().add(entry(models.size(), demonstration));
         }
         widthProperty().addListener(changed -> fit(title));

@@ -4,22 +4,19 @@ package cablewright.ui.desktop.demonstrations;
 import cablewright.ui.drawing.figure.Figure;
 import cablewright.ui.drawing.figure.FigureDrawing;
 import cablewright.ui.drawing.figure.FigureLayout;
-import cablewright.ui.drawing.palette.Palette;
 import cablewright.ui.drawing.pen.Box;
-import cablewright.ui.drawing.screen.CanvasPen;
+import cablewright.ui.drawing.pen.Pen;
+import cablewright.ui.drawing.screen.DrawingSurface;
 import java.util.List;
 import java.util.Optional;
 import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.control.Label;
 import javafx.scene.input.MouseEvent;
-import javafx.scene.layout.Region;
 
 /** Shows a figure. Its letters are as large as the style sheet's. */
-final class FigureView extends Region {
+final class FigureView extends DrawingSurface {
 
     private static final double FIGURE_FONT = 0.88;
+    private static final double LEAST_SIDE = 40;
     private static final double LEAST_FONTS_ACROSS = 58;
 
     /** Hears where a panel was clicked. */
@@ -36,19 +33,11 @@ final class FigureView extends Region {
         void at(int panel, double x, double y);
     }
 
-    private final Canvas canvas = new Canvas();
-    private final Label sizer = new Label();
     private Optional<Figure> figure = Optional.empty();
-    private Palette palette = Palette.LIGHT;
 
     FigureView(Clicked clicked) {
         getStyleClass().add("figure-view");
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
-        sizer.setManaged(false);
-        sizer.setVisible(false);
-        canvas.setManaged(false);
-        getChildren().addAll(canvas, sizer);
-        sizer.fontProperty().addListener(changed -> requestLayout());
         setOnMouseClicked(event -> tell(event, clicked));
         setOnMouseDragged(event -> tell(event, clicked));
     }
@@ -56,12 +45,7 @@ final class FigureView extends Region {
     void show(Figure shown) {
         figure = Optional.of(shown);
         setAccessibleText(shown.title() + ". " + shown.caption());
-        requestLayout();
-    }
-
-    void use(Palette colours) {
-        palette = colours;
-        requestLayout();
+        requestRedraw();
     }
 
     Optional<Figure> shown() {
@@ -70,7 +54,7 @@ final class FigureView extends Region {
 
     /** As large as the style sheet's, but never so large that words get into each other's way. */
     private double font() {
-        return Math.min(FIGURE_FONT * sizer.getFont().getSize(), getWidth() / LEAST_FONTS_ACROSS);
+        return Math.min(FIGURE_FONT * fontSize(), getWidth() / LEAST_FONTS_ACROSS);
     }
 
     private Box sheet() {
@@ -93,14 +77,9 @@ final class FigureView extends Region {
     }
 
     @Override
-    protected void layoutChildren() {
-        canvas.setWidth(getWidth());
-        canvas.setHeight(getHeight());
-        GraphicsContext graphics = canvas.getGraphicsContext2D();
-        graphics.clearRect(0, 0, getWidth(), getHeight());
-        if (figure.isPresent() && getWidth() > 40 && getHeight() > 40) {
-            CanvasPen pen = new CanvasPen(graphics, sizer.getFont().getFamily());
-            new FigureDrawing(pen, palette, font()).draw(figure.get(), sheet());
+    protected void draw(Pen pen) {
+        if (getWidth() > LEAST_SIDE && getHeight() > LEAST_SIDE) {
+            figure.ifPresent(shown -> new FigureDrawing(pen, palette(), font()).draw(shown, sheet()));
         }
     }
 }

@@ -4,16 +4,15 @@ package cablewright.ui.desktop.lattice;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.drawing.lattice.Lattice;
 import cablewright.ui.drawing.lattice.LatticeDrawing;
-import cablewright.ui.drawing.palette.Palette;
+import cablewright.ui.drawing.lattice.LatticeLayout;
 import cablewright.ui.drawing.pen.Box;
-import cablewright.ui.drawing.screen.CanvasPen;
+import cablewright.ui.drawing.pen.Pen;
+import cablewright.ui.drawing.screen.DrawingSurface;
 import java.util.Optional;
 import java.util.Set;
 import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyEvent;
@@ -22,7 +21,6 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.scene.paint.Color;
 
 /**
  * The lattice diagram on the screen. The pointer, or the arrow keys up and down, choose an echo; its way stands out, and a
@@ -31,6 +29,7 @@ import javafx.scene.paint.Color;
 public final class LatticeView extends BorderPane {
 
     private static final double FONT = 0.86;
+    private static final double LEAST_SIDE = 60;
     private static final double LEAST_FONTS_ACROSS = 58;
     private static final double FONTS_DOWN = 20;
 
@@ -104,7 +103,7 @@ public final class LatticeView extends BorderPane {
         Optional<Lattice> lattice = model.latticeProperty().get();
         String name = lattice.map(it -> it.title() + ". " + it.caption()).orElse(texts.say("lattice.working"));
         setAccessibleText(name + " " + model.toldProperty().get());
-        diagram.requestLayout();
+        diagram.show();
     }
 
     private void pressed(KeyEvent event) {
@@ -126,19 +125,11 @@ public final class LatticeView extends BorderPane {
         }
     }
 
-    /** The drawing itself. Its letters are as large as the style sheet's, and its colours go with those of its text. */
-    private final class Diagram extends Region {
-        private final Canvas canvas = new Canvas();
-        private final Label sizer = new Label();
+    /** The drawing itself. Its letters are as large as the style sheet's. */
+    private final class Diagram extends DrawingSurface {
 
         Diagram() {
             getStyleClass().add("lattice-diagram");
-            sizer.setManaged(false);
-            sizer.setVisible(false);
-            canvas.setManaged(false);
-            getChildren().addAll(canvas, sizer);
-            sizer.fontProperty().addListener(changed -> requestLayout());
-            sizer.textFillProperty().addListener(changed -> requestLayout());
             setOnMouseMoved(this::point);
             setOnMouseClicked(event -> {
                 LatticeView.this.requestFocus();
@@ -146,28 +137,21 @@ public final class LatticeView extends BorderPane {
             });
         }
 
+        void show() {
+            requestRedraw();
+        }
+
         private double font() {
-            return Math.min(FONT * sizer.getFont().getSize(), getWidth() / LEAST_FONTS_ACROSS);
+            return Math.min(FONT * fontSize(), getWidth() / LEAST_FONTS_ACROSS);
         }
 
-        private Palette palette() {
-            boolean light = sizer.getTextFill() instanceof Color && ((Color) sizer.getTextFill()).getBrightness() > 0.6;
-            return light ? Palette.DARK : Palette.LIGHT;
-        }
-
-        private Optional<LatticeDrawing> drawing() {
-            if (getWidth() < 60 || getHeight() < 60) {
-                return Optional.empty();
-            }
-            GraphicsContext graphics = canvas.getGraphicsContext2D();
-            CanvasPen pen = new CanvasPen(graphics, sizer.getFont().getFamily());
-            Box sheet = new Box(0, 0, getWidth(), getHeight());
-            return model.latticeProperty().get().map(it -> new LatticeDrawing(pen, palette(), font(), it, sheet));
+        private Box sheet() {
+            return new Box(0, 0, getWidth(), getHeight());
         }
 
         private void point(MouseEvent event) {
-            drawing().ifPresent(it -> {
-                Set<Integer> echoes = it.echoesAt(event.getX(), event.getY());
+            model.latticeProperty().get().ifPresent(lattice -> {
+                Set<Integer> echoes = new LatticeLayout(lattice, sheet(), font()).echoesAt(event.getX(), event.getY());
                 if (!echoes.isEmpty()) {
                     model.pointAt(echoes);
                 }
@@ -176,20 +160,21 @@ public final class LatticeView extends BorderPane {
 
         @Override
         protected double computePrefHeight(double width) {
-            return FONTS_DOWN * sizer.getFont().getSize();
+            return FONTS_DOWN * fontSize();
         }
 
         @Override
         protected double computeMinHeight(double width) {
-            return FONTS_DOWN * sizer.getFont().getSize() / 2;
+            return FONTS_DOWN * fontSize() / 2;
         }
 
         @Override
-        protected void layoutChildren() {
-            canvas.setWidth(getWidth());
-            canvas.setHeight(getHeight());
-            canvas.getGraphicsContext2D().clearRect(0, 0, getWidth(), getHeight());
-            drawing().ifPresent(it -> it.draw(model.chosenProperty().get()));
+        protected void draw(Pen pen) {
+            if (getWidth() >= LEAST_SIDE && getHeight() >= LEAST_SIDE) {
+                model.latticeProperty().get().ifPresent(lattice -> new LatticeDrawing(
+                                pen, palette(), font(), lattice, sheet())
+                        .draw(model.chosenProperty().get()));
+            }
         }
     }
 }

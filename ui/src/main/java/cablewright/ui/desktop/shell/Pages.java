@@ -63,8 +63,7 @@ final class Pages {
 
     private Page.Content demonstrations() {
         if (demonstrations == null) {
-            demonstrations =
-                    new DemonstrationsView(model.unitProperty(), model.darkProperty(), threads, texts.locale());
+            demonstrations = new DemonstrationsView(model.unitProperty(), threads, texts.locale());
         }
         DemonstrationsView shown = demonstrations;
         return content(shown, shown::start, () -> shown);

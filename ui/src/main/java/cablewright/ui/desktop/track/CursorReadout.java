@@ -2,7 +2,8 @@
 package cablewright.ui.desktop.track;
 
 import cablewright.ui.drawing.axis.PercentScale;
-import cablewright.ui.drawing.axis.TraceLine;
+import cablewright.ui.drawing.axis.ReducedCurve;
+import cablewright.ui.drawing.pen.Box;
 import javafx.css.PseudoClass;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -54,13 +55,13 @@ final class CursorReadout extends StackPane {
         setVisible(true);
     }
 
-    void place(TraceTrack track, TraceLine line, PercentScale vertical, double top, double bottom) {
-        double hair = track.view().pixel(track.axis().hairMetresProperty().get());
+    void place(TraceTrack track, ReducedCurve line, PercentScale vertical, Box plot) {
+        double hair = track.view().pixel(track.hairMetres());
         applyCss();
         double w = Math.ceil(prefWidth(-1));
         double h = Math.ceil(prefHeight(w));
         if (isFlat()) {
-            resizeRelocate(track.gutter(), 0, w, top);
+            resizeRelocate(track.view().leftPixels(), 0, w, plot.y());
             return;
         }
         int best = corner;
@@ -68,17 +69,17 @@ final class CursorReadout extends StackPane {
         for (int i = 0; i < 4; i++) {
             int candidate = (corner + i) % 4;
             double x = x(candidate, hair, w, track);
-            double y = y(candidate, h, top, bottom, track);
+            double y = y(candidate, h, plot, track);
             double covered = covered(line, vertical, x, y, w, h)
                     + (fits(x, w, track) ? 0 : 1e6)
-                    + track.pennants().clothsUnder(x, y, w, h) * CLOTH_WEIGHT;
+                    + track.flags().clothsUnder(x, y, w, h) * CLOTH_WEIGHT;
             if (covered < least - 1e-9) {
                 least = covered;
                 best = candidate;
             }
         }
         corner = best;
-        resizeRelocate(Math.round(x(best, hair, w, track)), Math.round(y(best, h, top, bottom, track)), w, h);
+        resizeRelocate(Math.round(x(best, hair, w, track)), Math.round(y(best, h, plot, track)), w, h);
     }
 
     boolean isFlat() {
@@ -86,7 +87,7 @@ final class CursorReadout extends StackPane {
     }
 
     private static boolean fits(double x, double w, TraceTrack track) {
-        return x >= track.gutter() && x + w <= track.getWidth() - track.rightMargin();
+        return x >= track.view().leftPixels() && x + w <= track.view().rightPixels();
     }
 
     /** Corners: right below, right above, left below, left above. */
@@ -95,18 +96,18 @@ final class CursorReadout extends StackPane {
         return corner < 2 ? hair + gap : hair - gap - w;
     }
 
-    private static double y(int corner, double h, double top, double bottom, TraceTrack track) {
+    private static double y(int corner, double h, Box plot, TraceTrack track) {
         double margin = 6 * track.scale();
-        return corner % 2 == 0 ? bottom - h - margin : top + margin;
+        return corner % 2 == 0 ? plot.bottom() - h - margin : plot.y() + margin;
     }
 
     /** How much of the trace, in pixels across, would lie under the box. */
-    private static double covered(TraceLine line, PercentScale vertical, double x, double y, double w, double h) {
+    private static double covered(ReducedCurve line, PercentScale vertical, double x, double y, double w, double h) {
         double covered = 0;
         for (int i = 1; i < line.count(); i++) {
             if (line.x(i) >= x && line.x(i) <= x + w) {
-                double a = vertical.pixel(line.share(i - 1));
-                double b = vertical.pixel(line.share(i));
+                double a = vertical.pixel(line.value(i - 1));
+                double b = vertical.pixel(line.value(i));
                 if (Math.max(a, b) >= y && Math.min(a, b) <= y + h) {
                     covered += Math.max(1, line.x(i) - line.x(i - 1));
                 }

@@ -16,15 +16,15 @@ final class FlagMarkerGrips implements Grips {
 
     @Override
     public Optional<Grip> at(double x, double y) {
-        return track.pennants().at(x, y).map(staff -> new Grip() {
+        return track.flags().at(x, y).map(staff -> new Grip() {
             @Override
             public void pressed(boolean beside) {
-                actions.select(staff.pennant().letter());
+                actions.select(staff.marker().letter());
             }
 
             @Override
             public void dragged(double metres) {
-                actions.drag(staff.pennant().letter(), staff.second(), metres);
+                actions.drag(staff.marker().letter(), staff.second(), metres);
             }
 
             @Override

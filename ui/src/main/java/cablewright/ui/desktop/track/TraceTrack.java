@@ -1,33 +1,38 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.track;
 
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.instrument.Trace;
-import cablewright.ui.drawing.axis.Extent;
 import cablewright.ui.drawing.axis.PercentScale;
-import cablewright.ui.drawing.axis.Ticks;
-import cablewright.ui.drawing.axis.TraceLine;
-import cablewright.ui.words.Quantities;
+import cablewright.ui.drawing.axis.ReducedCurve;
+import cablewright.ui.drawing.palette.Ink;
+import cablewright.ui.drawing.pen.Box;
+import cablewright.ui.drawing.track.FlagLayout;
+import cablewright.ui.drawing.track.FlagPainter;
+import cablewright.ui.drawing.track.TracePainter;
+import cablewright.ui.drawing.track.TracePainter.Look;
+import cablewright.ui.drawing.track.TrackSheet;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import javafx.geometry.VPos;
 import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.paint.Color;
-import javafx.scene.shape.StrokeLineJoin;
-import javafx.scene.text.TextAlignment;
 
 /** What the port shows: reflection in percent of the outgoing wave against distance, with flags and the hair line. */
 public final class TraceTrack extends Track {
 
-    private static final double NOISE_SIGMAS = 3;
-    private static final double LEAST_LOOK_PIXELS = 6;
     private static final double LOW_PLOT = 210;
 
     private final TraceTrackViewModel model;
     private final String caption;
-    private final FlagMarkerPainter pennants = new FlagMarkerPainter(this);
+    private final Texts texts;
     private final CursorReadout readOut = new CursorReadout();
+    private FlagLayout flags;
+    private ReducedCurve curve;
 
     /**
      * Makes the track.
@@ -40,11 +45,13 @@ public final class TraceTrack extends Track {
         super(model.axis());
         this.model = model;
         this.caption = caption;
+        this.texts = model.texts().sibling(TrackSheet.BUNDLE);
         getStyleClass().add("trace-track");
         setId("trace-track");
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         getChildren().add(readOut);
+        flags = new FlagLayout(List.of(), view(), 0, 1);
         redrawOn(
                 model.traceProperty(),
                 model.comparisonProperty(),
@@ -74,8 +81,8 @@ public final class TraceTrack extends Track {
                 .collect(Collectors.joining("\n"));
     }
 
-    FlagMarkerPainter pennants() {
-        return pennants;
+    FlagLayout flags() {
+        return flags;
     }
 
     TraceTrackViewModel model() {
@@ -88,224 +95,87 @@ public final class TraceTrack extends Track {
      * @return size of the font [pixels]
      */
     public double letterSize() {
-        return font().getSize();
+        return fontSize();
     }
 
-    private double plotTop() {
-        return 20 * scale();
-    }
-
-    private double plotBottom() {
-        return getHeight() - 28 * scale();
+    private Box plot() {
+        return TracePainter.plotOf(area(), scale());
     }
 
     private PercentScale scaleOf(Trace trace) {
-        return PercentScale.ofClipLevel(trace.clipVolts(), plotTop(), Math.max(1, plotBottom() - plotTop()));
+        return PercentScale.ofClipLevel(trace.clipVolts(), plot().y(), plot().height());
     }
 
     @Override
-    void draw(GraphicsContext g) {
-        drawDistanceGrid(g, plotTop(), plotBottom());
-        drawDistanceLabels(g);
+    void draw(TrackSheet sheet) {
         Trace trace = model.traceProperty().get();
-        if (trace != null) {
-            PercentScale vertical = scaleOf(trace);
-            drawPercentGrid(g, vertical);
-            clipToPlot(g);
-            drawLookHere(g);
-            if (model.noiseShownProperty().get()) {
-                drawNoise(g, trace, vertical);
-            }
-            if (model.comparisonProperty().get() != null) {
-                g.setLineDashes(6 * scale(), 3 * scale());
-                drawTrace(g, model.comparisonProperty().get(), vertical, ink(Ink.OTHER_TRACE));
-                g.setLineDashes();
-            }
-            drawOther(g, vertical);
-            drawWritten(g, trace, vertical);
-            g.restore();
-            drawClipping(g, trace, vertical);
+        if (trace == null) {
+            new TracePainter(sheet, PercentScale.ofClipLevel(1, plot().y(), plot().height())).drawDistances();
+            return;
+        }
+        TracePainter painter = new TracePainter(sheet, scaleOf(trace));
+        List<Look> legend = new ArrayList<>();
+        painter.drawLookHere(model.lookHereProperty().get());
+        if (model.noiseShownProperty().get()) {
+            painter.drawNoise(trace.noiseVolts());
+            legend.add(new Look(texts.say("legend.noise"), Ink.NOISE, 0));
+        }
+        painter.drawGrid(false);
+        others().forEach((look, other) -> {
+            painter.drawCurve(painter.reduce(other), look);
+            legend.add(look);
+        });
+        curve = painter.reduce(trace);
+        OptionalDouble written = model.writtenToProperty().get();
+        if (written.isPresent()) {
+            painter.drawWritten(curve, Look.TRACE, written.getAsDouble());
+        } else {
+            painter.drawCurve(curve, Look.TRACE);
+        }
+        painter.drawClipping(curve, trace.clipVolts());
+        if (!legend.isEmpty()) {
+            legend.add(0, new Look(texts.say("legend.trace"), Ink.TRACE, 0));
+            painter.drawLegend(legend);
         }
     }
 
-    /** The other trace dashed in grey, and its difference dotted. */
-    private void drawOther(GraphicsContext g, PercentScale vertical) {
+    /** The traces that are laid over this one, told apart by colour and dashes. */
+    private Map<Look, Trace> others() {
+        Map<Look, Trace> others = new LinkedHashMap<>();
+        Optional.ofNullable(model.comparisonProperty().get())
+                .ifPresent(other -> others.put(new Look(texts.say("legend.compared"), Ink.OTHER_TRACE, 5), other));
         model.aids().otherProperty().get().ifPresent(other -> {
-            g.setLineDashes(10 * scale(), 4 * scale());
-            drawTrace(g, other.trace(), vertical, ink(Ink.PROFILE));
-            g.setLineDashes();
+            String name = texts.say(other.mirrored() ? "legend.otherEnd" : "legend.kept");
+            others.put(new Look(name, Ink.KEPT_TRACE, 8), other.trace());
         });
-        model.aids().differenceTrace().ifPresent(difference -> {
-            g.setLineDashes(1.5 * scale(), 3 * scale());
-            drawTrace(g, difference, vertical, ink(Ink.OTHER_TRACE));
-            g.setLineDashes();
-        });
-    }
-
-    private void drawSecond(GraphicsContext g) {
-        model.aids().secondMetresProperty().get().ifPresent(metres -> {
-            double x = view().pixel(metres);
-            if (x >= gutter() - 1 && x <= getWidth() - rightMargin() + 1) {
-                g.setStroke(ink(Ink.HAIR));
-                g.setLineWidth(Math.max(1, scale()));
-                g.setLineDashes(3 * scale(), 3 * scale());
-                g.strokeLine(sharp(x), plotTop(), sharp(x), plotBottom());
-                g.setLineDashes();
-            }
-        });
-    }
-
-    private void clipToPlot(GraphicsContext g) {
-        g.save();
-        g.beginPath();
-        g.rect(gutter(), plotTop(), view().widthPixels(), plotBottom() - plotTop());
-        g.clip();
-    }
-
-    private void drawDistanceLabels(GraphicsContext g) {
-        Ticks ticks = distanceTicks();
-        g.setFill(ink(Ink.FAINT));
-        g.setFont(smallFont());
-        g.setTextBaseline(VPos.TOP);
-        g.setTextAlign(TextAlignment.CENTER);
-        for (double metres : ticks.values()) {
-            g.fillText(
-                    quantities().length(metres, ticks.digits()),
-                    Math.min(view().pixel(metres), getWidth() - 24 * scale()),
-                    plotBottom() + 7 * scale());
-        }
-    }
-
-    private void drawPercentGrid(GraphicsContext g, PercentScale vertical) {
-        double half = 100 * vertical.halfSpanShare();
-        Ticks ticks = Ticks.between(-half, half, (int) Math.max(4, vertical.heightPixels() / (34 * scale())));
-        g.setFont(smallFont());
-        g.setTextBaseline(VPos.CENTER);
-        g.setTextAlign(TextAlignment.RIGHT);
-        for (double percent : ticks.values()) {
-            double y = sharp(vertical.pixel(percent / 100));
-            g.setStroke(ink(Math.abs(percent) < ticks.step() / 2 ? Ink.AXIS : Ink.GRID));
-            g.setLineWidth(1);
-            g.strokeLine(gutter(), y, getWidth() - rightMargin(), y);
-            g.setFill(ink(Ink.FAINT));
-            String sign = percent > ticks.step() / 2 ? "+" : "";
-            String text = Math.abs(percent) < ticks.step() / 2
-                    ? "0 %"
-                    : sign + Quantities.number(percent, ticks.digits()) + " %";
-            g.fillText(text, gutter() - 8 * scale(), y);
-        }
-    }
-
-    /** A band behind the trace, with a bar at its foot that can be told without colour. */
-    private void drawLookHere(GraphicsContext g) {
-        for (Extent stretch : model.lookHereProperty().get()) {
-            double from = view().pixel(stretch.fromMetres());
-            double width = Math.max(LEAST_LOOK_PIXELS * scale(), view().pixel(stretch.toMetres()) - from);
-            g.setFill(ink(Ink.NOISE).deriveColor(0, 1, 1, 0.22));
-            g.fillRect(from, plotTop(), width, plotBottom() - plotTop());
-            g.setFill(ink(Ink.TRACE));
-            g.fillRect(from, plotBottom() - 3 * scale(), width, 3 * scale());
-        }
-    }
-
-    private void drawTrace(GraphicsContext g, Trace trace, PercentScale vertical, Color colour) {
-        TraceLine line = TraceLine.of(trace, view());
-        g.setStroke(colour);
-        g.setLineWidth(1.5 * scale());
-        g.setLineJoin(StrokeLineJoin.ROUND);
-        g.strokePolyline(line.copyOfX(), line.copyOfY(vertical), line.count());
-    }
-
-    /** While a wave plays, what the port has not received yet is faint. */
-    private void drawWritten(GraphicsContext g, Trace trace, PercentScale vertical) {
-        if (model.writtenToProperty().get().isEmpty()) {
-            drawTrace(g, trace, vertical, ink(Ink.TRACE));
-            return;
-        }
-        drawTrace(g, trace, vertical, ink(Ink.TRACE).deriveColor(0, 1, 1, 0.25));
-        double now = view().pixel(model.writtenToProperty().get().getAsDouble());
-        if (now > gutter()) {
-            g.save();
-            g.beginPath();
-            g.rect(gutter(), 0, now - gutter(), getHeight());
-            g.clip();
-            drawTrace(g, trace, vertical, ink(Ink.TRACE));
-            g.restore();
-        }
-    }
-
-    private void drawNoise(GraphicsContext g, Trace trace, PercentScale vertical) {
-        double high = vertical.pixel(NOISE_SIGMAS * trace.noiseVolts());
-        double low = vertical.pixel(-NOISE_SIGMAS * trace.noiseVolts());
-        g.setFill(ink(Ink.NOISE).deriveColor(0, 1, 1, 0.25));
-        g.fillRect(gutter(), high, view().widthPixels(), Math.max(1, low - high));
-    }
-
-    /** Where the converter clips, the picture says so: a dashed level and a bar over the clipped stretch. */
-    private void drawClipping(GraphicsContext g, Trace trace, PercentScale vertical) {
-        TraceLine line = TraceLine.of(trace, view());
-        double level = trace.clipVolts() * (1 - 1e-9);
-        g.setStroke(ink(Ink.CLIP));
-        g.setLineWidth(4 * scale());
-        for (int sign = -1; sign <= 1; sign += 2) {
-            double y = vertical.pixel(sign * trace.clipVolts());
-            int i = 0;
-            while (i < line.count()) {
-                int from = i;
-                while (i < line.count() && sign * line.share(i) >= level) {
-                    i++;
-                }
-                double left = from < line.count() ? Math.max(gutter(), line.x(from)) : 0;
-                double right = i > from ? Math.min(getWidth() - rightMargin(), line.x(i - 1)) : 0;
-                if (i > from && right >= left) {
-                    g.strokeLine(left, y, Math.max(right, left + 2 * scale()), y);
-                }
-                i = Math.max(i, from + 1);
-            }
-        }
-    }
-
-    /** The caption, if there is room for it beside what stands in its line. */
-    private void drawCaption(GraphicsContext g, double left) {
-        if (left + TextSize.width(caption, smallFont()) > getWidth() - rightMargin() - 12 * scale()) {
-            return;
-        }
-        g.setFill(ink(Ink.FAINT));
-        g.setFont(smallFont());
-        g.setTextAlign(TextAlignment.RIGHT);
-        g.setTextBaseline(VPos.TOP);
-        g.fillText(caption, getWidth() - rightMargin() - 4 * scale(), 2 * scale());
+        model.aids()
+                .differenceTrace()
+                .ifPresent(difference ->
+                        others.put(new Look(texts.say("legend.difference"), Ink.OTHER_TRACE, 2), difference));
+        return others;
     }
 
     @Override
-    void drawOverlay(GraphicsContext g) {
-        pennants.draw(g, model.pennantsProperty().get(), plotTop(), plotBottom());
-        drawSecond(g);
-        drawHair(g, plotTop(), plotBottom());
+    void drawOverlay(TrackSheet sheet) {
+        Box plot = plot();
+        flags = new FlagPainter(sheet).draw(model.pennantsProperty().get());
+        model.aids()
+                .secondMetresProperty()
+                .get()
+                .ifPresent(metres -> sheet.drawCursor(metres, plot.y(), plot.bottom(), true));
+        sheet.drawCursor(hairMetres(), plot.y(), plot.bottom(), false);
         Trace trace = model.traceProperty().get();
         if (trace == null) {
             readOut.setVisible(false);
-            drawCaption(g, gutter());
+            new TracePainter(sheet, PercentScale.ofClipLevel(1, plot.y(), plot.height()))
+                    .drawCaption(caption, view().leftPixels());
             return;
         }
-        drawBead(g, trace);
-        readOut.show(model.reading().orElseThrow(), further(), plotBottom() - plotTop() < LOW_PLOT * scale());
-        readOut.place(this, TraceLine.of(trace, view()), scaleOf(trace), plotTop(), plotBottom());
-        drawCaption(g, readOut.isFlat() ? gutter() + readOut.getWidth() : gutter());
-    }
-
-    private void drawBead(GraphicsContext g, Trace trace) {
-        double metres = axis().hairMetresProperty().get();
-        double x = view().pixel(metres);
-        double y = scaleOf(trace).pixel(trace.voltsAt(metres));
-        if (x >= gutter() - 1 && x <= getWidth() - rightMargin() + 1) {
-            double r = 4 * scale();
-            g.setFill(ink(Ink.PAPER));
-            g.fillOval(sharp(x) - r, y - r, 2 * r, 2 * r);
-            g.setStroke(ink(Ink.TRACE));
-            g.setLineWidth(2 * scale());
-            g.strokeOval(sharp(x) - r, y - r, 2 * r, 2 * r);
-        }
+        TracePainter painter = new TracePainter(sheet, scaleOf(trace));
+        painter.drawBead(hairMetres(), trace.voltsAt(hairMetres()));
+        readOut.show(model.reading().orElseThrow(), further(), plot.height() < LOW_PLOT * scale());
+        readOut.place(this, curve, scaleOf(trace), plot);
+        painter.drawCaption(caption, view().leftPixels() + (readOut.isFlat() ? readOut.getWidth() : 0));
     }
 
     @Override

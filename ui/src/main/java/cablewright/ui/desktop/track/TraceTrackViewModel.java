@@ -5,6 +5,7 @@ import cablewright.lessons.text.Texts;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.reading.Cursor;
 import cablewright.ui.drawing.axis.Extent;
+import cablewright.ui.drawing.track.FlagMarker;
 import cablewright.ui.words.Quantities;
 import java.util.List;
 import java.util.Optional;
@@ -77,6 +78,10 @@ public final class TraceTrackViewModel {
      */
     public void setReferenceOhms(double ohms) {
         referenceOhms = ohms;
+    }
+
+    Texts texts() {
+        return texts;
     }
 
     /**

@@ -1,15 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.drawing.figure;
 
+import cablewright.ui.drawing.palette.Ink;
 import cablewright.ui.drawing.palette.Palette;
 import cablewright.ui.drawing.pen.Box;
+import cablewright.ui.drawing.pen.GlyphFont;
 import cablewright.ui.drawing.pen.Pen;
 import cablewright.ui.drawing.pen.PictureFormat;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
@@ -22,7 +23,7 @@ public final class FigureSheet {
     private static final double FONT = 10;
     private static final double TITLE_FONT = 14;
     private static final double LINE = 14;
-    private static final double LETTER = 0.5;
+    private static final double SMALL_FONT = 0.9 * FONT;
 
     private final Figure figure;
     private final List<String> caption;
@@ -35,8 +36,9 @@ public final class FigureSheet {
      */
     public FigureSheet(Figure figure) {
         this.figure = figure;
-        this.caption = wrapped(figure.caption());
-        this.settings = wrapped(figure.settings());
+        GlyphFont font = new GlyphFont();
+        this.caption = font.wrapped(figure.caption(), FONT, WIDTH - 2 * MARGIN);
+        this.settings = font.wrapped(figure.settings(), SMALL_FONT, WIDTH - 2 * MARGIN);
     }
 
     /**
@@ -80,33 +82,18 @@ public final class FigureSheet {
 
     private void draw(Pen pen, double height) {
         Palette palette = Palette.LIGHT;
-        pen.fill(0, 0, WIDTH, height, palette.paper());
-        pen.text(figure.title(), MARGIN, MARGIN + LINE, Pen.Anchor.START, TITLE_FONT, palette.ink());
+        pen.fill(0, 0, WIDTH, height, palette.of(Ink.PAPER));
+        pen.text(figure.title(), MARGIN, MARGIN + LINE, Pen.Anchor.START, TITLE_FONT, palette.of(Ink.TEXT));
         Box panels = new Box(MARGIN, MARGIN + 2 * LINE, WIDTH - 2 * MARGIN, PANELS_HEIGHT);
         new FigureDrawing(pen, palette, FONT).draw(figure, panels);
         double y = MARGIN + 2 * LINE + PANELS_HEIGHT + 1.5 * LINE;
         for (String line : caption) {
-            pen.text(line, MARGIN, y, Pen.Anchor.START, FONT, palette.ink());
+            pen.text(line, MARGIN, y, Pen.Anchor.START, FONT, palette.of(Ink.TEXT));
             y += LINE;
         }
         for (String line : settings) {
-            pen.text(line, MARGIN, y, Pen.Anchor.START, 0.9 * FONT, palette.soft());
+            pen.text(line, MARGIN, y, Pen.Anchor.START, SMALL_FONT, palette.of(Ink.FAINT));
             y += LINE;
         }
-    }
-
-    private static List<String> wrapped(String text) {
-        int most = (int) ((WIDTH - 2 * MARGIN) / (LETTER * FONT));
-        List<String> lines = new ArrayList<>();
-        StringBuilder line = new StringBuilder();
-        for (String word : text.split(" ")) {
-            if (line.length() > 0 && line.length() + 1 + word.length() > most) {
-                lines.add(line.toString());
-                line.setLength(0);
-            }
-            line.append(line.length() == 0 ? "" : " ").append(word);
-        }
-        lines.add(line.toString());
-        return lines;
     }
 }

@@ -2,8 +2,10 @@
 package cablewright.ui.drawing.figure;
 
 import cablewright.ui.drawing.axis.Axis;
+import cablewright.ui.drawing.palette.Ink;
 import cablewright.ui.drawing.palette.Palette;
 import cablewright.ui.drawing.pen.Box;
+import cablewright.ui.drawing.pen.Colour;
 import cablewright.ui.drawing.pen.Pen;
 import java.util.List;
 
@@ -33,8 +35,8 @@ final class Frame {
         return box;
     }
 
-    Axis xAxis() {
-        return x;
+    Axis yAxis() {
+        return y;
     }
 
     double x(double value) {
@@ -53,30 +55,36 @@ final class Frame {
 
     void drawGrid() {
         for (Axis.Tick tick : xTicks()) {
-            pen.line(x(tick.value()), box.y(), x(tick.value()), box.bottom(), line(0.6), 0, palette.grid());
+            pen.line(x(tick.value()), box.y(), x(tick.value()), box.bottom(), line(0.6), 0, palette.of(Ink.GRID));
         }
         for (Axis.Tick tick : yTicks()) {
             boolean zero = !y.logarithmic() && Math.abs(tick.value()) < 1e-9 * (y.to() - y.from());
-            int colour = zero ? palette.zero() : palette.grid();
+            Colour colour = zero ? palette.of(Ink.AXIS) : palette.of(Ink.GRID);
             pen.line(box.x(), y(tick.value()), box.right(), y(tick.value()), line(zero ? 0.9 : 0.6), 0, colour);
         }
     }
 
     void drawNumbers() {
         for (Axis.Tick tick : xTicks()) {
-            pen.text(tick.text(), x(tick.value()), box.bottom() + 1.3 * font, Pen.Anchor.MIDDLE, font, palette.soft());
+            pen.text(
+                    tick.text(),
+                    x(tick.value()),
+                    box.bottom() + 1.3 * font,
+                    Pen.Anchor.MIDDLE,
+                    font,
+                    palette.of(Ink.FAINT));
         }
         for (Axis.Tick tick : yTicks()) {
             double baseline = y(tick.value()) + 0.35 * font;
-            pen.text(tick.text(), box.x() - 0.5 * font, baseline, Pen.Anchor.END, font, palette.soft());
+            pen.text(tick.text(), box.x() - 0.5 * font, baseline, Pen.Anchor.END, font, palette.of(Ink.FAINT));
         }
-        pen.text(x.label(), box.right(), box.bottom() + 2.7 * font, Pen.Anchor.END, font, palette.soft());
-        pen.line(box.x(), box.bottom(), box.right(), box.bottom(), line(0.8), 0, palette.zero());
+        pen.text(x.label(), box.right(), box.bottom() + 2.7 * font, Pen.Anchor.END, font, palette.of(Ink.FAINT));
+        pen.line(box.x(), box.bottom(), box.right(), box.bottom(), line(0.8), 0, palette.of(Ink.AXIS));
     }
 
     /** The vertical axis' label, under the panel's title. */
     void drawYLabel(Box whole) {
-        pen.text(y.label(), whole.x(), whole.y() + 2.6 * font, Pen.Anchor.START, font, palette.soft());
+        pen.text(y.label(), whole.x(), whole.y() + 2.6 * font, Pen.Anchor.START, font, palette.of(Ink.FAINT));
     }
 
     private List<Axis.Tick> xTicks() {

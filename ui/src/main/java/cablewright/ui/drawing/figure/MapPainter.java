@@ -4,15 +4,15 @@ package cablewright.ui.drawing.figure;
 import cablewright.lessons.demonstration.DamageMap;
 import cablewright.lessons.demonstration.MapBoundary;
 import cablewright.simulator.explanation.visibility.Visibility;
+import cablewright.ui.drawing.palette.Ink;
 import cablewright.ui.drawing.palette.Palette;
 import cablewright.ui.drawing.palette.Tone;
 import cablewright.ui.drawing.pen.Box;
+import cablewright.ui.drawing.pen.Colour;
 import cablewright.ui.drawing.pen.Pen;
 
 /** Draws a map of what can be seen: areas, the lines between them, and the place that is looked at. */
 final class MapPainter {
-
-    private static final double LETTER_FONTS = 0.54;
 
     private final Pen pen;
     private final Palette palette;
@@ -58,15 +58,13 @@ final class MapPainter {
         }
     }
 
-    private int colour(Visibility visibility) {
-        switch (visibility) {
-            case CLEAR:
-                return palette.clear();
-            case MARGINAL:
-                return palette.marginal();
-            default:
-                return palette.hidden();
-        }
+    private Colour colour(Visibility visibility) {
+        return palette.of(
+                switch (visibility) {
+                    case CLEAR -> Ink.CLEAR_AREA;
+                    case MARGINAL -> Ink.MARGINAL_AREA;
+                    case HIDDEN -> Ink.HIDDEN_AREA;
+                });
     }
 
     private void drawBoundary(DamageMap map, Visibility least, double dash) {
@@ -78,7 +76,7 @@ final class MapPainter {
                     y(map, segment.toRow()),
                     frame.line(1.5),
                     dash,
-                    palette.ink());
+                    palette.of(Ink.TEXT));
         }
     }
 
@@ -96,7 +94,7 @@ final class MapPainter {
         double x = frame.x(panel.chosenX());
         double y = frame.y(panel.chosenY());
         double arm = 0.8 * font;
-        int colour = palette.of(Tone.OTHER);
+        Colour colour = palette.of(Tone.OTHER);
         pen.line(x - arm, y, x + arm, y, frame.line(2), 0, colour);
         pen.line(x, y - arm, x, y + arm, frame.line(2), 0, colour);
     }
@@ -110,12 +108,12 @@ final class MapPainter {
         for (Visibility visibility : Visibility.values()) {
             String name = panel.names().get(visibility.ordinal());
             pen.fill(x, baseline - 0.85 * font, 1.4 * font, font, colour(visibility));
-            pen.text(name, x + 1.9 * font, baseline, Pen.Anchor.START, font, palette.soft());
+            pen.text(name, x + 1.9 * font, baseline, Pen.Anchor.START, font, palette.of(Ink.FAINT));
             x += entryWidth(name);
         }
     }
 
     private double entryWidth(String name) {
-        return (3.5 + name.length() * LETTER_FONTS) * font;
+        return 3.5 * font + pen.width(name, font);
     }
 }

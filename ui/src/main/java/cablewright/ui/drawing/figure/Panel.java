@@ -60,8 +60,17 @@ public sealed interface Panel {
      * @param strokes straight lines under them
      * @param marks places that are told
      * @param noise half of the height of a band about 0 in which noise lies; 0 for none
+     * @param noiseName what the band is called in the legend
      */
-    record Plot(String title, Axis x, Axis y, List<Line> lines, List<Stroke> strokes, List<Mark> marks, double noise)
+    record Plot(
+            String title,
+            Axis x,
+            Axis y,
+            List<Line> lines,
+            List<Stroke> strokes,
+            List<Mark> marks,
+            double noise,
+            String noiseName)
             implements Panel {
         /** Copies the lists. */
         public Plot {
@@ -79,7 +88,7 @@ public sealed interface Panel {
          * @param lines its lines
          */
         public Plot(String title, Axis x, Axis y, List<Line> lines) {
-            this(title, x, y, lines, List.of(), List.of(), 0);
+            this(title, x, y, lines, List.of(), List.of(), 0, "");
         }
 
         /**
@@ -89,17 +98,18 @@ public sealed interface Panel {
          * @return a plot with them
          */
         public Plot with(List<Mark> places) {
-            return new Plot(title, x, y, lines, strokes, places, noise);
+            return new Plot(title, x, y, lines, strokes, places, noise, noiseName);
         }
 
         /**
          * Adds the band in which noise lies.
          *
          * @param half half of its height
+         * @param name what it is called in the legend
          * @return a plot with it
          */
-        public Plot withNoise(double half) {
-            return new Plot(title, x, y, lines, strokes, marks, half);
+        public Plot withNoise(double half, String name) {
+            return new Plot(title, x, y, lines, strokes, marks, half, name);
         }
     }
 

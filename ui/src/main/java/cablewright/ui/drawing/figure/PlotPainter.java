@@ -2,16 +2,15 @@
 package cablewright.ui.drawing.figure;
 
 import cablewright.lessons.demonstration.Curve;
-import cablewright.ui.drawing.axis.Axis;
+import cablewright.ui.drawing.axis.ReducedCurve;
+import cablewright.ui.drawing.palette.Ink;
 import cablewright.ui.drawing.palette.Palette;
 import cablewright.ui.drawing.pen.Box;
 import cablewright.ui.drawing.pen.Pen;
-import java.util.Arrays;
 
 /** Draws a plot of lines. */
 final class PlotPainter {
 
-    private static final double LETTER_FONTS = 0.54;
     private static final double SAMPLE_FONTS = 2;
 
     private final Pen pen;
@@ -30,7 +29,7 @@ final class PlotPainter {
         Box box = frame.box();
         if (plot.noise() > 0) {
             double top = frame.y(plot.noise());
-            pen.fill(box.x(), top, box.width(), Math.max(1, frame.y(-plot.noise()) - top), palette.band());
+            pen.fill(box.x(), top, box.width(), Math.max(1, frame.y(-plot.noise()) - top), palette.of(Ink.NOISE));
         }
         frame.drawGrid();
         plot.strokes().forEach(this::drawStroke);
@@ -72,89 +71,76 @@ final class PlotPainter {
             return;
         }
         double x = frame.x(mark.x());
-        double width = mark.text().length() * LETTER_FONTS * font;
+        double width = pen.width(mark.text(), font);
         boolean left = x + width + font > frame.box().right();
         double baseline = frame.box().y() + (1.1 + 1.25 * (index % 2)) * font;
         double place = left ? x - 0.4 * font : x + 0.4 * font;
-        pen.fill(left ? place - width : place, baseline - 0.9 * font, width, 1.2 * font, palette.paper());
+        pen.fill(left ? place - width : place, baseline - 0.9 * font, width, 1.2 * font, palette.of(Ink.PAPER));
         pen.text(mark.text(), place, baseline, left ? Pen.Anchor.END : Pen.Anchor.START, font, palette.of(mark.tone()));
     }
 
-    /** At the right end of the line under the title. */
+    /** What is drawn, from the right end of the line under the title; the band of noise among it. */
     private void drawLegend(Panel.Plot plot, Box whole) {
-        double x = frame.box().right() + 1.6 * font;
-        for (Panel.Line line : plot.lines()) {
-            x -= line.name().isEmpty() ? 0 : entryWidth(line);
+        double x = frame.box().right();
+        if (plot.noise() > 0) {
+            x = drawEntry(
+                    plot.noiseName(),
+                    x,
+                    whole,
+                    (left, middle) -> pen.fill(
+                            left, middle - 0.4 * font, SAMPLE_FONTS * font, 0.8 * font, palette.of(Ink.NOISE)));
         }
-        double baseline = whole.y() + 2.6 * font;
-        for (Panel.Line line : plot.lines()) {
+        for (int i = plot.lines().size() - 1; i >= 0; i--) {
+            Panel.Line line = plot.lines().get(i);
             if (!line.name().isEmpty()) {
-                double middle = baseline - 0.33 * font;
                 double dash = line.dashed() ? 0.4 * font : 0;
-                pen.line(x, middle, x + SAMPLE_FONTS * font, middle, frame.line(1.6), dash, palette.of(line.tone()));
-                double text = x + (SAMPLE_FONTS + 0.5) * font;
-                pen.text(line.name(), text, baseline, Pen.Anchor.START, font, palette.soft());
-                x += entryWidth(line);
+                x = drawEntry(
+                        line.name(),
+                        x,
+                        whole,
+                        (left, middle) -> pen.line(
+                                left,
+                                middle,
+                                left + SAMPLE_FONTS * font,
+                                middle,
+                                frame.line(1.6),
+                                dash,
+                                palette.of(line.tone())));
             }
         }
     }
 
-    private double entryWidth(Panel.Line line) {
-        return (SAMPLE_FONTS + 2.1 + line.name().length() * LETTER_FONTS) * font;
+    /** Draws the sample of an entry. */
+    private interface Sample {
+        void draw(double left, double middle);
     }
 
-    /** The curve with points right at the ends of the axis, where it goes on beyond them. */
-    private static Curve cut(Curve curve, Axis axis) {
-        int count = curve.count();
-        double[] x = new double[count + 2];
-        double[] y = new double[count + 2];
-        int used = 0;
-        for (int i = 0; i < count; i++) {
-            for (double end : new double[] {axis.from(), axis.to()}) {
-                if (i > 0 && curve.x(i - 1) < end && curve.x(i) > end) {
-                    x[used] = end;
-                    y[used++] = curve.at(end);
-                }
-            }
-            x[used] = curve.x(i);
-            y[used++] = curve.y(i);
-        }
-        return new Curve(Arrays.copyOf(x, used), Arrays.copyOf(y, used));
+    private double drawEntry(String name, double right, Box whole, Sample sample) {
+        double baseline = whole.y() + 2.6 * font;
+        double text = right - pen.width(name, font);
+        double left = text - (SAMPLE_FONTS + 0.5) * font;
+        sample.draw(left, baseline - 0.33 * font);
+        pen.text(name, text, baseline, Pen.Anchor.START, font, palette.of(Ink.FAINT));
+        return left - 1.6 * font;
     }
 
-    /** The curve where the axis has it, each third of a unit across reduced to its lowest and highest point. */
+    /** The curve where the axes have it, with a bar at the edge wherever it leaves them upward or downward. */
     private void drawLine(Panel.Line line) {
-        Curve curve = cut(line.curve(), frame.xAxis());
-        double[] xs = new double[2 * curve.count() + 2];
-        double[] ys = new double[2 * curve.count() + 2];
-        int used = 0;
-        int index = 0;
-        while (index < curve.count()) {
-            if (!frame.has(curve.x(index))) {
-                index++;
-                continue;
-            }
-            int low = index;
-            int high = index;
-            long column = Math.round(3 * frame.x(curve.x(index)));
-            int next = index;
-            while (next < curve.count()
-                    && frame.has(curve.x(next))
-                    && Math.round(3 * frame.x(curve.x(next))) == column) {
-                low = curve.y(next) < curve.y(low) ? next : low;
-                high = curve.y(next) > curve.y(high) ? next : high;
-                next++;
-            }
-            for (int point : new int[] {Math.min(low, high), Math.max(low, high)}) {
-                xs[used] = frame.x(curve.x(point));
-                ys[used] = frame.y(curve.y(point));
-                used += used == 0 || xs[used] != xs[used - 1] || ys[used] != ys[used - 1] ? 1 : 0;
-            }
-            index = next;
-        }
-        if (used > 1) {
+        Curve curve = line.curve();
+        Box box = frame.box();
+        ReducedCurve shown =
+                ReducedCurve.of(curve.count(), i -> frame.x(curve.x(i)), curve::y, box.x(), box.right(), pen.columns());
+        if (shown.count() > 1) {
             double dash = line.dashed() ? 0.4 * font : 0;
-            pen.line(Arrays.copyOf(xs, used), Arrays.copyOf(ys, used), frame.line(1.4), dash, palette.of(line.tone()));
+            pen.line(shown.xs(), shown.ys(frame::y), frame.line(1.4), dash, palette.of(line.tone()));
+            double least = frame.line(2);
+            double in = frame.line(1.5);
+            shown.above(Math.nextUp(frame.yAxis().to())).forEach(part -> clipped(part, box.y() + in, least));
+            shown.below(Math.nextDown(frame.yAxis().from())).forEach(part -> clipped(part, box.bottom() - in, least));
         }
+    }
+
+    private void clipped(ReducedCurve.Stretch part, double y, double least) {
+        pen.line(part.from(), y, Math.max(part.to(), part.from() + least), y, frame.line(3), 0, palette.of(Ink.CLIP));
     }
 }

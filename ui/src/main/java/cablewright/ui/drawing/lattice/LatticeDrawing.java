@@ -3,9 +3,11 @@ package cablewright.ui.drawing.lattice;
 
 import cablewright.ui.drawing.axis.LabelRows;
 import cablewright.ui.drawing.axis.Ticks;
+import cablewright.ui.drawing.palette.Ink;
 import cablewright.ui.drawing.palette.Palette;
 import cablewright.ui.drawing.palette.Tone;
 import cablewright.ui.drawing.pen.Box;
+import cablewright.ui.drawing.pen.Colour;
 import cablewright.ui.drawing.pen.Pen;
 import cablewright.ui.words.Quantities;
 import java.util.Comparator;
@@ -19,7 +21,6 @@ import java.util.Set;
  */
 public final class LatticeDrawing {
 
-    private static final double LETTER_FONTS = 0.52;
     private static final double DECADES = 3.5;
     private static final double MICROSECONDS_FROM = 2e-6;
 
@@ -67,20 +68,6 @@ public final class LatticeDrawing {
         drawEchoes(chosen);
     }
 
-    /**
-     * Finds what is drawn at a place.
-     *
-     * @param x across
-     * @param y down
-     * @return the echoes whose label or line is there; none where nothing is
-     */
-    public Set<Integer> echoesAt(double x, double y) {
-        return layout.labelAt(x, y)
-                .map(Set::of)
-                .or(() -> layout.rayAt(x, y).map(Lattice.Ray::echoes))
-                .orElse(Set.of());
-    }
-
     private double line(double points) {
         return points * font / 10;
     }
@@ -91,7 +78,7 @@ public final class LatticeDrawing {
             Box box = layout.strip(i);
             Lattice.Strip strip = lattice.strips().get(i);
             if (strip.isBranch()) {
-                pen.fill(box.x(), box.y(), box.width(), box.height(), palette.grid());
+                pen.fill(box.x(), box.y(), box.width(), box.height(), palette.of(Ink.GRID));
             }
             double from = strip.fromMetres() * lattice.unit().perMetre();
             double to = strip.toMetres() * lattice.unit().perMetre();
@@ -99,12 +86,12 @@ public final class LatticeDrawing {
                 Ticks ticks = Ticks.between(from, to, (int) Math.max(2, box.width() / (5 * font)));
                 for (double tick : ticks.values()) {
                     double x = layout.x(i, tick / lattice.unit().perMetre());
-                    pen.line(x, bottom, x, bottom + 0.4 * font, line(0.8), 0, palette.zero());
+                    pen.line(x, bottom, x, bottom + 0.4 * font, line(0.8), 0, palette.of(Ink.AXIS));
                     String text = Quantities.number(tick, ticks.digits());
-                    pen.text(text, x, bottom + 1.5 * font, Pen.Anchor.MIDDLE, font, palette.soft());
+                    pen.text(text, x, bottom + 1.5 * font, Pen.Anchor.MIDDLE, font, palette.of(Ink.FAINT));
                 }
             }
-            pen.line(box.x(), bottom, box.right(), bottom, line(0.8), 0, palette.zero());
+            pen.line(box.x(), bottom, box.right(), bottom, line(0.8), 0, palette.of(Ink.AXIS));
         }
         drawNames();
         pen.text(
@@ -113,7 +100,7 @@ public final class LatticeDrawing {
                 bottom + 1.5 * font,
                 Pen.Anchor.START,
                 font,
-                palette.soft());
+                palette.of(Ink.FAINT));
     }
 
     private void drawNames() {
@@ -123,7 +110,7 @@ public final class LatticeDrawing {
             Lattice.Strip strip = lattice.strips().get(i);
             if (strip.isBranch() && strip.fromMetres() == 0) {
                 Box box = layout.strip(i);
-                double wide = LETTER_FONTS * font * strip.name().length();
+                double wide = pen.width(strip.name(), font);
                 double y = plot.y() - 3.4 * font;
                 rows.next(box.x() + wide / 2, wide)
                         .ifPresent(room -> pen.text(
@@ -132,7 +119,7 @@ public final class LatticeDrawing {
                                 y - 1.3 * room.row() * font,
                                 Pen.Anchor.START,
                                 font,
-                                palette.soft()));
+                                palette.of(Ink.FAINT)));
             }
         }
     }
@@ -144,9 +131,9 @@ public final class LatticeDrawing {
         Ticks ticks = Ticks.between(0, scale * lattice.lastSeconds(), (int) Math.max(2, plot.height() / (2.5 * font)));
         for (double tick : ticks.values()) {
             double y = layout.y(tick / scale);
-            pen.line(plot.x(), y, plot.right(), y, line(0.5), 0, palette.grid());
+            pen.line(plot.x(), y, plot.right(), y, line(0.5), 0, palette.of(Ink.GRID));
             String text = Quantities.number(tick, ticks.digits());
-            pen.text(text, plot.right() + 0.5 * font, y + 0.35 * font, Pen.Anchor.START, font, palette.soft());
+            pen.text(text, plot.right() + 0.5 * font, y + 0.35 * font, Pen.Anchor.START, font, palette.of(Ink.FAINT));
         }
         pen.text(
                 micro ? "µs" : "ns",
@@ -154,7 +141,7 @@ public final class LatticeDrawing {
                 plot.y() - 0.9 * font,
                 Pen.Anchor.START,
                 font,
-                palette.soft());
+                palette.of(Ink.FAINT));
     }
 
     private void drawPlaces() {
@@ -165,20 +152,19 @@ public final class LatticeDrawing {
                 .toList();
         for (Lattice.Place place : ordered) {
             double x = layout.x(place.strip(), place.metres());
-            pen.line(x, plot.y(), x, plot.bottom(), line(0.7), line(2.5), palette.zero());
-            Optional<LabelRows.Place> room =
-                    rows.next(x, LETTER_FONTS * font * place.name().length());
+            pen.line(x, plot.y(), x, plot.bottom(), line(0.7), line(2.5), palette.of(Ink.AXIS));
+            Optional<LabelRows.Place> room = rows.next(x, pen.width(place.name(), font));
             if (room.isPresent()) {
                 double y = plot.y() - (0.7 + 1.3 * room.get().row()) * font;
-                pen.text(place.name(), room.get().leftPixels(), y, Pen.Anchor.START, font, palette.ink());
+                pen.text(place.name(), room.get().leftPixels(), y, Pen.Anchor.START, font, palette.of(Ink.TEXT));
             }
         }
-        pen.line(plot.x(), plot.y(), plot.x(), plot.bottom(), line(1.2), 0, palette.soft());
+        pen.line(plot.x(), plot.y(), plot.x(), plot.bottom(), line(1.2), 0, palette.of(Ink.FAINT));
     }
 
-    private int colour(Lattice.Ray ray, boolean stands) {
+    private Colour colour(Lattice.Ray ray, boolean stands) {
         if (!stands) {
-            return palette.zero();
+            return palette.of(Ink.AXIS);
         }
         return palette.of(ray.isGhost() ? Tone.OTHER : Tone.MAIN);
     }
@@ -234,13 +220,14 @@ public final class LatticeDrawing {
     private void drawEchoes(Set<Integer> chosen) {
         double x = layout.plot().x();
         double head = layout.plot().y() - 2 * font;
-        pen.text(lattice.words().get(1), x - 2 * font, head, Pen.Anchor.END, font, palette.soft());
-        pen.text(lattice.words().get(0), x - 7.2 * font, head, Pen.Anchor.END, font, palette.soft());
+        pen.text(lattice.words().get(1), x - 2 * font, head, Pen.Anchor.END, font, palette.of(Ink.FAINT));
+        pen.text(lattice.words().get(0), x - 7.2 * font, head, Pen.Anchor.END, font, palette.of(Ink.FAINT));
         for (LatticeLayout.Label label : layout.labels()) {
             Lattice.Echo echo = lattice.echoes().get(label.echo());
             double y = layout.y(echo.path().arrivalSeconds());
             boolean stands = chosen.isEmpty() || chosen.contains(label.echo());
-            int colour = !stands ? palette.zero() : palette.of(echo.path().isGhost() ? Tone.OTHER : Tone.MAIN);
+            Colour colour =
+                    !stands ? palette.of(Ink.AXIS) : palette.of(echo.path().isGhost() ? Tone.OTHER : Tone.MAIN);
             double middle = label.y() - 0.1 * font;
             pen.line(
                     new double[] {x, x - 0.8 * font, x - 1.6 * font},
@@ -248,7 +235,7 @@ public final class LatticeDrawing {
                     line(0.7),
                     0,
                     colour);
-            int ink = stands ? palette.ink() : palette.soft();
+            Colour ink = stands ? palette.of(Ink.TEXT) : palette.of(Ink.FAINT);
             double baseline = label.y() + 0.25 * font;
             pen.text(echo.height(), x - 2 * font, baseline, Pen.Anchor.END, font, ink);
             pen.text(echo.shown(), x - 7.2 * font, baseline, Pen.Anchor.END, font, ink);

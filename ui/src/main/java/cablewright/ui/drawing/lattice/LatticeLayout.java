@@ -5,9 +5,10 @@ import cablewright.ui.drawing.pen.Box;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Where a lattice diagram's strips and times lie on a sheet. */
-final class LatticeLayout {
+public final class LatticeLayout {
 
     private static final double LEAST_SHARE = 0.07;
     private static final double GAP_FONTS = 1.2;
@@ -24,7 +25,14 @@ final class LatticeLayout {
     private final List<Double> left = new ArrayList<>();
     private final List<Double> width = new ArrayList<>();
 
-    LatticeLayout(Lattice lattice, Box sheet, double font) {
+    /**
+     * Lays out a diagram.
+     *
+     * @param lattice the diagram
+     * @param sheet where
+     * @param font size of its letters, in the units of the sheet
+     */
+    public LatticeLayout(Lattice lattice, Box sheet, double font) {
         this.lattice = lattice;
         this.font = font;
         boolean branches = lattice.strips().stream().anyMatch(Lattice.Strip::isBranch);
@@ -66,6 +74,20 @@ final class LatticeLayout {
     }
 
     /** The ray nearest to a place of the sheet. */
+    /**
+     * Finds the echoes at a place: that of a label, or all whose way passes it.
+     *
+     * @param x across
+     * @param y down
+     * @return numbers of the echoes; none where nothing is near
+     */
+    public Set<Integer> echoesAt(double x, double y) {
+        return labelAt(x, y)
+                .map(Set::of)
+                .or(() -> rayAt(x, y).map(Lattice.Ray::echoes))
+                .orElse(Set.of());
+    }
+
     Optional<Lattice.Ray> rayAt(double px, double py) {
         Lattice.Ray best = null;
         double nearest = NEAR_FONTS * font;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.drawing.lattice;
 
+import cablewright.ui.drawing.palette.Ink;
 import cablewright.ui.drawing.palette.Palette;
 import cablewright.ui.drawing.pen.Box;
 import cablewright.ui.drawing.pen.Pen;
@@ -39,9 +40,9 @@ public final class LatticeSheet {
 
     private void draw(Pen pen) {
         Palette palette = Palette.LIGHT;
-        pen.fill(0, 0, WIDTH, HEIGHT, palette.paper());
-        pen.text(lattice.title(), MARGIN, MARGIN + TITLE_FONT, Pen.Anchor.START, TITLE_FONT, palette.ink());
-        pen.text(lattice.caption(), MARGIN, MARGIN + 2.4 * TITLE_FONT, Pen.Anchor.START, FONT, palette.soft());
+        pen.fill(0, 0, WIDTH, HEIGHT, palette.of(Ink.PAPER));
+        pen.text(lattice.title(), MARGIN, MARGIN + TITLE_FONT, Pen.Anchor.START, TITLE_FONT, palette.of(Ink.TEXT));
+        pen.text(lattice.caption(), MARGIN, MARGIN + 2.4 * TITLE_FONT, Pen.Anchor.START, FONT, palette.of(Ink.FAINT));
         double top = MARGIN + 3 * TITLE_FONT;
         Box sheet = new Box(MARGIN, top, WIDTH - 2 * MARGIN, HEIGHT - top - MARGIN);
         new LatticeDrawing(pen, palette, FONT, lattice, sheet).draw(Set.of());

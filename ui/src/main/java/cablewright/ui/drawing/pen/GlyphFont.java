@@ -6,6 +6,8 @@ import java.awt.geom.GeneralPath;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -53,6 +55,45 @@ public final class GlyphFont {
      */
     public double width(String text, double size) {
         return text.codePoints().mapToDouble(c -> advance(glyph(c))).sum() * size / unitsPerEm;
+    }
+
+    /**
+     * Breaks a text into lines; a word longer than a line is cut.
+     *
+     * @param text the text
+     * @param size size of its letters
+     * @param most the most that a line is wide, in the units of the size
+     * @return one line or more
+     */
+    public List<String> wrapped(String text, double size, double most) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : text.strip().split("[ \\t]+")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (width(longer, size) <= most) {
+                line = longer;
+            } else {
+                if (!line.isEmpty()) {
+                    lines.add(line);
+                }
+                line = word;
+                while (width(line, size) > most && line.length() > 1) {
+                    int fits = fitting(line, size, most);
+                    lines.add(line.substring(0, fits));
+                    line = line.substring(fits);
+                }
+            }
+        }
+        lines.add(line);
+        return lines;
+    }
+
+    private int fitting(String word, double size, double most) {
+        int fits = 1;
+        while (fits < word.length() && width(word.substring(0, fits + 1), size) <= most) {
+            fits++;
+        }
+        return fits;
     }
 
     /** Returns the outline of a text whose baseline starts at a place, y down. */

@@ -13,6 +13,7 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import org.apache.pdfbox.pdmodel.graphics.color.PDColor;
 import org.apache.pdfbox.pdmodel.graphics.color.PDDeviceRGB;
+import org.apache.pdfbox.pdmodel.graphics.state.PDExtendedGraphicsState;
 
 /** Draws on the pages of a PDF, with its font inside. The same drawing gives the same bytes: no clock, no chance. */
 final class PdfPen implements Pen {
@@ -22,6 +23,7 @@ final class PdfPen implements Pen {
     private final double height;
     private final PDType0Font font;
     private PDPageContentStream page;
+    private double opacity = 1;
 
     PdfPen(double width, double height, String title) {
         this.width = width;
@@ -44,6 +46,7 @@ final class PdfPen implements Pen {
     }
 
     private void addPage() {
+        opacity = 1;
         PDPage sheet = new PDPage(new PDRectangle((float) width, (float) height));
         document.addPage(sheet);
         draw(() -> {
@@ -66,18 +69,20 @@ final class PdfPen implements Pen {
     }
 
     @Override
-    public void fill(double x, double y, double width, double tall, int colour) {
+    public void fill(double x, double y, double width, double tall, Colour colour) {
         draw(() -> {
-            page.setNonStrokingColor(colour(colour));
+            page.setNonStrokingColor(opaque(colour));
+            transparency(colour);
             page.addRect((float) x, (float) (height - y - tall), (float) width, (float) tall);
             page.fill();
         });
     }
 
     @Override
-    public void line(double[] xs, double[] ys, double thickness, double dash, int colour) {
+    public void line(double[] xs, double[] ys, double thickness, double dash, Colour colour) {
         draw(() -> {
-            page.setStrokingColor(colour(colour));
+            page.setStrokingColor(opaque(colour));
+            transparency(colour);
             page.setLineWidth((float) thickness);
             page.setLineDashPattern(dash > 0 ? new float[] {(float) dash} : new float[0], 0);
             addPath(xs, ys);
@@ -86,9 +91,10 @@ final class PdfPen implements Pen {
     }
 
     @Override
-    public void shape(double[] xs, double[] ys, int colour) {
+    public void shape(double[] xs, double[] ys, Colour colour) {
         draw(() -> {
-            page.setNonStrokingColor(colour(colour));
+            page.setNonStrokingColor(opaque(colour));
+            transparency(colour);
             addPath(xs, ys);
             page.closePath();
             page.fill();
@@ -96,13 +102,13 @@ final class PdfPen implements Pen {
     }
 
     @Override
-    public void text(String text, double x, double y, Anchor anchor, double size, int colour) {
+    public void text(String text, double x, double y, Anchor anchor, double size, Colour colour) {
         draw(() -> {
             String known = knownToFont(text);
-            double width = font.getStringWidth(known) / 1000 * size;
-            double start = anchor == Anchor.START ? x : anchor == Anchor.MIDDLE ? x - width / 2 : x - width;
+            double start = x - font.getStringWidth(known) / 1000 * size * anchor.share();
             page.beginText();
-            page.setNonStrokingColor(colour(colour));
+            page.setNonStrokingColor(opaque(colour));
+            transparency(colour);
             page.setFont(font, (float) size);
             page.newLineAtOffset((float) start, (float) (height - y));
             page.showText(known);
@@ -132,7 +138,41 @@ final class PdfPen implements Pen {
         }
     }
 
-    private static PDColor colour(int rgb) {
+    @Override
+    public double width(String text, double size) {
+        try {
+            return font.getStringWidth(knownToFont(text)) / 1000 * size;
+        } catch (IOException e) {
+            throw new UncheckedIOException("a text of a PDF can't be measured", e);
+        }
+    }
+
+    @Override
+    public void within(Box box, Runnable drawing) {
+        double before = opacity;
+        draw(() -> {
+            page.saveGraphicsState();
+            page.addRect((float) box.x(), (float) (height - box.bottom()), (float) box.width(), (float) box.height());
+            page.clip();
+        });
+        drawing.run();
+        opacity = before;
+        draw(page::restoreGraphicsState);
+    }
+
+    /** Goes on with another opacity where the last thing had one of its own. */
+    private void transparency(Colour colour) throws IOException {
+        if (colour.opacity() != opacity) {
+            opacity = colour.opacity();
+            PDExtendedGraphicsState state = new PDExtendedGraphicsState();
+            state.setNonStrokingAlphaConstant((float) opacity);
+            state.setStrokingAlphaConstant((float) opacity);
+            page.setGraphicsStateParameters(state);
+        }
+    }
+
+    private static PDColor opaque(Colour colour) {
+        int rgb = colour.rgb();
         float[] parts = {(rgb >> 16 & 255) / 255f, (rgb >> 8 & 255) / 255f, (rgb & 255) / 255f};
         return new PDColor(parts, PDDeviceRGB.INSTANCE);
     }

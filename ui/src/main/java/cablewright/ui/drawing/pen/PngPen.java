@@ -5,6 +5,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.Shape;
 import java.awt.geom.GeneralPath;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
@@ -32,14 +33,14 @@ final class PngPen implements Pen {
     }
 
     @Override
-    public void fill(double x, double y, double width, double height, int colour) {
-        graphics.setColor(new Color(colour));
+    public void fill(double x, double y, double width, double height, Colour colour) {
+        graphics.setColor(awt(colour));
         graphics.fill(new Rectangle2D.Double(x, y, width, height));
     }
 
     @Override
-    public void line(double[] xs, double[] ys, double thickness, double dash, int colour) {
-        graphics.setColor(new Color(colour));
+    public void line(double[] xs, double[] ys, double thickness, double dash, Colour colour) {
+        graphics.setColor(awt(colour));
         float[] dashes = dash > 0 ? new float[] {(float) dash, (float) dash} : null;
         graphics.setStroke(
                 new BasicStroke((float) thickness, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND, 1f, dashes, 0f));
@@ -47,20 +48,36 @@ final class PngPen implements Pen {
     }
 
     @Override
-    public void shape(double[] xs, double[] ys, int colour) {
-        graphics.setColor(new Color(colour));
+    public void shape(double[] xs, double[] ys, Colour colour) {
+        graphics.setColor(awt(colour));
         Path2D path = path(xs, ys);
         path.closePath();
         graphics.fill(path);
     }
 
     @Override
-    public void text(String text, double x, double y, Anchor anchor, double size, int colour) {
-        double width = anchor == Anchor.START ? 0 : font.width(text, size);
-        double start = anchor == Anchor.MIDDLE ? x - width / 2 : x - width;
-        graphics.setColor(new Color(colour));
+    public void text(String text, double x, double y, Anchor anchor, double size, Colour colour) {
+        double start = x - font.width(text, size) * anchor.share();
+        graphics.setColor(awt(colour));
         GeneralPath outline = font.outline(text, start, y, size);
         graphics.fill(outline);
+    }
+
+    @Override
+    public double width(String text, double size) {
+        return font.width(text, size);
+    }
+
+    @Override
+    public void within(Box box, Runnable drawing) {
+        Shape before = graphics.getClip();
+        graphics.clip(new Rectangle2D.Double(box.x(), box.y(), box.width(), box.height()));
+        drawing.run();
+        graphics.setClip(before);
+    }
+
+    private static Color awt(Colour colour) {
+        return new Color(colour.rgb() | (int) Math.round(255 * colour.opacity()) << 24, true);
     }
 
     private static Path2D path(double[] xs, double[] ys) {

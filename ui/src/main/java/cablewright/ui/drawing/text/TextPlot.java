@@ -2,11 +2,12 @@
 package cablewright.ui.drawing.text;
 
 import cablewright.ui.drawing.axis.Ticks;
+import cablewright.ui.drawing.track.FlagMarker;
 import cablewright.ui.drawing.track.TracePlot;
-import cablewright.ui.drawing.track.TracePlot.Flag;
 import cablewright.ui.drawing.track.TracePlot.Window;
 import cablewright.ui.words.Quantities;
 import java.util.Arrays;
+import java.util.Locale;
 
 /**
  * Draws a plot with characters. Each column of dots shows all the heights that the curve passes there, so that no narrow
@@ -64,14 +65,20 @@ public final class TextPlot {
 
     private String flagLine(TracePlot plot) {
         StringBuilder line = new StringBuilder(" ".repeat(LABEL + 1 + columns));
-        for (Flag flag : plot.flags()) {
-            int column = column(flag.x(), plot.window(), columns);
-            if (column >= 0 && column < columns) {
-                int at = LABEL + 1 + column;
-                line.replace(at, Math.min(line.length(), at + flag.letter().length()), flag.letter());
-            }
+        for (FlagMarker flag : plot.flags()) {
+            mark(line, plot, flag.startMetres(), flag.letter());
+            flag.endMetres()
+                    .ifPresent(end -> mark(line, plot, end, flag.letter().toLowerCase(Locale.ROOT)));
         }
         return line.toString().stripTrailing() + "\n";
+    }
+
+    private void mark(StringBuilder line, TracePlot plot, double metres, String letter) {
+        int column = column(plot.unit().fromMetres(metres), plot.window(), columns);
+        if (column >= 0 && column < columns) {
+            int at = LABEL + 1 + column;
+            line.replace(at, Math.min(line.length(), at + letter.length()), letter);
+        }
     }
 
     private String[] heightLabels(Window window) {
@@ -92,7 +99,8 @@ public final class TextPlot {
         StringBuilder line = new StringBuilder(" ".repeat(LABEL)).append(style.corner());
         StringBuilder labels = new StringBuilder(" ".repeat(LABEL + 1 + columns));
         line.append(style.dash().repeat(columns));
-        labels.replace(0, LABEL, String.format("%" + (LABEL - 1) + "s ", plot.xUnit()));
+        labels.replace(
+                0, LABEL, String.format("%" + (LABEL - 1) + "s ", plot.unit().symbol()));
         int free = LABEL - 1;
         for (double place : ticks.values()) {
             int at = LABEL + 1 + Math.max(0, Math.min(columns - 1, column(place, window, columns)));

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.drawing.track;
 
-import cablewright.ui.drawing.pen.PictureFormat;
+import cablewright.ui.words.LengthUnit;
 import java.util.List;
 
 /**
@@ -10,22 +10,13 @@ import java.util.List;
  */
 public final class TracePlot {
 
-    /**
-     * A flag on a curve.
-     *
-     * @param letter its letter
-     * @param x where it stands, in the unit of the horizontal axis
-     * @param damage whether it says damage; it is drawn in another colour and with another edge then
-     */
-    public record Flag(String letter, double x, boolean damage) {}
-
     private final String title;
     private final String note;
-    private final String xUnit;
+    private final LengthUnit unit;
     private final double[] x;
     private final double[] percent;
     private final Window window;
-    private final List<Flag> flags;
+    private final List<FlagMarker> flags;
 
     /**
      * The part of the plane that is shown.
@@ -50,21 +41,27 @@ public final class TracePlot {
      *
      * @param title what is shown
      * @param note how it was taken; may be empty
-     * @param xUnit symbol of the unit of distance
+     * @param unit unit of distance
      * @param x distances, rising; copied
      * @param percent heights [% of the outgoing wave], one for each distance; copied
      * @param window what is shown of it
-     * @param flags flags that stand on it
+     * @param flags flags that stand on it, at distances in metres
      */
     public TracePlot(
-            String title, String note, String xUnit, double[] x, double[] percent, Window window, List<Flag> flags) {
+            String title,
+            String note,
+            LengthUnit unit,
+            double[] x,
+            double[] percent,
+            Window window,
+            List<FlagMarker> flags) {
         if (x.length != percent.length || x.length < 2) {
             throw new IllegalArgumentException("there are " + x.length + " distances and " + percent.length
                     + " heights; a curve needs at least 2 of both, as many of one as of the other");
         }
         this.title = title;
         this.note = note;
-        this.xUnit = xUnit;
+        this.unit = unit;
         this.x = x.clone();
         this.percent = percent.clone();
         this.window = window;
@@ -94,16 +91,6 @@ public final class TracePlot {
     }
 
     /**
-     * Draws the plot. The same plot gives the same bytes on every machine.
-     *
-     * @param format kind of picture
-     * @return the picture file
-     */
-    public byte[] picture(PictureFormat format) {
-        return format.draw(PlotDrawing.WIDTH, PlotDrawing.HEIGHT, title, pen -> new PlotDrawing(this, pen).draw());
-    }
-
-    /**
      * Returns what is shown.
      *
      * @return a few words
@@ -124,10 +111,10 @@ public final class TracePlot {
     /**
      * Returns the unit of distance.
      *
-     * @return its symbol
+     * @return the unit
      */
-    public String xUnit() {
-        return xUnit;
+    public LengthUnit unit() {
+        return unit;
     }
 
     /**
@@ -173,7 +160,7 @@ public final class TracePlot {
      *
      * @return flags in their order
      */
-    public List<Flag> flags() {
+    public List<FlagMarker> flags() {
         return flags;
     }
 }

@@ -21,9 +21,7 @@ import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import javafx.application.Application;
-import javafx.beans.property.BooleanProperty;
 import javafx.beans.property.ObjectProperty;
-import javafx.beans.property.SimpleBooleanProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
@@ -59,7 +57,6 @@ class DemonstrationsScreenTest {
     Path folder;
 
     private final ObjectProperty<LengthUnit> unit = new SimpleObjectProperty<>(LengthUnit.METRES);
-    private final BooleanProperty dark = new SimpleBooleanProperty();
     private DemonstrationsView screen;
     private StackPane window;
     private Robot robot;
@@ -67,7 +64,7 @@ class DemonstrationsScreenTest {
     @Start
     void start(Stage stage) {
         Application.setUserAgentStylesheet(new PrimerLight().getUserAgentStylesheet());
-        screen = new DemonstrationsView(unit, dark, Threads.sameThread(), Locale.ROOT);
+        screen = new DemonstrationsView(unit, Threads.sameThread(), Locale.ROOT);
         window = new StackPane(screen);
         window.getStyleClass().add("window");
         Scene scene = new Scene(new StackPane(window), 1270, 780);
@@ -252,7 +249,6 @@ class DemonstrationsScreenTest {
         answer("same");
         assertTrue(brightness() > 0.7);
         run(() -> {
-            dark.set(true);
             window.getStyleClass().add("dark");
         });
         assertTrue(brightness() < 0.4);

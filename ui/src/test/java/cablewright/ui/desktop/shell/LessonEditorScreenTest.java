@@ -13,6 +13,7 @@ import cablewright.lessons.exercise.Picture;
 import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.desktop.bench.form.EditorTexts;
 import cablewright.ui.desktop.bench.lesson.LessonPane;
+import cablewright.ui.drawing.pen.Colour;
 import cablewright.ui.drawing.pen.PictureFormat;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -123,7 +124,7 @@ class LessonEditorScreenTest {
         screen.press("page-add");
         screen.write("page-title-1", "What a splice does");
         screen.write("page-text-1", "It goes **up**, then back.");
-        byte[] png = PictureFormat.PNG.draw(20, 10, "A splice", pen -> pen.fill(0, 0, 20, 10, 0x0072B2));
+        byte[] png = PictureFormat.PNG.draw(20, 10, "A splice", pen -> pen.fill(0, 0, 20, 10, Colour.of(0x0072B2)));
         Path file = Files.write(folder.resolve("splice.png"), png);
         screen.hands().run(() -> pane.addPicture(0, file));
         assertArrayEquals(png, page(0).pictures().get(0).bytes());

@@ -13,6 +13,7 @@ import cablewright.lessons.exercise.Picture;
 import cablewright.lessons.exercise.Prediction;
 import cablewright.ui.desktop.practice.model.ExerciseViewModel;
 import cablewright.ui.desktop.task.Threads;
+import cablewright.ui.drawing.pen.Colour;
 import cablewright.ui.drawing.pen.PictureFormat;
 import java.util.List;
 import java.util.Optional;
@@ -32,7 +33,7 @@ import org.testfx.framework.junit5.Start;
 class LessonPagesScreenTest {
 
     private static final byte[] PICTURE =
-            PictureFormat.PNG.draw(60, 30, "A splice", pen -> pen.fill(0, 0, 60, 30, 0x0072B2));
+            PictureFormat.PNG.draw(60, 30, "A splice", pen -> pen.fill(0, 0, 60, 30, Colour.of(0x0072B2)));
 
     private DesktopWindow window;
     private Hands hands;

@@ -11,10 +11,10 @@ import cablewright.ui.drawing.axis.Axis;
 import cablewright.ui.drawing.palette.Palette;
 import cablewright.ui.drawing.palette.Tone;
 import cablewright.ui.drawing.pen.Box;
-import cablewright.ui.drawing.pen.Pen;
 import cablewright.ui.drawing.pen.PictureFormat;
+import cablewright.ui.drawing.pen.RecordingPen;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -54,19 +54,23 @@ class FigureTest {
 
     @Test
     void curveIsDrawnFromEdgeToEdgeOfItsAxesAndNoFurther() {
-        Recorder pen = new Recorder();
+        RecordingPen pen = new RecordingPen();
         Box sheet = new Box(0, 0, 400, 300);
         Figure figure = figure(plot(-5, 1, 0, 1, 5));
         new FigureDrawing(pen, Palette.LIGHT, 10).draw(figure, sheet);
         Box box = new FigureLayout(figure, sheet, 10).placed().get(0).plot();
-        double[] xs = pen.longest;
+        RecordingPen.Line longest = pen.lines().stream()
+                .max(Comparator.comparingInt(line -> line.xs().length))
+                .orElseThrow();
+        double[] xs = longest.xs();
         assertEquals(box.x(), xs[0], 0.5);
         assertEquals(box.right(), xs[xs.length - 1], 0.5);
-        for (double y : pen.longestY) {
+        for (double y : longest.ys()) {
             assertTrue(y >= box.y() - 1e-9 && y <= box.bottom() + 1e-9, "y = " + y);
         }
-        assertTrue(pen.texts.containsAll(List.of("A plot", "distance, m", "reflection, %", "line, dashed")));
-        assertTrue(pen.texts.stream().anyMatch(text -> text.startsWith("−2")));
+        List<String> texts = pen.texts().stream().map(RecordingPen.Text::text).toList();
+        assertTrue(texts.containsAll(List.of("A plot", "distance, m", "reflection, %", "line, dashed")));
+        assertTrue(texts.stream().anyMatch(text -> text.startsWith("−2")));
     }
 
     @Test
@@ -94,35 +98,5 @@ class FigureTest {
         }
         String svg = new String(sheet.bytes(PictureFormat.SVG), StandardCharsets.UTF_8);
         assertTrue(svg.contains(">What it says.<") && svg.contains(">How it was made.<"));
-    }
-
-    /** Remembers what was drawn. */
-    private static final class Recorder implements Pen {
-        private final List<String> texts = new ArrayList<>();
-        private double[] longest = new double[0];
-        private double[] longestY = new double[0];
-
-        @Override
-        public void fill(double x, double y, double width, double height, int colour) {
-            assertTrue(width >= 0 && height >= 0);
-        }
-
-        @Override
-        public void line(double[] xs, double[] ys, double thickness, double dash, int colour) {
-            if (xs.length > longest.length) {
-                longest = xs;
-                longestY = ys;
-            }
-        }
-
-        @Override
-        public void shape(double[] xs, double[] ys, int colour) {
-            assertEquals(xs.length, ys.length);
-        }
-
-        @Override
-        public void text(String text, double x, double y, Anchor anchor, double size, int colour) {
-            texts.add(text);
-        }
     }
 }

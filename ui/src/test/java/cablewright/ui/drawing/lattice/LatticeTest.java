@@ -20,12 +20,11 @@ import cablewright.simulator.wave.HalfSine;
 import cablewright.ui.drawing.palette.Palette;
 import cablewright.ui.drawing.palette.Tone;
 import cablewright.ui.drawing.pen.Box;
-import cablewright.ui.drawing.pen.Pen;
 import cablewright.ui.drawing.pen.PictureFormat;
+import cablewright.ui.drawing.pen.RecordingPen;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Words;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -125,41 +124,24 @@ class LatticeTest {
     @Test
     void whatIsPointedAtIsTheEchoThatIsDrawnThere() {
         Lattice lattice = NEAR;
-        List<double[]> lines = new ArrayList<>();
-        List<String> texts = new ArrayList<>();
-        List<double[]> places = new ArrayList<>();
-        Pen pen = new Pen() {
-            @Override
-            public void fill(double x, double y, double width, double height, int colour) {
-                // Not asked for.
-            }
-
-            @Override
-            public void line(double[] xs, double[] ys, double thickness, double dash, int colour) {
-                if (colour == Palette.LIGHT.of(Tone.MAIN) && xs.length == 2 && thickness > 1) {
-                    lines.add(new double[] {xs[0], ys[0], xs[1], ys[1]});
-                }
-            }
-
-            @Override
-            public void shape(double[] xs, double[] ys, int colour) {
-                // Not asked for.
-            }
-
-            @Override
-            public void text(String text, double x, double y, Anchor anchor, double size, int colour) {
-                texts.add(text);
-                places.add(new double[] {x, y});
-            }
-        };
-        LatticeDrawing drawing = new LatticeDrawing(pen, Palette.LIGHT, 10, lattice, new Box(0, 0, 800, 600));
-        drawing.draw(Set.of(0));
+        RecordingPen pen = new RecordingPen();
+        Box sheet = new Box(0, 0, 800, 600);
+        new LatticeDrawing(pen, Palette.LIGHT, 10, lattice, sheet).draw(Set.of(0));
+        LatticeLayout layout = new LatticeLayout(lattice, sheet, 10);
+        List<double[]> lines = pen.lines().stream()
+                .filter(it -> it.colour().equals(Palette.LIGHT.of(Tone.MAIN)))
+                .filter(it -> it.xs().length == 2 && it.thickness() > 1)
+                .map(it -> new double[] {it.xs()[0], it.ys()[0], it.xs()[1], it.ys()[1]})
+                .toList();
         assertEquals(2, lines.size(), "out to the splice and home");
         double[] home = lines.get(1)[2] < lines.get(1)[0] ? lines.get(1) : lines.get(0);
-        assertEquals(Set.of(0), drawing.echoesAt((home[0] + 2 * home[2]) / 3, (home[1] + 2 * home[3]) / 3));
-        int label = texts.indexOf(lattice.echoes().get(2).shown());
-        assertEquals(Set.of(2), drawing.echoesAt(places.get(label)[0] - 5, places.get(label)[1]));
-        assertEquals(Set.of(), drawing.echoesAt(799, 1));
+        assertEquals(Set.of(0), layout.echoesAt((home[0] + 2 * home[2]) / 3, (home[1] + 2 * home[3]) / 3));
+        RecordingPen.Text label = pen.texts().stream()
+                .filter(it -> it.text().equals(lattice.echoes().get(2).shown()))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(Set.of(2), layout.echoesAt(label.x() - 5, label.y()));
+        assertEquals(Set.of(), layout.echoesAt(799, 1));
     }
 
     @Test

@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.ui.drawing.text.TextTrack.Mark;
+import cablewright.ui.drawing.track.FlagMarker;
 import cablewright.ui.drawing.track.TracePlot;
-import cablewright.ui.drawing.track.TracePlot.Flag;
 import cablewright.ui.drawing.track.TracePlot.Window;
+import cablewright.ui.words.LengthUnit;
 import java.util.List;
+import java.util.OptionalDouble;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
@@ -28,7 +30,14 @@ class TextPlotTest {
             x[i] = 100.0 * i / (count - 1);
         }
         y[at] = height;
-        return new TracePlot("spike", "", "m", x, y, WINDOW, List.of(new Flag("A", 50, true)));
+        return new TracePlot(
+                "spike",
+                "",
+                LengthUnit.METRES,
+                x,
+                y,
+                WINDOW,
+                List.of(new FlagMarker("A", 50, OptionalDouble.empty(), FlagMarker.Look.DAMAGE, false)));
     }
 
     /** What the topmost line of the plot shows of the curve. */

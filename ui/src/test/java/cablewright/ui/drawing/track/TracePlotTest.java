@@ -6,12 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.ui.drawing.pen.PictureFormat;
-import cablewright.ui.drawing.track.TracePlot.Flag;
 import cablewright.ui.drawing.track.TracePlot.Window;
+import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Words;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
 import javax.imageio.ImageIO;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
@@ -26,7 +29,7 @@ import org.xml.sax.SAXException;
 class TracePlotTest {
 
     private static final int TRACE = 0x0072B2;
-    private static final int DAMAGE = 0xD55E00;
+    private static final int DAMAGE = 0xB84F00;
 
     private static TracePlot plot(String title) {
         double[] x = new double[1000];
@@ -38,31 +41,34 @@ class TracePlotTest {
         return new TracePlot(
                 title,
                 "5 ns, 75 \u03a9, \u22122 %",
-                "m",
+                LengthUnit.METRES,
                 x,
                 y,
                 new Window(0, 100, -6, 6),
-                List.of(new Flag("A", 50, true)));
+                List.of(new FlagMarker("A", 50, OptionalDouble.empty(), FlagMarker.Look.DAMAGE, false)));
+    }
+
+    private static byte[] picture(TracePlot plot, PictureFormat format) {
+        return new TracePicture(plot, Words.in(LengthUnit.METRES, Locale.ROOT)).draw(format);
     }
 
     @ParameterizedTest
     @EnumSource(PictureFormat.class)
     void theSamePlotGivesTheSameBytes(PictureFormat format) {
-        assertArrayEquals(
-                plot("Quay camera 3").picture(format), plot("Quay camera 3").picture(format));
+        assertArrayEquals(picture(plot("Quay camera 3"), format), picture(plot("Quay camera 3"), format));
     }
 
     @Test
     void thePngShowsTraceAndFlagInTheirColours() throws IOException {
-        BufferedImage image = ImageIO.read(new ByteArrayInputStream(plot("Quay").picture(PictureFormat.PNG)));
+        BufferedImage image = ImageIO.read(new ByteArrayInputStream(picture(plot("Quay"), PictureFormat.PNG)));
         assertTrue(count(image, TRACE) > 1000, "trace");
         assertTrue(count(image, DAMAGE) > 300, "flag");
     }
 
     @Test
     void thePdfDrawsWhatThePngDraws() throws IOException {
-        BufferedImage png = ImageIO.read(new ByteArrayInputStream(plot("Quay").picture(PictureFormat.PNG)));
-        try (var document = Loader.loadPDF(plot("Quay").picture(PictureFormat.PDF))) {
+        BufferedImage png = ImageIO.read(new ByteArrayInputStream(picture(plot("Quay"), PictureFormat.PNG)));
+        try (var document = Loader.loadPDF(picture(plot("Quay"), PictureFormat.PDF))) {
             BufferedImage pdf = new PDFRenderer(document).renderImageWithDPI(0, 144);
             assertEquals(png.getWidth(), pdf.getWidth());
             assertEquals(count(png, TRACE), count(pdf, TRACE), 0.5 * count(png, TRACE));
@@ -86,7 +92,7 @@ class TracePlotTest {
     @ParameterizedTest
     @EnumSource(PictureFormat.class)
     void anyTitleCanBeDrawn(PictureFormat format) throws IOException, SAXException, ParserConfigurationException {
-        byte[] bytes = plot("<Pier & \"mole\">\u0007 \u6d77 \ud83d\ude80").picture(format);
+        byte[] bytes = picture(plot("<Pier & \"mole\">\u0007 \u6d77 \ud83d\ude80"), format);
         assertTrue(bytes.length > 1000);
         if (format == PictureFormat.SVG) {
             Document svg =

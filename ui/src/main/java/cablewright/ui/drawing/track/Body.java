@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
-package cablewright.ui.desktop.track;
+package cablewright.ui.drawing.track;
 
 /**
  * Where the cable lies on its track, seen from the side.
  *
- * @param top upper edge of the shield [pixels]
- * @param bottom lower edge of the shield [pixels]
+ * @param top upper edge of the shield [units of the pen]
+ * @param bottom lower edge of the shield [units of the pen]
  */
 record Body(double top, double bottom) {
 

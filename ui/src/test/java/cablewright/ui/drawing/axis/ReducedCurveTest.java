@@ -11,7 +11,7 @@ import cablewright.simulator.port.SimulatedPort;
 import cablewright.ui.desktop.shell.Examples;
 import org.junit.jupiter.api.Test;
 
-class TraceLineTest {
+class ReducedCurveTest {
 
     private final Trace trace = new Reflectometer(Instrument.usual(75))
             .measure(new SimulatedPort(Examples.cable(), 75), Examples.settings(), 1);
@@ -19,12 +19,12 @@ class TraceLineTest {
     @Test
     void thinningKeepsEveryPeakOfTheTrace() {
         for (double width : new double[] {40, 300, 900}) {
-            TraceLine line = TraceLine.of(trace, new DistanceView(0, 150, 0, width));
+            ReducedCurve line = ReducedCurve.of(trace, new DistanceView(0, 150, 0, width));
             double least = 0;
             double most = 0;
             for (int i = 0; i < line.count(); i++) {
-                least = Math.min(least, line.share(i));
-                most = Math.max(most, line.share(i));
+                least = Math.min(least, line.value(i));
+                most = Math.max(most, line.value(i));
             }
             double trueLeast = 0;
             double trueMost = 0;
@@ -34,17 +34,17 @@ class TraceLineTest {
             }
             assertEquals(trueLeast, least, 0);
             assertEquals(trueMost, most, 0);
-            assertTrue(line.count() <= 4 * (width + 3), "at most four points for each column");
+            assertTrue(line.count() <= 2 * (width + 3), "at most two points for each column");
         }
     }
 
     @Test
     void pointsRunFromLeftToRightAndStandAtTheirDistances() {
         DistanceView view = new DistanceView(80, 90, 100, 800);
-        TraceLine line = TraceLine.of(trace, view);
+        ReducedCurve line = ReducedCurve.of(trace, view);
         for (int i = 0; i < line.count(); i++) {
             assertTrue(i == 0 || line.x(i) > line.x(i - 1));
-            assertEquals(trace.voltsAt(view.metres(line.x(i))), line.share(i), 1e-9);
+            assertEquals(trace.voltsAt(view.metres(line.x(i))), line.value(i), 1e-9);
         }
         assertTrue(line.x(0) <= 100 && line.x(line.count() - 1) >= 900, "the line reaches both edges");
     }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package cablewright.ui.desktop.track;
+package cablewright.ui.drawing.track;
 
 import java.util.OptionalDouble;
 
@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
  */
 public record FlagMarker(String letter, double startMetres, OptionalDouble endMetres, Look look, boolean selected) {
 
-    /** What a pennant says by colour and, as a second cue, by shape and staff. */
+    /** What a flag says by colour and, as a second cue, by shape and staff. */
     public enum Look {
         /** Belongs: green, a pointed tag on a dashed staff. */
         BELONGS,
