@@ -15,13 +15,13 @@ import javafx.scene.text.Text;
 import javafx.scene.text.TextAlignment;
 
 /**
- * Draws on a canvas. A line that runs from left to right and goes up and down much, such as a noisy trace, is filled column by
- * column of pixels: its picture is the same, and it costs a small part of what a stroke does.
+ * Draws on a canvas. A line that runs from left to right and turns back up and down all the time, such as a noisy trace, is
+ * filled column by column of pixels: its picture is the same, and it costs a small part of what a stroke does.
  */
 public final class CanvasPen implements Pen {
 
-    /** Pixels up and down for each pixel across beyond which columns are filled. */
-    private static final double STEEP = 2;
+    /** Pixels of turning back up or down, for each pixel across, beyond which columns are filled. */
+    private static final double TURNING_BACK = 1.5;
 
     private static final int LEAST_POINTS = 100;
 
@@ -70,7 +70,7 @@ public final class CanvasPen implements Pen {
 
     @Override
     public void line(double[] xs, double[] ys, double thickness, double dash, Colour colour) {
-        if (dash == 0 && isSteep(xs, ys)) {
+        if (dash == 0 && isNoisy(xs, ys)) {
             columns(xs, ys, thickness, colour);
             return;
         }
@@ -84,18 +84,22 @@ public final class CanvasPen implements Pen {
         graphics.strokePolyline(xs, ys, xs.length);
     }
 
-    private static boolean isSteep(double[] xs, double[] ys) {
+    /** Whether a line goes from left to right and turns back up and down so much that it is noise rather than a shape. */
+    private static boolean isNoisy(double[] xs, double[] ys) {
         if (xs.length < LEAST_POINTS) {
             return false;
         }
-        double travel = 0;
+        double back = 0;
+        double before = 0;
         for (int i = 1; i < xs.length; i++) {
             if (xs[i] < xs[i - 1]) {
                 return false;
             }
-            travel += Math.abs(ys[i] - ys[i - 1]);
+            double step = ys[i] - ys[i - 1];
+            back += step * before < 0 ? Math.min(Math.abs(step), Math.abs(before)) : 0;
+            before = step;
         }
-        return travel > STEEP * (xs[xs.length - 1] - xs[0]);
+        return back > TURNING_BACK * (xs[xs.length - 1] - xs[0]);
     }
 
     /** Fills each column of pixels from the lowest to the highest place that the line passes in it. */
