@@ -241,7 +241,7 @@ class ClassBookTest {
     @Test
     void idsOfStatementsAreSoundAddressesWhateverTheNames() throws IOException {
         AttemptRecord odd = new AttemptRecord(
-                "Ada", "a b/é", "50%?#", NOW, OptionalDouble.empty(), 1, 1, 0, 0, 0, 0, List.of(), List.of());
+                "Ada", "a b/é", "50%?#", NOW, OptionalDouble.empty(), 1, 1, 0, 0, 0, 0, List.of(), List.of(), Optional.empty());
         JsonNode statement = new ObjectMapper()
                 .readTree(new XapiStatements().of(List.of(odd)))
                 .get(0);

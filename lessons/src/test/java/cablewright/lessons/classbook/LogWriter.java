@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A program that appends numbered records to a log, as one of several that do so at once. */
@@ -26,7 +27,8 @@ final class LogWriter {
                 0,
                 0,
                 List.of(),
-                List.of());
+                List.of(),
+                Optional.empty());
     }
 
     /** Appends {@code count} records of a writer. */
