@@ -136,7 +136,7 @@ enum Reader {
                 Files.write(folder.resolve("a.json"), bytes(new Document.OfLesson(lesson())));
             }
             Files.write(folder.resolve("a.from"), bytes);
-            List<RecoveryFolder.Found> found = new RecoveryFolder(folder).leftBehind();
+            List<RecoveryFolder.Found> found = new RecoveryFolder(folder).leftBehind(java.util.Locale.ROOT);
             require(found.size() == 1, "a bad note hides the document");
             require(found.get(0).document().equals(new BenchDocument(lesson(), 0)), "the document is another");
         }
