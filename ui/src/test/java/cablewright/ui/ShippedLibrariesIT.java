@@ -62,7 +62,9 @@ class ShippedLibrariesIT {
 
     private static boolean isUsed(Contents user, Contents other) {
         return user.wanted().stream().anyMatch(other.classes()::contains)
-                || other.services().stream().anyMatch(service -> user.classes().contains(service) || user.wanted().contains(service));
+                || other.services().stream()
+                        .anyMatch(service -> user.classes().contains(service)
+                                || user.wanted().contains(service));
     }
 
     private static List<Path> jars() throws IOException {
@@ -79,7 +81,8 @@ class ShippedLibrariesIT {
             for (JarEntry entry : jar.stream().toList()) {
                 String name = entry.getName();
                 if (name.startsWith("META-INF/services/")) {
-                    contents.services().add(name.substring("META-INF/services/".length()).replace('.', '/'));
+                    contents.services()
+                            .add(name.substring("META-INF/services/".length()).replace('.', '/'));
                 } else if (name.endsWith(".class") && !name.endsWith("-info.class") && !name.startsWith("META-INF/")) {
                     contents.classes().add(name.substring(0, name.length() - ".class".length()));
                     byte[] bytes = jar.getInputStream(entry).readAllBytes();

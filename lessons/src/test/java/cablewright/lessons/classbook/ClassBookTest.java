@@ -124,7 +124,9 @@ class ClassBookTest {
         String line = Files.readString(file);
         Files.writeString(
                 file,
-                line.replaceFirst(",\"made\":\\{.*\\}\\}", "}").replace("quay-3", "made-7-u-2-0"),
+                line.replaceFirst(",\"made\":\\{.*\\}", "}")
+                        .replace("\"version\":2", "\"version\":1")
+                        .replace("quay-3", "made-7-u-2-0"),
                 StandardOpenOption.APPEND);
         List<AttemptRecord> records = new TraineeLog(file).read().records();
         assertEquals(made, records.get(0));
@@ -215,7 +217,8 @@ class ClassBookTest {
         assertEquals(
                 List.of(
                         "zo.jsonl, line 2: it is not text in UTF-8. The line is left where it is and not counted.",
-                        "zo.jsonl, line 4: it is longer than 200000 bytes. The line is left where it is and not counted."),
+                        "zo.jsonl, line 4: it is longer than 200000 bytes. The line is left where it is and not"
+                                + " counted."),
                 contents.faults());
     }
 
@@ -241,7 +244,20 @@ class ClassBookTest {
     @Test
     void idsOfStatementsAreSoundAddressesWhateverTheNames() throws IOException {
         AttemptRecord odd = new AttemptRecord(
-                "Ada", "a b/é", "50%?#", NOW, OptionalDouble.empty(), 1, 1, 0, 0, 0, 0, List.of(), List.of(), Optional.empty());
+                "Ada",
+                "a b/é",
+                "50%?#",
+                NOW,
+                OptionalDouble.empty(),
+                1,
+                1,
+                0,
+                0,
+                0,
+                0,
+                List.of(),
+                List.of(),
+                Optional.empty());
         JsonNode statement = new ObjectMapper()
                 .readTree(new XapiStatements().of(List.of(odd)))
                 .get(0);

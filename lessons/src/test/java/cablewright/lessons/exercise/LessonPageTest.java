@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exercise;
 
-import java.util.Arrays;
-import java.nio.ByteBuffer;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -14,7 +12,9 @@ import cablewright.lessons.format.Document;
 import cablewright.lessons.format.DocumentReader;
 import cablewright.lessons.format.DocumentWriter;
 import cablewright.lessons.format.LessonFormatException;
+import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -35,7 +35,9 @@ class LessonPageTest {
     /** The head of a JPEG file: an application segment, then a frame (ITU-T T.81, annex B). */
     private static byte[] jpeg(int width, int height) {
         return ByteBuffer.allocate(30)
-                .put(new byte[] {(byte) 0xff, (byte) 0xd8, (byte) 0xff, (byte) 0xe0, 0, 4, 1, 2, (byte) 0xff, (byte) 0xc2, 0, 11, 8})
+                .put(new byte[] {
+                    (byte) 0xff, (byte) 0xd8, (byte) 0xff, (byte) 0xe0, 0, 4, 1, 2, (byte) 0xff, (byte) 0xc2, 0, 11, 8
+                })
                 .putShort((short) height)
                 .putShort((short) width)
                 .array();

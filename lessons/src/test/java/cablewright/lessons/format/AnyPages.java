@@ -18,9 +18,8 @@ final class AnyPages {
     private static final byte[] PNG = {
         (byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1a, '\n', 0, 0, 0, 13, 'I', 'H', 'D', 'R', 0, 0, 0, 7, 0, 0, 0, 5
     };
-    private static final byte[] JPEG = {
-        (byte) 0xff, (byte) 0xd8, (byte) 0xff, (byte) 0xc0, 0, 11, 8, 0, 5, 0, 7, 1
-    };
+
+    private static final byte[] JPEG = {(byte) 0xff, (byte) 0xd8, (byte) 0xff, (byte) 0xc0, 0, 11, 8, 0, 5, 0, 7, 1};
 
     private AnyPages() {}
 

@@ -75,7 +75,11 @@ class RandomCablesTest {
                 double volts = voltage.reflected().sample(m);
                 assertTrue(Double.isFinite(volts), "seed " + seed);
                 if (voltage.reflected().time(m) < LEAD_SECONDS) {
-                    assertEquals(0, volts, 1e-8, "seed " + seed + " at " + voltage.reflected().time(m) + " s");
+                    assertEquals(
+                            0,
+                            volts,
+                            1e-8,
+                            "seed " + seed + " at " + voltage.reflected().time(m) + " s");
                 }
                 sent += Math.pow(voltage.outgoing().sample(m), 2);
                 back += volts * volts;

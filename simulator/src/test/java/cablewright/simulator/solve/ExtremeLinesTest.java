@@ -54,14 +54,10 @@ class ExtremeLinesTest {
     @Test
     void resistancesOfNothingAndOfAGigaohmAreRight() {
         ComplexArray plain = new SimulatedPort(open(10), OHMS).sweep(SWEEP);
-        ComplexArray wire =
-                new SimulatedPort(open(10, new SeriesPart("a", 5, Lumped.resistor(0))), OHMS).sweep(SWEEP);
-        ComplexArray leak =
-                new SimulatedPort(open(10, new ShuntPart("a", 5, Lumped.resistor(1e9))), OHMS).sweep(SWEEP);
-        ComplexArray bridge =
-                new SimulatedPort(open(10, new ShuntPart("a", 5, Lumped.resistor(0))), OHMS).sweep(SWEEP);
-        ComplexArray cut =
-                new SimulatedPort(open(10, new SeriesPart("a", 5, Lumped.resistor(1e9))), OHMS).sweep(SWEEP);
+        ComplexArray wire = new SimulatedPort(open(10, new SeriesPart("a", 5, Lumped.resistor(0))), OHMS).sweep(SWEEP);
+        ComplexArray leak = new SimulatedPort(open(10, new ShuntPart("a", 5, Lumped.resistor(1e9))), OHMS).sweep(SWEEP);
+        ComplexArray bridge = new SimulatedPort(open(10, new ShuntPart("a", 5, Lumped.resistor(0))), OHMS).sweep(SWEEP);
+        ComplexArray cut = new SimulatedPort(open(10, new SeriesPart("a", 5, Lumped.resistor(1e9))), OHMS).sweep(SWEEP);
         ComplexArray half = new SimulatedPort(open(5), OHMS).sweep(SWEEP);
         for (int k = 0; k < SWEEP.length; k++) {
             assertEquals(plain.re(k), wire.re(k), 1e-14);

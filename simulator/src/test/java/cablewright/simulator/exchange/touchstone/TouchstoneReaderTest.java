@@ -379,13 +379,19 @@ class TouchstoneReaderTest {
                 "x.ts; [Version] 2.0|# Hz|[Number of Ports] 1|[Number of Ports] 1; 4; [Number of Ports] 1",
                 "x.ts; [Version] 2.0|# Hz|[Colour] 1; 3; [Colour] 1",
                 "x.ts; [Version] 2.0|# Hz|[Number of Ports] 1|1 0 0; 4; 1 0 0",
-                "x.ts; [Version] 2.0|# Hz|[Number of Ports] 1|[Number of Frequencies] 1|[Network Data]|1 0 0; 6; missing",
-                "x.ts; [Version] 2.0|# Hz|[Number of Ports] 1|[Number of Frequencies] 2|[Network Data]|1 0 0|[End]; 4; 2",
+                "x.ts; [Version] 2.0|# Hz|[Number of Ports] 1|[Number of Frequencies] 1|[Network Data]|1 0 0; 6;"
+                        + " missing",
+                "x.ts; [Version] 2.0|# Hz|[Number of Ports] 1|[Number of Frequencies] 2|[Network Data]|1 0 0|[End]; 4;"
+                        + " 2",
                 "x.ts; [Version] 2.0|# Hz|[Number of Ports] 1|[Network Data]|1 0 0|[End]; 6; missing",
-                "x.ts; [Version] 2.0|[Number of Ports] 1|[Number of Frequencies] 1|[Network Data]|1 0 0|[End]; 6; missing",
-                "x.ts; [Version] 2.0|# Hz|[Number of Ports] 1|[Number of Frequencies] 1|[Network Data]|1 0 0|[End]|2 0 0; 8; 2 0 0",
-                "x.ts; [Version] 2.0|# Hz|[Number of Ports] 2|[Number of Frequencies] 1|[Network Data]|1 0 0 0 0 0 0 0 0|[End]; 7; missing",
-                "x.ts; [Version] 2.0|# Hz|[Number of Ports] 1|[Number of Frequencies] 1|[Reference] 50 60|[Network Data]|1 0 0|[End]; 5; 50 60",
+                "x.ts; [Version] 2.0|[Number of Ports] 1|[Number of Frequencies] 1|[Network Data]|1 0 0|[End]; 6;"
+                        + " missing",
+                "x.ts; [Version] 2.0|# Hz|[Number of Ports] 1|[Number of Frequencies] 1|[Network Data]|1 0 0|[End]|2 0"
+                        + " 0; 8; 2 0 0",
+                "x.ts; [Version] 2.0|# Hz|[Number of Ports] 2|[Number of Frequencies] 1|[Network Data]|1 0 0 0 0 0 0 0"
+                        + " 0|[End]; 7; missing",
+                "x.ts; [Version] 2.0|# Hz|[Number of Ports] 1|[Number of Frequencies] 1|[Reference] 50 60|[Network"
+                        + " Data]|1 0 0|[End]; 5; 50 60",
                 "x.ts; [Version] 2.0|# Hz|[Number of Ports] 1|[Matrix Format] round|[Network Data]; 4; round",
             })
     void unsoundFileIsRefusedWithFileLineAndValue(String name, String text, int line, String value) {

@@ -44,14 +44,15 @@ public final class FaultReport {
     private static String text(List<String> arguments, Throwable fault) {
         StringWriter trace = new StringWriter();
         fault.printStackTrace(new PrintWriter(trace, true));
-        return withoutNames("A fault of Cablewright. Please send this file to its makers, and, if you may, the files that the "
-                + "command read.\n\n"
-                + "version: " + Version.number() + "\n"
-                + "Java: " + System.getProperty("java.version") + " of " + System.getProperty("os.name") + " "
-                + System.getProperty("os.arch") + "\n"
-                + "most memory: " + Runtime.getRuntime().maxMemory() / (1 << 20) + " MiB\n"
-                + "command: " + withoutValues(arguments) + "\n\n"
-                + trace);
+        return withoutNames(
+                "A fault of Cablewright. Please send this file to its makers, and, if you may, the files that the "
+                        + "command read.\n\n"
+                        + "version: " + Version.number() + "\n"
+                        + "Java: " + System.getProperty("java.version") + " of " + System.getProperty("os.name") + " "
+                        + System.getProperty("os.arch") + "\n"
+                        + "most memory: " + Runtime.getRuntime().maxMemory() / (1 << 20) + " MiB\n"
+                        + "command: " + withoutValues(arguments) + "\n\n"
+                        + trace);
     }
 
     /** The command and its options; names of files and people are left out. */

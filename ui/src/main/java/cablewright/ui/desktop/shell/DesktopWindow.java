@@ -94,7 +94,10 @@ final class DesktopWindow {
     /** Hears of the program's own faults, and says so above the work. */
     Thread.UncaughtExceptionHandler faults(List<Path> folders) {
         return new FaultWatch(
-                folders, threads.screen(), sentence -> Optional.ofNullable(view).ifPresent(it -> it.tell(sentence)), texts);
+                folders,
+                threads.screen(),
+                sentence -> Optional.ofNullable(view).ifPresent(it -> it.tell(sentence)),
+                texts);
     }
 
     /** Opens the window before there is a lesson to show in it. */

@@ -47,7 +47,8 @@ final class FaultWatch implements UncaughtExceptionHandler {
         }
         String sentence = FaultReport.write(List.of("desktop"), fault, folders)
                 .map(file -> texts.say("window.fault", file))
-                .orElseGet(() -> texts.say("window.fault.unwritten", fault.getClass().getSimpleName()));
+                .orElseGet(() ->
+                        texts.say("window.fault.unwritten", fault.getClass().getSimpleName()));
         screen.execute(() -> told.accept(sentence));
     }
 }

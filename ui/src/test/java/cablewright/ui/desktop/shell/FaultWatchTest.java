@@ -37,7 +37,8 @@ class FaultWatchTest {
     @Test
     void faultIsWrittenDownAndToldInOneSentenceWithoutTheUser() throws IOException {
         String home = System.getProperty("user.home");
-        watch(folder).uncaughtException(Thread.currentThread(), new IllegalStateException("no file " + home + "/ada.json"));
+        watch(folder)
+                .uncaughtException(Thread.currentThread(), new IllegalStateException("no file " + home + "/ada.json"));
         assertEquals(1, told.size());
         Path report = reports().get(0);
         assertTrue(told.get(0).contains(report.toString()), told.get(0));
