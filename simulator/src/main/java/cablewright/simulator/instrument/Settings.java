@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.instrument;
 
-import cablewright.simulator.material.PhysicalConstants;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.material.PhysicalConstants;
 import cablewright.simulator.wave.Stimulus;
 
 /**

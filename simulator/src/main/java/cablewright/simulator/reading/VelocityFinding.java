@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.reading;
 
-import cablewright.simulator.material.PhysicalConstants;
 import cablewright.simulator.check.Above;
 import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.material.PhysicalConstants;
 
 /**
  * A velocity of propagation found by measurement, with its standard uncertainty.
@@ -33,7 +33,8 @@ public record VelocityFinding(@Above(floor = 0) double fraction, @Between(least 
     public static VelocityFinding fromKnownLength(Measured metres, Measured thereAndBackSeconds) {
         Require.above("metres", metres.value(), 0);
         Require.above("thereAndBackSeconds", thereAndBackSeconds.value(), 0);
-        double fraction = 2 * metres.value() / (PhysicalConstants.LIGHT_METRES_PER_SECOND * thereAndBackSeconds.value());
+        double fraction =
+                2 * metres.value() / (PhysicalConstants.LIGHT_METRES_PER_SECOND * thereAndBackSeconds.value());
         double relative = Math.hypot(
                 metres.uncertainty() / metres.value(), thereAndBackSeconds.uncertainty() / thereAndBackSeconds.value());
         return new VelocityFinding(fraction, fraction * relative);

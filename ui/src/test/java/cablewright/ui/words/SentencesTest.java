@@ -35,7 +35,13 @@ class SentencesTest {
 
     /** Where no sentence may stand in code. */
     private static final List<String> WITHOUT_PROSE = List.of(
-            "lessons/generation", "lessons/bench", "ui/terminal", "ui/words", "ui/desktop", "ui/demonstrations", "ui/print");
+            "lessons/generation",
+            "lessons/bench",
+            "ui/terminal",
+            "ui/words",
+            "ui/desktop",
+            "ui/demonstrations",
+            "ui/print");
 
     /** Refusals of bad arguments are worded in code, all in the one style of {@code Require}, as are failures of the system. */
     private static final Pattern REFUSAL =
@@ -99,7 +105,8 @@ class SentencesTest {
                     if (needed.containsKey(key) && given >= 0) {
                         calls++;
                         if (given < needed.get(key)) {
-                            wrong.add(file.getFileName() + ": \"" + key + "\" needs " + needed.get(key) + ", has " + given);
+                            wrong.add(file.getFileName() + ": \"" + key + "\" needs " + needed.get(key) + ", has "
+                                    + given);
                         }
                     }
                 }

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.shell;
 
-import cablewright.lessons.text.Texts;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.format.Document;
 import cablewright.lessons.format.DocumentReader;
 import cablewright.lessons.format.LessonFormatException;
 import cablewright.lessons.format.codec.FormatProblem;
+import cablewright.lessons.text.Texts;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -27,9 +27,7 @@ final class LessonFiles {
             return lessonOf(exercise.exercise());
         }
         FormatProblem problem = new FormatProblem(
-                "",
-                texts.say("window.otherFormat", document.kind().format()),
-                texts.say("window.otherFormat.allowed"));
+                "", texts.say("window.otherFormat", document.kind().format()), texts.say("window.otherFormat.allowed"));
         throw new LessonFormatException(file.toString(), List.of(problem));
     }
 
