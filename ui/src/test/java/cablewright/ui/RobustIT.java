@@ -75,13 +75,17 @@ class RobustIT {
         for (int i = 0; i < 3; i++) {
             programs.add(practising(7));
         }
+        int marked = 0;
         for (Process program : programs) {
             program.getOutputStream().close();
-            assertEquals(0, ended(program).exit());
+            Ended ended = ended(program);
+            assertEquals(0, ended.exit(), ended.said());
+            marked += (int) ended.said().lines().filter(line -> line.matches("\\d+ of \\d+ marks.*")).count();
         }
+        assertTrue(marked >= 15, "marked " + marked);
         ClassRecords.Contents kept = new ClassRecords(folder.resolve("data/cablewright/records")).read();
         assertEquals(List.of(), kept.faults());
-        assertEquals(21, kept.records().size());
+        assertEquals(marked, kept.records().size());
     }
 
     @Test
