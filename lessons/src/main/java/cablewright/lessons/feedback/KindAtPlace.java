@@ -78,7 +78,8 @@ final class KindAtPlace {
             case PARTIAL_SHORT ->
                 Optional.of(new TouchingConductors(
                         ID, startMetres, OptionalDouble.of(between(200 * ohms, 0.01 * ohms, size))));
-            case ONE_SIDE_OPEN -> Optional.of(new OneSideOpen(ID, startMetres, OptionalDouble.of(between(1e-9, 5e-12, size))));
+            case ONE_SIDE_OPEN ->
+                Optional.of(new OneSideOpen(ID, startMetres, OptionalDouble.of(between(1e-9, 5e-12, size))));
             case OPEN -> Optional.of(new BrokenConductor(ID, startMetres, OptionalDouble.empty()));
             case SHORT -> Optional.of(new TouchingConductors(ID, startMetres, OptionalDouble.empty()));
             case BRIDGED_TAP -> Optional.of(new BridgedTap(ID, startMetres, branch(between(1, 200, size))));

@@ -231,7 +231,8 @@ final class AnyCable {
             case 8:
                 return new TouchingConductors(id(), at, maybe(1e3));
             case 9:
-                return new OneSideOpen(id(), at, share < 0.3 ? OptionalDouble.empty() : OptionalDouble.of(1e-11 * share));
+                return new OneSideOpen(
+                        id(), at, share < 0.3 ? OptionalDouble.empty() : OptionalDouble.of(1e-11 * share));
             case 10:
                 return new SeriesPart(id(), at, lumped());
             case 11:

@@ -22,9 +22,9 @@ import cablewright.simulator.cable.hardware.Tap;
 import cablewright.simulator.cable.hardware.TouchingConductors;
 import cablewright.simulator.circuit.Element;
 import cablewright.simulator.circuit.Network;
-import cablewright.simulator.crosssection.split.CommonMode;
 import cablewright.simulator.crosssection.ConstantsSection;
 import cablewright.simulator.crosssection.CrossSection;
+import cablewright.simulator.crosssection.split.CommonMode;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -49,12 +49,7 @@ final class HardwareElements implements ComponentVisitor<List<Element>> {
     /** A branch has the temperature of the cable that it leaves. */
     private Network branch(Cable branch) {
         Cable atHand = new Cable(
-                branch.title(),
-                branch.runs(),
-                branch.events(),
-                branch.farEnd(),
-                cable.celsius(),
-                branch.testLead());
+                branch.title(), branch.runs(), branch.events(), branch.farEnd(), cable.celsius(), branch.testLead());
         return CableCompiler.compile(atHand, steps);
     }
 
@@ -237,7 +232,8 @@ final class HardwareElements implements ComponentVisitor<List<Element>> {
                     cable.runAt(event.positionMetres()).type().section(), CommonMode.NEIGHBOURS_OVER_SPACING);
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException(
-                    "event \"" + event.id() + "\": bridgingCapacitanceFarads is missing, and it can follow from a pair only; "
+                    "event \"" + event.id()
+                            + "\": bridgingCapacitanceFarads is missing, and it can follow from a pair only; "
                             + "give it, or put the event on a pair",
                     e);
         }

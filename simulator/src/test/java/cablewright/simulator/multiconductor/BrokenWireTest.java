@@ -50,7 +50,9 @@ class BrokenWireTest {
                         new CoupledElement.Length(line, BEHIND)),
                 ends,
                 ends);
-        ComplexArray volts = CoupledSolver.solve(network, 0, Frequencies.ofSweep(hertz)).near().get(0);
+        ComplexArray volts = CoupledSolver.solve(network, 0, Frequencies.ofSweep(hertz))
+                .near()
+                .get(0);
         double[] re = volts.copyOfReal();
         for (int k = 0; k < re.length; k++) {
             re[k] -= 1;
@@ -71,8 +73,8 @@ class BrokenWireTest {
     }
 
     private static ComplexArray sweep(List<Event> events, double endOhms, double... hertz) {
-        Cable cable = new Cable(
-                "Pair", List.of(new Run(TYPE, BEFORE + BEHIND)), events, FarEnd.Terminated.byOhms(endOhms));
+        Cable cable =
+                new Cable("Pair", List.of(new Run(TYPE, BEFORE + BEHIND)), events, FarEnd.Terminated.byOhms(endOhms));
         return new SimulatedPort(cable, 100).sweep(hertz);
     }
 
@@ -92,14 +94,14 @@ class BrokenWireTest {
     @Test
     void fastEdgesMeetEightTimesTheCommonModesImpedance() {
         double common = CommonMode.of(PAIR, OVER_SPACING).impedanceOhms();
-        // Two resistors of 2 Zcm side by side end the common mode; across the pair they add 4 Zcm, which 100 ohm must yield.
+        // Two resistors of 2 Zcm side by side end the common mode; across the pair they add 4 Zcm, which 100 ohm must
+        // yield.
         List<Tie> ties = List.of(new Tie(0, Tie.REFERENCE, 2 * common), new Tie(1, Tie.REFERENCE, 2 * common));
         double[] hertz = {2e7, 5e7, 1e8};
         ComplexArray wires = byWires(ties, hertz);
         // By hand: the same ends in place of the matched ones, and a resistor in series.
         double across = 4 * common;
-        List<Event> events =
-                List.of(new ShuntPart("near", 0, Lumped.resistor(across)), asPart(OVER_SPACING));
+        List<Event> events = List.of(new ShuntPart("near", 0, Lumped.resistor(across)), asPart(OVER_SPACING));
         ComplexArray event = sweep(events, 1 / (1 / 100.0 + 1 / across), hertz);
         for (int k = 0; k < hertz.length; k++) {
             double apart = Math.hypot(wires.re(k) - event.re(k), wires.im(k) - event.im(k));
