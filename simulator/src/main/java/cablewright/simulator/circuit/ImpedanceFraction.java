@@ -29,22 +29,22 @@ public final class ImpedanceFraction {
         double henries = part.inductanceHenries().orElse(0);
         double farads = part.capacitanceFarads().orElse(0);
         if (part.joined() == Lumped.Joined.SERIES) {
-            n.set(s).times(henries).plus(part.resistanceOhms().orElse(0));
+            n.setScaled(s, henries).plus(part.resistanceOhms().orElse(0));
             if (part.capacitanceFarads().isEmpty()) {
                 d.fill(1);
             } else {
-                d.set(s).times(farads);
+                d.setScaled(s, farads);
                 n.times(d).plus(1);
             }
             return;
         }
         boolean resists = part.resistanceOhms().isPresent();
         double top = part.resistanceOhms().orElse(1);
-        d.set(s).times(farads * top).plus(resists ? 1 : 0);
+        d.setScaled(s, farads * top).plus(resists ? 1 : 0);
         if (part.inductanceHenries().isEmpty()) {
             n.fill(top);
         } else {
-            n.set(s).times(henries);
+            n.setScaled(s, henries);
             d.times(n).plus(top);
             n.times(top);
         }

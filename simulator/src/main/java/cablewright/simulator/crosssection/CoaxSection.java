@@ -98,13 +98,16 @@ public record CoaxSection(
     public void primaryConstants(ContourSamples contour, PrimaryConstants out) {
         out.startWithInductance(contour, geometry.inductanceHenriesPerMetre());
         addConductors(out, contour);
-        Samples eps = permittivity(contour);
-        out.setCapacitance(contour, geometry.vacuumCapacitanceFaradsPerMetre(), eps.re, eps.im);
+        double farads = geometry.vacuumCapacitanceFaradsPerMetre();
+        surroundings.drySusceptance(dielectric, contour).ifPresentOrElse(dry -> out.setCapacitance(farads, dry), () -> {
+            Samples eps = permittivity(contour);
+            out.setCapacitance(contour, farads, eps.re, eps.im);
+        });
     }
 
     private void addConductors(PrimaryConstants out, ContourSamples contour) {
-        SurfaceImpedance warmCore = core.atTemperature(surroundings.celsius());
-        SurfaceImpedance warmShield = shield.atTemperature(surroundings.celsius());
+        SurfaceImpedance warmCore = surroundings.warmed(core);
+        SurfaceImpedance warmShield = surroundings.warmed(shield);
         double share = geometry.excessShare();
         double coreFactor = geometry.coreCrowding();
         double outerFactor = geometry.outerCrowding();

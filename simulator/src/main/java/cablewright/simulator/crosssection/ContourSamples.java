@@ -4,10 +4,11 @@ package cablewright.simulator.crosssection;
 import cablewright.simulator.crosssection.surface.SurfaceImpedance;
 import cablewright.simulator.kernel.ComplexBlock;
 import cablewright.simulator.material.Dielectric;
+import cablewright.simulator.material.PhysicalConstants;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Consumer;
-import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * A set of complex frequencies, with the conductors and dielectrics already worked out on it.
@@ -21,10 +22,31 @@ public final class ContourSamples {
 
     private static final int CAPACITY = 64;
 
+    /** How many of the functions last asked for are found again by the object itself, without comparing contents. */
+    private static final int RECENT = 8;
+
     private final double[] sRe;
     private final double[] sIm;
+    private final ComplexBlock s;
     private final Samples root;
-    private final Map<Object, Samples> known = new ConcurrentHashMap<>();
+    private final Map<Key, Object> known = new ConcurrentHashMap<>();
+    private final Recent[] recent = new Recent[RECENT];
+    private int nextRecent;
+
+    /** What is worked out of what. */
+    private record Key(Class<?> kind, Object of) {}
+
+    /** A function with the object for which it was found; immutable, so threads may see any of them. */
+    private record Recent(Class<?> kind, Object of, Object value) {}
+
+    /** A wire's impedance Zi and s/Zi, of which all that crowding adds is made. */
+    record Wire(Samples impedance, Samples sOverImpedance) {}
+
+    /** A tube's impedance Zaa, and Zaa s/(s + s1) and Zaa s/(s + 2 s1) with s1 = 4π Rdc/μ0. */
+    record Tube(Samples impedance, Samples firstMode, Samples secondMode) {}
+
+    /** s times a relative permittivity. */
+    record Susceptance(Samples values) {}
 
     /**
      * Starts with nothing worked out.
@@ -47,8 +69,9 @@ public final class ContourSamples {
         }
         this.sRe = sRe.clone();
         this.sIm = sIm.clone();
+        this.s = new ComplexBlock(this.sRe, this.sIm);
         this.root = new Samples(sRe.length);
-        new ComplexBlock(root.re, root.im).setRoot(sRe, sIm);
+        root.block().setRoot(sRe, sIm);
     }
 
     public int size() {
@@ -68,24 +91,67 @@ public final class ContourSamples {
         return root;
     }
 
-    Samples of(SurfaceImpedance conductor) {
-        return keep(conductor, samples -> conductor.evaluate(sRe, sIm, samples.re, samples.im));
+    Wire wire(SurfaceImpedance conductor) {
+        return remembered(Wire.class, conductor, () -> {
+            Samples impedance = evaluated(conductor);
+            Samples quotient = new Samples(sRe.length);
+            quotient.block().setQuotient(s, impedance.block());
+            return new Wire(impedance, quotient);
+        });
+    }
+
+    Tube tube(SurfaceImpedance conductor) {
+        return remembered(Tube.class, conductor, () -> {
+            Samples impedance = evaluated(conductor);
+            double corner = 4 * Math.PI * conductor.dcResistanceOhmsPerMetre() / PhysicalConstants.MU_0;
+            return new Tube(impedance, above(corner, impedance), above(2 * corner, impedance));
+        });
+    }
+
+    /** Z s/(s + s1). */
+    private Samples above(double corner, Samples impedance) {
+        Samples mode = new Samples(sRe.length);
+        ComplexBlock sum = new ComplexBlock(sRe.length).set(s).plus(corner);
+        mode.block().setProduct(impedance.block(), s).over(sum);
+        return mode;
+    }
+
+    private Samples evaluated(SurfaceImpedance conductor) {
+        Samples samples = new Samples(sRe.length);
+        conductor.evaluate(sRe, sIm, samples.re, samples.im);
+        return samples;
     }
 
     Samples of(Dielectric dielectric) {
-        return keep(dielectric, samples -> dielectric.relativePermittivity(sRe, sIm, samples.re, samples.im));
+        return remembered(Samples.class, dielectric, () -> {
+            Samples samples = new Samples(sRe.length);
+            dielectric.relativePermittivity(sRe, sIm, samples.re, samples.im);
+            return samples;
+        });
     }
 
-    private Samples keep(Object key, Consumer<Samples> fill) {
-        Function<Object, Samples> make = ignored -> {
-            Samples samples = new Samples(sRe.length);
-            fill.accept(samples);
-            return samples;
-        };
-        Samples found = known.get(key);
-        if (found != null) {
-            return found;
+    Samples susceptance(Dielectric dielectric) {
+        return remembered(Susceptance.class, dielectric, () -> {
+                    Samples product = new Samples(sRe.length);
+                    product.block().setProduct(s, of(dielectric).block());
+                    return new Susceptance(product);
+                })
+                .values();
+    }
+
+    private <T> T remembered(Class<T> kind, Object of, Supplier<T> make) {
+        for (Recent one : recent) {
+            if (one != null && one.of() == of && one.kind() == kind) {
+                return kind.cast(one.value());
+            }
         }
-        return known.size() < CAPACITY ? known.computeIfAbsent(key, make) : make.apply(key);
+        Key key = new Key(kind, of);
+        Object found = known.get(key);
+        if (found == null) {
+            T made = make.get();
+            found = known.size() < CAPACITY ? Objects.requireNonNullElse(known.putIfAbsent(key, made), made) : made;
+        }
+        recent[(nextRecent++ & 0x7fffffff) % RECENT] = new Recent(kind, of, found);
+        return kind.cast(found);
     }
 }

@@ -125,7 +125,7 @@ public record PairGeometry(
     }
 
     /** k of the other pairs; it falls as the square of the spacing over which the pair is spread. */
-    private double neighbourCrowding() {
+    double neighbourCrowding() {
         if (bundle.isEmpty()) {
             return 0;
         }
@@ -133,8 +133,8 @@ public record PairGeometry(
         return bundle.get().crowding(wireDiameterMetres, nominalSpacingMetres) / (ratio * ratio);
     }
 
-    /** Excess DC inductance in mu0/pi for the pair, which is mu0/(2 pi) for each wire. */
-    double excess() {
-        return Math.log(2 * ratio()) - bareShape() + neighbourCrowding() / 2;
+    /** Excess DC inductance in mu0/pi for the pair, which is mu0/(2 pi) for each wire; with k of the other pairs. */
+    double excess(double neighbourCrowding) {
+        return Math.log(2 * ratio()) - bareShape() + neighbourCrowding / 2;
     }
 }

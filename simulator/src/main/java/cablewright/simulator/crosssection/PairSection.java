@@ -101,10 +101,18 @@ public record PairSection(
     @Override
     public void primaryConstants(ContourSamples contour, PrimaryConstants out) {
         out.startWithInductance(contour, geometry.inductanceHenriesPerMetre());
-        SurfaceImpedance warm = wire.atTemperature(surroundings.celsius());
-        ProximityEffect.addWire(out, contour, warm, geometry.crowding(), geometry.excess(), 2);
-        Samples eps = permittivity(contour);
-        out.setCapacitance(contour, geometry.vacuumCapacitanceFaradsPerMetre(), eps.re, eps.im);
+        SurfaceImpedance warm = surroundings.warmed(wire);
+        double others = geometry.neighbourCrowding();
+        ProximityEffect.addWire(out, contour, warm, geometry.ownCrowding() + others, geometry.excess(others), 2);
+        double farads = geometry.vacuumCapacitanceFaradsPerMetre();
+        Optional<Samples> dry =
+                plasticShare() == 1 ? surroundings.drySusceptance(effectiveDielectric, contour) : Optional.empty();
+        if (dry.isPresent()) {
+            out.setCapacitance(farads, dry.get());
+        } else {
+            Samples eps = permittivity(contour);
+            out.setCapacitance(contour, farads, eps.re, eps.im);
+        }
         out.lengthen(geometry.takeUp());
     }
 

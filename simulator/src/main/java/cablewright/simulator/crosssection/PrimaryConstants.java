@@ -58,12 +58,8 @@ public final class PrimaryConstants {
 
     /** z = s L. */
     void startWithInductance(ContourSamples contour, double henriesPerMetre) {
-        double[] sRe = contour.sRe();
-        double[] sIm = contour.sIm();
-        for (int i = 0; i < zRe.length; i++) {
-            zRe[i] = sRe[i] * henriesPerMetre;
-            zIm[i] = sIm[i] * henriesPerMetre;
-        }
+        scale(henriesPerMetre, contour.sRe(), zRe);
+        scale(henriesPerMetre, contour.sIm(), zIm);
     }
 
     /** y = s C eps, with C the capacitance in vacuum. */
@@ -76,16 +72,26 @@ public final class PrimaryConstants {
         }
     }
 
+    /** y = C (s eps), with C the capacitance in vacuum. */
+    void setCapacitance(double faradsPerMetre, Samples susceptance) {
+        scale(faradsPerMetre, susceptance.re, yRe);
+        scale(faradsPerMetre, susceptance.im, yIm);
+    }
+
+    private static void scale(double factor, double[] from, double[] to) {
+        for (int i = 0; i < to.length; i++) {
+            to[i] = factor * from[i];
+        }
+    }
+
     /** Multiplies both by the length of conductor in a metre of cable. */
     void lengthen(double factor) {
         if (factor == 1) {
             return;
         }
-        for (int i = 0; i < zRe.length; i++) {
-            zRe[i] *= factor;
-            zIm[i] *= factor;
-            yRe[i] *= factor;
-            yIm[i] *= factor;
-        }
+        scale(factor, zRe, zRe);
+        scale(factor, zIm, zIm);
+        scale(factor, yRe, yRe);
+        scale(factor, yIm, yIm);
     }
 }

@@ -2,7 +2,6 @@
 package cablewright.simulator.crosssection;
 
 import cablewright.simulator.crosssection.surface.SurfaceImpedance;
-import cablewright.simulator.material.PhysicalConstants;
 
 /**
  * How unevenly current lies around a round conductor because of its neighbours (proximity effect), as a causal addition
@@ -50,28 +49,22 @@ final class ProximityEffect {
             double factor,
             double excess,
             int wires) {
-        Samples zi = contour.of(wire);
+        ContourSamples.Wire samples = contour.wire(wire);
         double rdc = wire.dcResistanceOhmsPerMetre();
         double k = factor - 1;
         double[] zRe = out.zRe();
         double[] zIm = out.zIm();
         if (k <= 0 || rdc == 0) {
-            addScaled(zRe, zIm, zi, wires * factor);
+            addScaled(zRe, zIm, samples.impedance(), wires * factor);
             return;
         }
         double first = firstMode(factor, excess);
         double second = k - first;
-        double dipole = wires * first * wire.skinSlopeSquared();
-        double own = wires * (1 + second);
+        addScaled(zRe, zIm, samples.impedance(), wires * (1 + second));
+        addScaled(zRe, zIm, samples.sOverImpedance(), wires * first * wire.skinSlopeSquared());
         double level = wires * second * rdc;
-        double[] sRe = contour.sRe();
-        double[] sIm = contour.sIm();
         for (int i = 0; i < zRe.length; i++) {
-            double re = zi.re[i];
-            double im = zi.im[i];
-            double share = dipole / (re * re + im * im);
-            zRe[i] += own * re - level + share * (sRe[i] * re + sIm[i] * im);
-            zIm[i] += own * im + share * (sIm[i] * re - sRe[i] * im);
+            zRe[i] -= level;
         }
     }
 
@@ -95,36 +88,28 @@ final class ProximityEffect {
             double crowding,
             double excess,
             double shortening) {
-        Samples zaa = contour.of(tube);
+        ContourSamples.Tube samples = contour.tube(tube);
         double k = crowding * shortening - 1;
-        double corner = 4 * Math.PI * tube.dcResistanceOhmsPerMetre() / PhysicalConstants.MU_0;
         double[] zRe = out.zRe();
         double[] zIm = out.zIm();
-        if (k == 0 || corner == 0) {
-            addScaled(zRe, zIm, zaa, 1 + k);
+        if (k == 0 || tube.dcResistanceOhmsPerMetre() == 0) {
+            addScaled(zRe, zIm, samples.impedance(), 1 + k);
             return;
         }
         double first = firstMode(crowding, excess);
-        double second = k - first;
-        double[] sRe = contour.sRe();
-        double[] sIm = contour.sIm();
-        for (int i = 0; i < zRe.length; i++) {
-            double y2 = sIm[i] * sIm[i];
-            double x1 = sRe[i] + corner;
-            double x2 = sRe[i] + 2 * corner;
-            double m1 = first / (x1 * x1 + y2);
-            double m2 = second / (x2 * x2 + y2);
-            double fRe = 1 + m1 * (sRe[i] * x1 + y2) + m2 * (sRe[i] * x2 + y2);
-            double fIm = sIm[i] * corner * (m1 + 2 * m2);
-            zRe[i] += fRe * zaa.re[i] - fIm * zaa.im[i];
-            zIm[i] += fRe * zaa.im[i] + fIm * zaa.re[i];
-        }
+        addScaled(zRe, zIm, samples.impedance(), 1);
+        addScaled(zRe, zIm, samples.firstMode(), first);
+        addScaled(zRe, zIm, samples.secondMode(), k - first);
     }
 
     private static void addScaled(double[] zRe, double[] zIm, Samples part, double factor) {
-        for (int i = 0; i < zRe.length; i++) {
-            zRe[i] += factor * part.re[i];
-            zIm[i] += factor * part.im[i];
+        addScaled(zRe, part.re, factor);
+        addScaled(zIm, part.im, factor);
+    }
+
+    private static void addScaled(double[] sum, double[] part, double factor) {
+        for (int i = 0; i < sum.length; i++) {
+            sum[i] += factor * part[i];
         }
     }
 }

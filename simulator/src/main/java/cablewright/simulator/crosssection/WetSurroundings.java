@@ -3,6 +3,7 @@ package cablewright.simulator.crosssection;
 
 import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.crosssection.surface.SurfaceImpedance;
 import cablewright.simulator.material.Conductor;
 import cablewright.simulator.material.Dielectric;
 import cablewright.simulator.material.MixingRule;
@@ -68,6 +69,16 @@ public record WetSurroundings(@Between(least = -80, most = 150) double celsius, 
             wet += soak.volumeFraction() * (1 - wet);
         }
         return wet;
+    }
+
+    /** A conductor at the temperature. */
+    SurfaceImpedance warmed(SurfaceImpedance conductor) {
+        return celsius == Conductor.BASE_CELSIUS ? conductor : conductor.atTemperature(celsius);
+    }
+
+    /** s eps of a dielectric at the temperature, where there is no water. */
+    Optional<Samples> drySusceptance(Dielectric base, ContourSamples contour) {
+        return soaks.isEmpty() ? Optional.of(contour.susceptance(base.atTemperature(celsius))) : Optional.empty();
     }
 
     /** The warmed dielectric with the water that is mixed into it (films left out), in fresh arrays. */

@@ -14,7 +14,7 @@ import java.util.Arrays;
 public final class ComplexBlock {
 
     /** Values in a block of a long list. */
-    public static final int LENGTH = 512;
+    public static final int LENGTH = 256;
 
     private final double[] re;
     private final double[] im;
@@ -91,17 +91,46 @@ public final class ComplexBlock {
         return this;
     }
 
+    /** this = factor · a. */
+    public ComplexBlock setScaled(ComplexBlock a, double factor) {
+        scaled(re, a.re, factor);
+        scaled(im, a.im, factor);
+        return this;
+    }
+
+    private static void scaled(double[] to, double[] a, double factor) {
+        for (int k = 0; k < to.length; k++) {
+            to[k] = factor * a[k];
+        }
+    }
+
+    /** this = a + b. */
+    public ComplexBlock setSum(ComplexBlock a, ComplexBlock b) {
+        sum(re, a.re, b.re);
+        sum(im, a.im, b.im);
+        return this;
+    }
+
+    private static void sum(double[] to, double[] a, double[] b) {
+        for (int k = 0; k < to.length; k++) {
+            to[k] = a[k] + b[k];
+        }
+    }
+
     /** this + a. */
     public ComplexBlock plus(ComplexBlock a) {
-        add(re, a.re, 1);
-        add(im, a.im, 1);
-        return this;
+        return plus(1, a);
     }
 
     /** this − a. */
     public ComplexBlock minus(ComplexBlock a) {
-        add(re, a.re, -1);
-        add(im, a.im, -1);
+        return plus(-1, a);
+    }
+
+    /** this + factor · a. */
+    public ComplexBlock plus(double factor, ComplexBlock a) {
+        add(re, a.re, factor);
+        add(im, a.im, factor);
         return this;
     }
 
@@ -113,23 +142,17 @@ public final class ComplexBlock {
 
     /** this + a real number. */
     public ComplexBlock plus(double real) {
-        for (int k = 0; k < re.length; k++) {
-            re[k] += real;
+        if (real != 0) {
+            for (int k = 0; k < re.length; k++) {
+                re[k] += real;
+            }
         }
         return this;
     }
 
     /** factor · this. */
     public ComplexBlock times(double factor) {
-        scale(re, factor);
-        scale(im, factor);
-        return this;
-    }
-
-    private static void scale(double[] a, double factor) {
-        for (int k = 0; k < a.length; k++) {
-            a[k] *= factor;
-        }
+        return setScaled(this, factor);
     }
 
     /** this · a. */
@@ -200,7 +223,7 @@ public final class ComplexBlock {
         return this;
     }
 
-    /** this = (a − b)/(a + b). */
+    /** this = (a − b)/(a + b); neither may be this block. */
     public ComplexBlock setDifferenceOverSum(ComplexBlock a, ComplexBlock b) {
         double[] aRe = a.re;
         double[] aIm = a.im;
@@ -209,11 +232,13 @@ public final class ComplexBlock {
         for (int k = 0; k < re.length; k++) {
             double sRe = aRe[k] + bRe[k];
             double sIm = aIm[k] + bIm[k];
-            double dRe = aRe[k] - bRe[k];
-            double dIm = aIm[k] - bIm[k];
-            double scale = 1 / (sRe * sRe + sIm * sIm);
-            re[k] = scale * (dRe * sRe + dIm * sIm);
-            im[k] = scale * (dIm * sRe - dRe * sIm);
+            re[k] = 1 / (sRe * sRe + sIm * sIm);
+        }
+        for (int k = 0; k < im.length; k++) {
+            im[k] = re[k] * ((aIm[k] - bIm[k]) * (aRe[k] + bRe[k]) - (aRe[k] - bRe[k]) * (aIm[k] + bIm[k]));
+        }
+        for (int k = 0; k < re.length; k++) {
+            re[k] *= (aRe[k] - bRe[k]) * (aRe[k] + bRe[k]) + (aIm[k] - bIm[k]) * (aIm[k] + bIm[k]);
         }
         return this;
     }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.solve;
 
+import cablewright.simulator.circuit.Element;
 import cablewright.simulator.crosssection.CrossSection;
 import cablewright.simulator.kernel.ComplexBlock;
 import cablewright.simulator.kernel.Exponential;
@@ -9,6 +10,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Workspace in which one thread solves a block of frequencies: waves on the lines last met, and blank blocks to write on. All
@@ -25,6 +27,7 @@ public final class BlockWorkspace {
     private final List<LineWave> waves = new ArrayList<>();
     private final Deque<ComplexBlock> blank = new ArrayDeque<>();
     private FrequencyBlock block;
+    private Map<Element.Line, Integer> remembered = Map.of();
 
     BlockWorkspace(int count) {
         this.count = count;
@@ -44,7 +47,13 @@ public final class BlockWorkspace {
 
     /** Goes on to other frequencies, as many. */
     BlockWorkspace at(FrequencyBlock other) {
+        return at(other, Map.of());
+    }
+
+    /** Goes on to other frequencies, as many, and to a circuit of which some lines are remembered by numbers. */
+    BlockWorkspace at(FrequencyBlock other, Map<Element.Line, Integer> numbers) {
         block = other;
+        remembered = numbers;
         waves.forEach(LineWave::forget);
         return this;
     }
@@ -77,6 +86,21 @@ public final class BlockWorkspace {
         waves.add(0, wave);
         wave.compute(section, block.samples());
         return wave;
+    }
+
+    /** Returns what the reflection needs of a line; good until another line is asked for. */
+    LineTrip trip(Element.Line line) {
+        Integer number = remembered.get(line);
+        LineTrip known = number == null ? null : block.trip(number);
+        if (known != null) {
+            return known;
+        }
+        LineWave wave = wave(line.section());
+        LineTrip trip = new LineTrip(wave.impedance(), wave.roundTrip(line.lengthMetres()));
+        if (number != null) {
+            block.remember(number, trip);
+        }
+        return trip;
     }
 
     private void bringToFront(int place, LineWave known) {

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.solve;
 
+import cablewright.simulator.circuit.Element;
 import cablewright.simulator.circuit.Network;
 import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.kernel.ComplexBlock;
 import cablewright.simulator.line.Frequencies;
+import java.util.Map;
 import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.atomic.AtomicReferenceArray;
@@ -23,20 +25,25 @@ final class FrequencyBlocks {
     private final Frequencies frequencies;
     private final int count;
     private final AtomicReferenceArray<FrequencyBlock> blocks;
+    private final LineNumbers numbers;
     private final Queue<BlockWorkspace> workspaces = new ConcurrentLinkedQueue<>();
 
     FrequencyBlocks(Frequencies frequencies) {
         this.frequencies = frequencies;
         this.count = frequencies.count();
+        this.numbers = new LineNumbers(count);
         this.blocks = new AtomicReferenceArray<>((count + ComplexBlock.LENGTH - 1) / ComplexBlock.LENGTH);
     }
 
     ComplexArray reflection(Network network, double referenceOhms) {
         double[] re = new double[count];
         double[] im = new double[count];
+        Map<Element.Line, Integer> remembered = count <= MOST_REMEMBERED ? numbers.of(network) : Map.of();
+        int oldest = numbers.oldest();
         IntStream.range(0, blocks.length()).parallel().forEach(i -> {
             FrequencyBlock block = block(i);
-            BlockWorkspace workspace = workspaceFor(block);
+            block.forgetBefore(oldest);
+            BlockWorkspace workspace = workspaceFor(block).at(block, remembered);
             ReflectionSolver.solve(network, referenceOhms, workspace, re, im, i * ComplexBlock.LENGTH);
             if (workspace.count() == ComplexBlock.LENGTH) {
                 workspaces.add(workspace);
@@ -60,6 +67,6 @@ final class FrequencyBlocks {
 
     private BlockWorkspace workspaceFor(FrequencyBlock block) {
         BlockWorkspace free = block.count() == ComplexBlock.LENGTH ? workspaces.poll() : null;
-        return (free == null ? new BlockWorkspace(block.count()) : free).at(block);
+        return free == null ? new BlockWorkspace(block.count()) : free;
     }
 }

@@ -155,10 +155,12 @@ public final class ReflectionRecursion implements ElementVisitor<Void>, LoadVisi
 
     @Override
     public Void line(Element.Line line) {
-        LineWave wave = workspace.wave(line.section());
-        onto(wave.impedance());
-        sink.line(element, line, wave, reflection);
-        reflection.times(wave.roundTrip(line.lengthMetres()));
+        LineTrip trip = workspace.trip(line);
+        onto(trip.impedance());
+        if (sink.isWanted()) {
+            sink.line(element, line, workspace.wave(line.section()), reflection);
+        }
+        reflection.times(trip.roundTrip());
         return null;
     }
 
@@ -184,12 +186,12 @@ public final class ReflectionRecursion implements ElementVisitor<Void>, LoadVisi
 
     private void pass(LumpedPart part) {
         ComplexBlock uh = workspace.take().setOnePlus(reflection, -part.sign()).times(part.u());
-        n.set(part.w()).times(2);
-        d.set(n).plus(uh);
+        n.setScaled(part.w(), 2);
+        d.setSum(n, uh);
         if (sink.isWanted()) {
             sink.pass(n, d);
         }
-        reflection.times(n).plus(uh.times(part.sign())).over(d).putWhereZero(part.w(), part.sign());
+        reflection.times(n).plus(part.sign(), uh).over(d).putWhereZero(part.w(), part.sign());
         workspace.give(uh);
     }
 
