@@ -3,6 +3,8 @@ package cablewright.lessons.answerkey;
 
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.lookalike.LookAlike;
+import cablewright.lessons.lookalike.LookAlikeSearch;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
@@ -11,6 +13,13 @@ import cablewright.simulator.cable.Signature;
 import cablewright.simulator.cable.condition.LineCondition;
 import cablewright.simulator.explanation.visibility.Visibility;
 import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
+import cablewright.simulator.explanation.visibility.VisibilityRules;
+import cablewright.simulator.instrument.Reflectometer;
+import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.solve.PropagationCache;
+import cablewright.simulator.wave.Stimulus;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -20,6 +29,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CancellationException;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.BooleanSupplier;
 import java.util.stream.Collectors;
 
@@ -33,9 +43,21 @@ public final class AnswerKey {
     private final List<LineEvent> events;
     private final Map<String, EventExtent> extents;
     private final Map<LineEnd, LineMap> maps;
+    private final Map<PermittedSettings.View, EdgeTimes> edges = new ConcurrentHashMap<>();
+    private final Map<String, Boolean> sameLooks = new ConcurrentHashMap<>();
+    private final List<PermittedSettings.View> views;
+    private final PropagationCache memory = new PropagationCache();
 
     private AnswerKey(
-            Exercise exercise, List<LineEvent> events, Map<String, EventExtent> extents, Map<LineEnd, LineMap> maps) {
+            Exercise exercise,
+            List<LineEvent> events,
+            Map<String, EventExtent> extents,
+            Map<LineEnd, LineMap> maps,
+            List<PermittedSettings.View> views) {
+        this.views = views.stream()
+                .filter(view -> view.settings().gainDecibels()
+                        == views.get(0).settings().gainDecibels())
+                .toList();
         this.exercise = exercise;
         this.events = List.copyOf(events);
         this.extents = Map.copyOf(extents);
@@ -79,18 +101,19 @@ public final class AnswerKey {
         for (LineEnd end : LineEnd.values()) {
             maps.put(end, LineMap.of(cable, end));
         }
-        return new AnswerKey(exercise, events, extents, maps);
+        return new AnswerKey(exercise, events, extents, maps, views);
     }
 
     private static LineEvent judged(Event event, Exercise exercise, BestView best) {
         return new LineEvent(
                 event.id(),
                 event.kind(),
-                TrueVerdict.of(event, exercise.record()),
+                TrueVerdict.of(event, exercise),
                 standing(best.visibility()),
                 event.startMetres(),
                 event.endMetres(),
-                best);
+                best,
+                exercise.ruling(event.id()));
     }
 
     private static Requirement standing(Visibility visibility) {
@@ -131,7 +154,8 @@ public final class AnswerKey {
                 standing(best.visibility()),
                 length,
                 length,
-                best));
+                best,
+                Optional.empty()));
     }
 
     /**
@@ -169,6 +193,65 @@ public final class AnswerKey {
 
     public LineMap map(LineEnd end) {
         return maps.get(end);
+    }
+
+    /**
+     * Returns whether no permitted setting can tell an event from one of another kind: with size, length and place of the
+     * other free, the two traces differ by less than three times the noise at every one of them.
+     *
+     * @param event the event
+     * @param kind the other kind
+     * @return whether they look the same; worked out once
+     */
+    public boolean looksTheSame(LineEvent event, EventKind kind) {
+        if (event.kind() == kind) {
+            return true;
+        }
+        return exercise.cable().event(event.eventId()).isPresent()
+                && sameLooks.computeIfAbsent(event.eventId() + " " + kind, key -> isSame(event, kind));
+    }
+
+    private boolean isSame(LineEvent event, EventKind kind) {
+        BestView best = event.best();
+        LookAlikeSearch search = new LookAlikeSearch(
+                exercise.cable(), event.eventId(), exercise.instrument(), best.settings(), best.end(), memory);
+        return search.nearest(kind)
+                .filter(found ->
+                        !found.goesOtherWay() && views.stream().allMatch(view -> cannotBeTold(event, found, view)))
+                .isPresent();
+    }
+
+    private boolean cannotBeTold(LineEvent event, LookAlike other, PermittedSettings.View view) {
+        Cable cable = exercise.cable();
+        List<Event> events = new ArrayList<>(cable.withoutEvent(event.eventId()).events());
+        events.add(other.event());
+        Trace truth = trace(cable, view);
+        Trace instead = trace(cable.withEvents(events), view);
+        double most = 0;
+        for (int i = 0; i < truth.count(); i++) {
+            most = Math.max(most, Math.abs(truth.volts(i) - instead.volts(i)));
+        }
+        return most < VisibilityRules.MARGINAL_OVER_NOISE * truth.noiseVolts();
+    }
+
+    private Trace trace(Cable cable, PermittedSettings.View view) {
+        double source = exercise.instrument().sourceOhms();
+        return new Reflectometer(exercise.instrument())
+                .withoutNoise(new SimulatedPort(cable.seenFrom(view.end()), source, memory), view.settings());
+    }
+
+    /**
+     * Returns when a perfect reader sees the edges of the events.
+     *
+     * @param end the end tested
+     * @param stimulus the outgoing wave
+     * @return the times; worked out once
+     */
+    public EdgeTimes edges(LineEnd end, Stimulus stimulus) {
+        Settings settings = PermittedSettings.base(exercise, ViewSearch.secondsThereAndBack(exercise.cable()))
+                .withStimulus(stimulus);
+        PermittedSettings.View view = new PermittedSettings.View(settings, end);
+        return edges.computeIfAbsent(view, key -> new EdgeTimes(exercise, settings, end, memory));
     }
 
     /** Where an event is as seen from an end; empty where it can't be told from there. */

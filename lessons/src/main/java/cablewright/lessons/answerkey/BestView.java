@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param otherId the event that it merges with, or that hides it; empty where there is none
  * @param settings those settings
  * @param end the end tested
+ * @param metres the place of the event that shows so, from the cable's near end [m]
  * @param expectedVolts height by which it changes the noise-free trace, with its sign, for an outgoing wave of 1 V [V]
  * @param contrastVolts largest such change, without sign [V]
  * @param noiseVolts noise after averaging, root mean square [V]
@@ -25,6 +26,7 @@ public record BestView(
         Optional<String> otherId,
         Settings settings,
         LineEnd end,
+        double metres,
         double expectedVolts,
         double contrastVolts,
         double noiseVolts) {}

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.answerkey;
 
+import cablewright.lessons.exercise.EventRuling;
+import cablewright.lessons.exercise.PartMarks;
 import cablewright.lessons.exercise.Verdict;
 import cablewright.simulator.cable.EventKind;
+import java.util.Optional;
 
 /**
  * One event of the true cable as marking sees it.
@@ -14,6 +17,7 @@ import cablewright.simulator.cable.EventKind;
  * @param trueStartMetres where it begins on the cable, from the near end [m]
  * @param trueEndMetres where it ends on the cable, from the near end [m]
  * @param best how it shows where it shows best
+ * @param ruling how the instructor wants it marked; empty where the usual rules hold
  */
 public record LineEvent(
         String eventId,
@@ -22,4 +26,15 @@ public record LineEvent(
         Requirement standing,
         double trueStartMetres,
         double trueEndMetres,
-        BestView best) {}
+        BestView best,
+        Optional<EventRuling> ruling) {
+
+    /**
+     * Returns the marks of its parts.
+     *
+     * @return what the instructor set, or the usual
+     */
+    public PartMarks marks() {
+        return ruling.flatMap(EventRuling::marks).orElse(PartMarks.USUAL);
+    }
+}

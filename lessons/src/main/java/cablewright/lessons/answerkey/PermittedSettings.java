@@ -13,7 +13,7 @@ import java.util.Set;
 
 /**
  * The settings among which the best view of each event is sought: every permitted stimulus from every permitted end, at the
- * gain that the exercise opens with, the lowest and the highest; most averages, since less noise never hides anything; the
+ * lowest gain, the one that the exercise opens with and the highest; most averages, since less noise never hides anything; the
  * shortest range that shows the whole line.
  */
 final class PermittedSettings {
@@ -28,7 +28,8 @@ final class PermittedSettings {
 
     private PermittedSettings() {}
 
-    static List<View> of(Exercise exercise, double secondsThereAndBack) {
+    /** What an exercise opens with, at the stated velocity, with most averages and the shortest range that shows the line. */
+    static Settings base(Exercise exercise, double secondsThereAndBack) {
         Permitted permitted = exercise.permitted();
         Settings start = exercise.start().settings();
         double velocity = permitted.velocity().statedFraction().orElse(start.velocityFraction());
@@ -41,10 +42,16 @@ final class PermittedSettings {
                 break;
             }
         }
+        return base;
+    }
+
+    static List<View> of(Exercise exercise, double secondsThereAndBack) {
+        Permitted permitted = exercise.permitted();
+        Settings base = base(exercise, secondsThereAndBack);
         List<View> views = new ArrayList<>();
         for (double gain : gains(exercise)) {
             for (LineEnd end : firstFirst(exercise.start().end(), permitted.ends())) {
-                for (Stimulus stimulus : firstFirst(start.stimulus(), permitted.stimuli())) {
+                for (Stimulus stimulus : firstFirst(base.stimulus(), permitted.stimuli())) {
                     views.add(new View(base.withStimulus(stimulus).withGainDecibels(gain), end));
                 }
             }
@@ -54,8 +61,8 @@ final class PermittedSettings {
 
     private static Set<Double> gains(Exercise exercise) {
         Set<Double> gains = new LinkedHashSet<>();
-        gains.add(exercise.start().settings().gainDecibels());
         gains.add(exercise.permitted().gainsDecibels().get(0));
+        gains.add(exercise.start().settings().gainDecibels());
         gains.add(last(exercise.permitted().gainsDecibels()));
         return gains;
     }

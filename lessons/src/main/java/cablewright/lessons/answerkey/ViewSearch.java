@@ -18,10 +18,14 @@ import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 
 /**
- * Seeks the best view of each event among the permitted settings. It ends as soon as every event is clear, so the settings
- * that it names are the first good ones, not the best of all.
+ * Seeks the best view of each event among all permitted settings: the highest grade of visibility, and of those the largest
+ * contrast. A higher gain changes no noise-free trace and only lowers the level at which the converter clips, so gains above
+ * the lowest are tried only for what the lowest does not show clearly.
  */
 final class ViewSearch {
+
+    /** Contrasts that differ by less are alike, and the setting with which the exercise opens is preferred. */
+    private static final double ALIKE_SHARE = 0.002;
 
     private final Exercise exercise;
     private final BooleanSupplier cancelled;
@@ -39,12 +43,13 @@ final class ViewSearch {
      *
      * @param cable the cable
      * @param wanted the events that matter
-     * @param views the settings to try, in order
+     * @param views the settings to try, those of the lowest gain first
      * @throws CancellationException if it was cancelled
      */
     void search(Cable cable, Set<String> wanted, List<PermittedSettings.View> views) {
+        double lowest = exercise.permitted().gainsDecibels().get(0);
         for (PermittedSettings.View view : views) {
-            if (wanted.stream().allMatch(this::isClear)) {
+            if (view.settings().gainDecibels() > lowest && wanted.stream().allMatch(this::isClear)) {
                 return;
             }
             List<EventVisibility> sights =
@@ -64,10 +69,12 @@ final class ViewSearch {
         if (showsTwoEdges(sight)) {
             withTwoEdges.add(sight.eventId());
         }
-        BestView seen = told(sight, view);
-        BestView before = best.get(sight.eventId());
-        if (before == null || isBetter(seen, before)) {
-            best.put(sight.eventId(), seen);
+        for (PlaceVisibility place : sight.places()) {
+            BestView seen = viewOf(place, sight, view);
+            BestView before = best.get(sight.eventId());
+            if (before == null || isBetter(seen, before)) {
+                best.put(sight.eventId(), seen);
+            }
         }
     }
 
@@ -76,24 +83,22 @@ final class ViewSearch {
                 && sight.places().stream().allMatch(place -> place.visibility() != Visibility.HIDDEN);
     }
 
-    private static BestView told(EventVisibility sight, PermittedSettings.View view) {
-        PlaceVisibility place = sight.best();
+    private static BestView viewOf(PlaceVisibility place, EventVisibility sight, PermittedSettings.View view) {
         return new BestView(
                 place.visibility(),
                 place.reason(),
                 place.otherId(),
                 view.settings(),
                 view.end(),
+                place.trueMetres(),
                 place.expectedVolts(),
                 place.contrastVolts(),
                 sight.noiseVolts());
     }
 
-    /** The first clear view stands, so that the end and the pulse with which the exercise opens are preferred. */
     private static boolean isBetter(BestView seen, BestView before) {
         int order = seen.visibility().compareTo(before.visibility());
-        boolean bothUnclear = before.visibility() != Visibility.CLEAR;
-        return order < 0 || (order == 0 && bothUnclear && seen.contrastVolts() > before.contrastVolts());
+        return order < 0 || (order == 0 && seen.contrastVolts() > (1 + ALIKE_SHARE) * before.contrastVolts());
     }
 
     BestView bestOf(String eventId) {

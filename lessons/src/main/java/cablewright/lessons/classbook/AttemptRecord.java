@@ -174,9 +174,7 @@ public record AttemptRecord(
                 found.event().truth(),
                 Optional.of(found.flag().kind()),
                 Optional.of(found.flag().verdict()),
-                place == null
-                        ? OptionalDouble.empty()
-                        : OptionalDouble.of(place.flaggedMetres() - place.expectedMetres()),
+                place == null ? OptionalDouble.empty() : OptionalDouble.of(place.signedErrorMetres()),
                 Math.max(0, found.marks())));
     }
 
@@ -196,12 +194,12 @@ public record AttemptRecord(
     /**
      * Returns the share of the marks that was earned.
      *
-     * @return 0 to 1; where there was nothing to earn, 1 without a needless dig and 0 with one
+     * @return 0 to 1; where there was nothing to earn, 1 where no flag was needless and 0 else
      */
     public double fraction() {
         if (maximum > 0) {
             return marks / maximum;
         }
-        return needlessDigs == 0 ? 1 : 0;
+        return needlessDigs == 0 && strayKinds.isEmpty() ? 1 : 0;
     }
 }

@@ -32,6 +32,7 @@ import java.util.OptionalDouble;
  * @param prediction a question that is asked before the trace is shown
  * @param noiseSeed seed of the receiver's noise
  * @param endIsGiven whether the end of the line is known and need not be flagged
+ * @param rulings how the instructor wants single events marked, at most one for each event of the cable
  */
 public record Exercise(
         @Id String id,
@@ -48,7 +49,8 @@ public record Exercise(
         @Lines String explanation,
         Optional<Prediction> prediction,
         long noiseSeed,
-        boolean endIsGiven) {
+        boolean endIsGiven,
+        @Entries(most = Exercise.MOST_EVENTS) List<EventRuling> rulings) {
 
     /** Most events on the cable of an exercise: each is looked for at every permitted setting. */
     public static final int MOST_EVENTS = 200;
@@ -71,7 +73,8 @@ public record Exercise(
                 explanation,
                 prediction,
                 noiseSeed,
-                endIsGiven);
+                endIsGiven,
+                rulings);
         cautions = List.copyOf(cautions);
         if (cautions.get(cautions.size() - 1) != Caution.LOCAL_CODES) {
             throw new IllegalArgumentException("cautions end with " + cautions.get(cautions.size() - 1)
@@ -83,6 +86,82 @@ public record Exercise(
                     "start is not permitted; each of its settings must be among the choices of permitted");
         }
         hints = List.copyOf(hints);
+        rulings = List.copyOf(rulings);
+        if (rulings.stream().map(EventRuling::eventId).distinct().count() < rulings.size()) {
+            throw new IllegalArgumentException("rulings has two for one event; give each event at most one");
+        }
+        for (EventRuling ruling : rulings) {
+            if (cable.event(ruling.eventId()).isEmpty()) {
+                throw new IllegalArgumentException("rulings has one for \"" + ruling.eventId()
+                        + "\", which is no event of the cable; name one of its events, or remove the ruling");
+            }
+        }
+    }
+
+    /**
+     * Makes an exercise of which every event is marked by the usual rules.
+     *
+     * @param id name within its lesson
+     * @param title one line
+     * @param brief what the trainee is told
+     * @param cautions what can hurt someone
+     * @param cable what is truly there
+     * @param record what the drawings say
+     * @param instrument what is used
+     * @param start what is set when the exercise opens
+     * @param permitted what may be changed
+     * @param toleranceMetres how near a place must be to count in full [m]
+     * @param hints hints in order
+     * @param explanation what to see and why
+     * @param prediction a question that is asked before the trace is shown
+     * @param noiseSeed seed of the receiver's noise
+     * @param endIsGiven whether the end of the line is known
+     */
+    public Exercise(
+            String id,
+            String title,
+            String brief,
+            List<Caution> cautions,
+            Cable cable,
+            AsBuiltRecord record,
+            Instrument instrument,
+            Start start,
+            Permitted permitted,
+            OptionalDouble toleranceMetres,
+            List<Hint> hints,
+            String explanation,
+            Optional<Prediction> prediction,
+            long noiseSeed,
+            boolean endIsGiven) {
+        this(
+                id,
+                title,
+                brief,
+                cautions,
+                cable,
+                record,
+                instrument,
+                start,
+                permitted,
+                toleranceMetres,
+                hints,
+                explanation,
+                prediction,
+                noiseSeed,
+                endIsGiven,
+                List.of());
+    }
+
+    /**
+     * Returns how the instructor wants an event marked.
+     *
+     * @param eventId the event
+     * @return the ruling; empty where the usual rules hold
+     */
+    public Optional<EventRuling> ruling(String eventId) {
+        return rulings.stream()
+                .filter(ruling -> ruling.eventId().equals(eventId))
+                .findFirst();
     }
 
     /**

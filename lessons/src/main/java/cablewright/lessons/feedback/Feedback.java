@@ -6,7 +6,6 @@ import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.marking.Finding;
 import cablewright.lessons.marking.MarkSheet;
-import cablewright.lessons.marking.PlaceMark;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Settings;
@@ -25,9 +24,6 @@ import java.util.function.BooleanSupplier;
  * flags were handed in, from the end of which each flag was read.
  */
 public final class Feedback {
-
-    /** A flag stands at a top if it is twice as near to it as to the front. */
-    private static final double AT_THE_TOP_SHARE = 0.5;
 
     private final Exercise exercise;
     private final MarkSheet sheet;
@@ -85,92 +81,73 @@ public final class Feedback {
             Flag flag = there.flag();
             return nowhere(finding, flag, flag.startMetres());
         }
+        if (finding instanceof Finding.Beside beside) {
+            return nowhere(finding, beside.flag(), beside.flag().startMetres());
+        }
+        if (finding instanceof Finding.BranchFlagged branch) {
+            return nowhere(finding, branch.flag(), branch.shownMetres());
+        }
         double velocity = sheet.attempt().settings().velocityFraction();
-        return new FindingReasons(finding, velocity, List.of(), List.of(), Optional.empty(), List.of());
+        return new FindingReasons(finding, velocity, List.of(), List.of(), Optional.empty());
     }
 
-    private TraineeView view(LineEnd from, double velocityFraction) {
-        Settings settings = sheet.attempt().settings().withVelocityFraction(velocityFraction);
-        return views.computeIfAbsent(
-                from + "@" + velocityFraction, key -> new TraineeView(exercise, settings, from, memory));
+    private TraineeView view(LineEnd from, Settings settings) {
+        return views.computeIfAbsent(from + " " + settings, key -> new TraineeView(exercise, settings, from, memory));
+    }
+
+    /** What a flag was read with. */
+    private TraineeView view(Flag flag) {
+        Settings settings = sheet.attempt().settings().withVelocityFraction(flag.velocityFraction());
+        return view(flag.end(), settings.withStimulus(flag.stimulus().orElse(settings.stimulus())));
     }
 
     private FindingReasons matched(Finding.Matched finding) {
         Flag flag = finding.flag();
-        TraineeView view = view(flag.end(), flag.velocityFraction());
-        List<EchoFacts> echoes = view.echoes(finding.event().eventId());
-        Optional<Event> event = exercise.cable().event(finding.event().eventId());
+        String eventId = finding.event().eventId();
+        TraineeView view = view(flag);
+        Claims claims = new Claims(view, eventId);
+        Optional<Event> event = exercise.cable().event(eventId);
         boolean wrongKind = finding.children().stream().anyMatch(Finding.WrongKind.class::isInstance);
         Optional<KindComparison> comparison =
-                wrongKind ? event.flatMap(real -> view.comparison(flag, real, echoes)) : Optional.empty();
-        return new FindingReasons(
-                finding,
-                flag.velocityFraction(),
-                echoes,
-                view.lookHere(echoes),
-                comparison,
-                places(finding, flag, echoes));
-    }
-
-    private static List<PlaceReason> places(Finding.Matched finding, Flag flag, List<EchoFacts> echoes) {
-        List<PlaceReason> places = new ArrayList<>();
+                wrongKind ? event.flatMap(real -> view.comparison(flag.kind(), real)) : Optional.empty();
+        List<Claim> said = new ArrayList<>(shape(claims, eventId, flag.end()));
+        comparison.ifPresent(found -> said.add(claims.comparison(found)));
+        int before = said.size();
         for (Finding child : finding.children()) {
-            if (child instanceof Finding.WrongPlace place1) {
-                places.add(place(place1.place(), flag, echoes));
-            } else if (child instanceof Finding.WrongPlaceByVelocity velocity) {
-                PlaceMark place = velocity.place();
-                places.add(reason(place, flag, PlaceReason.Cause.VELOCITY, topNear(place, echoes)));
+            if (child instanceof Finding.WrongPlace wrong) {
+                said.addAll(claims.place(wrong.place()));
+            } else if (child instanceof Finding.WrongPlaceByVelocity wrong) {
+                said.addAll(claims.place(wrong.place()));
             }
         }
-        return places;
-    }
-
-    private static PlaceReason place(PlaceMark place, Flag flag, List<EchoFacts> echoes) {
-        double top = topNear(place, echoes);
-        double fromTop = Math.abs(place.flaggedMetres() - top);
-        double fromFront = Math.abs(place.flaggedMetres() - place.readMetres());
-        boolean atTheTop = fromTop <= place.toleranceMetres() && fromTop < AT_THE_TOP_SHARE * fromFront;
-        return reason(place, flag, atTheTop ? PlaceReason.Cause.TOP_NOT_FRONT : PlaceReason.Cause.READING, top);
-    }
-
-    /** The top of the echo, of either lobe, that lies nearest to the flag. */
-    private static double topNear(PlaceMark place, List<EchoFacts> echoes) {
-        double top = place.readMetres();
-        double nearest = Double.POSITIVE_INFINITY;
-        for (EchoFacts fact : echoes) {
-            for (double one :
-                    new double[] {fact.echo().firstTopMetres(), fact.echo().secondTopMetres()}) {
-                double apart = Math.abs(one - place.flaggedMetres());
-                top = apart < nearest ? one : top;
-                nearest = Math.min(nearest, apart);
-            }
+        if (comparison.isEmpty() && said.size() == before) {
+            said.addAll(claims.delay());
         }
-        return top;
+        return new FindingReasons(
+                finding, flag.velocityFraction(), said, view.lookHere(view.echoes(eventId)), comparison);
     }
 
-    private static PlaceReason reason(PlaceMark place, Flag flag, PlaceReason.Cause cause, double top) {
-        double velocity = flag.velocityFraction();
-        return new PlaceReason(
-                place,
-                cause,
-                velocity,
-                place.readMetres() > 0 ? velocity * place.flaggedMetres() / place.readMetres() : velocity,
-                2
-                        * (place.flaggedMetres() - place.readMetres())
-                        / (velocity * PhysicalConstants.LIGHT_METRES_PER_SECOND),
-                top);
+    private List<Claim> shape(Claims claims, String eventId, LineEnd from) {
+        return exercise.cable().event(eventId).isPresent()
+                ? claims.shape(exercise.cable().seenFrom(from))
+                : List.of();
     }
 
     private FindingReasons event(Finding finding, LineEvent event) {
         double velocity = sheet.attempt().settings().velocityFraction();
-        TraineeView view = view(end, velocity);
-        List<EchoFacts> echoes = view.echoes(event.eventId());
-        return new FindingReasons(finding, velocity, echoes, view.lookHere(echoes), Optional.empty(), List.of());
+        TraineeView view = view(end, sheet.attempt().settings());
+        Claims claims = new Claims(view, event.eventId());
+        List<Claim> said = new ArrayList<>(shape(claims, event.eventId(), end));
+        if (finding instanceof Finding.Missed) {
+            said.addAll(claims.seen());
+        }
+        return new FindingReasons(
+                finding, velocity, said, view.lookHere(view.echoes(event.eventId())), Optional.empty());
     }
 
     private FindingReasons nowhere(Finding finding, Flag flag, double metres) {
-        TraineeView view = view(flag.end(), flag.velocityFraction());
+        TraineeView view = view(flag);
         return new FindingReasons(
-                finding, flag.velocityFraction(), List.of(), List.of(view.about(metres)), Optional.empty(), List.of());
+                finding, flag.velocityFraction(), List.of(), List.of(view.about(metres)), Optional.empty());
     }
 }

@@ -10,25 +10,21 @@ import java.util.Optional;
  *
  * @param finding the finding
  * @param velocityFraction velocity at which its distances are told, over that of light
- * @param echoes the event at its places on the trainee's trace, nearest to the tested end first; none for what is no event,
- *     or for one that no place within the range shows
+ * @param claims the facts, in the order in which they are told
  * @param lookHere where to look
- * @param comparison what the kind that was flagged would have shown; empty where the kind was right, or can't be on this
+ * @param comparison what the kind that was flagged could have shown; empty where the kind was right, or can't be on this
  *     cable
- * @param places what explains places that are off
  */
 public record FindingReasons(
         Finding finding,
         double velocityFraction,
-        List<EchoFacts> echoes,
+        List<Claim> claims,
         List<LookHere> lookHere,
-        Optional<KindComparison> comparison,
-        List<PlaceReason> places) {
+        Optional<KindComparison> comparison) {
 
     /** Copies the lists. */
     public FindingReasons {
-        echoes = List.copyOf(echoes);
+        claims = List.copyOf(claims);
         lookHere = List.copyOf(lookHere);
-        places = List.copyOf(places);
     }
 }

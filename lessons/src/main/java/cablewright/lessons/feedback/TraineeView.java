@@ -2,13 +2,14 @@
 package cablewright.lessons.feedback;
 
 import cablewright.lessons.exercise.Exercise;
-import cablewright.lessons.exercise.Flag;
+import cablewright.lessons.lookalike.LookAlikeSearch;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.explanation.EventEcho;
 import cablewright.simulator.explanation.EventEchoes;
+import cablewright.simulator.explanation.FullEcho;
 import cablewright.simulator.explanation.visibility.EventVisibility;
 import cablewright.simulator.explanation.visibility.PlaceVisibility;
 import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
@@ -22,27 +23,49 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The trace that a trainee had before the eyes, and what each event does to it. */
 final class TraineeView {
-
-    private static final double STRETCH_HALF_PULSES = 4;
 
     private final Exercise exercise;
     private final LineEnd end;
     private final Trace measured;
     private final EventEchoes echoes;
+    private final PropagationCache memory;
     private final List<EventVisibility> sights;
     private final Map<String, List<EchoFacts>> known = new HashMap<>();
 
     TraineeView(Exercise exercise, Settings settings, LineEnd end, PropagationCache memory) {
         this.exercise = exercise;
         this.end = end;
+        this.memory = memory;
         Cable cable = exercise.cable();
         this.measured =
                 Measurement.at(end, cable, exercise.instrument(), memory).trace(settings, exercise.noiseSeed());
         this.echoes = new EventEchoes(cable, exercise.instrument(), settings, end, memory);
         this.sights = VisibilityAnalysis.of(cable, exercise.instrument(), settings, end, memory, () -> false);
+    }
+
+    Settings settings() {
+        return measured.settings();
+    }
+
+    LineEnd end() {
+        return end;
+    }
+
+    /** The end of an event that the wave meets first, from the near end [m]. */
+    double firstMetMetres(String eventId) {
+        Event event = exercise.cable().event(eventId).orElseThrow();
+        return end == LineEnd.NEAR ? event.startMetres() : event.endMetres();
+    }
+
+    /** Whether an open at a place would be late by at least half as much. */
+    boolean isLateByLoss(EventEcho echo, double lateMetres) {
+        OptionalDouble late = new FullEcho(exercise.instrument(), measured.settings())
+                .lateSeconds(exercise.cable(), end, echo.trueMetres());
+        return late.isPresent() && measured.settings().metresThereAndBack(late.getAsDouble()) >= lateMetres / 2;
     }
 
     double halfPulseMetres() {
@@ -94,28 +117,12 @@ final class TraineeView {
         return new LookHere(end, metres - halfPulseMetres(), metres + halfPulseMetres());
     }
 
-    /** What a kind would have shown in place of an event, at the place nearest to the flag. */
-    Optional<KindComparison> comparison(Flag flag, Event event, List<EchoFacts> facts) {
-        List<EventEcho> shows = facts.stream().map(EchoFacts::echo).toList();
-        Optional<EventEcho> nearest = shows.stream()
-                .min(Comparator.comparingDouble(echo -> Math.abs(echo.shownMetres() - flag.startMetres())));
-        return nearest.flatMap(
-                echo -> new KindFit(echoes, event.id(), shows).fit(flag.kind(), place(flag, event, echo.trueMetres())));
-    }
-
-    private KindAtPlace place(Flag flag, Event event, double trueMetres) {
-        double own = event.endMetres() - event.startMetres();
-        double flagged = flag.endMetres().orElse(flag.startMetres()) - flag.startMetres();
-        double usual = STRETCH_HALF_PULSES * halfPulseMetres();
-        double length = own > halfPulseMetres() ? own : flagged > 0 ? flagged : usual;
-        boolean stretch = own > halfPulseMetres() && isLong(flag.kind());
-        return new KindAtPlace(exercise.cable(), stretch ? event.startMetres() : trueMetres, length);
-    }
-
-    private static boolean isLong(EventKind kind) {
-        return switch (kind) {
-            case WATER, OFF_CENTRE, GRADUAL_DAMAGE, SPREAD_PAIR, SPLIT, UNEVENNESS, HEAT -> true;
-            default -> false;
-        };
+    /** What a kind could have shown in place of an event; empty where it can't be on this cable or shows nothing. */
+    Optional<KindComparison> comparison(EventKind kind, Event event) {
+        LookAlikeSearch search = new LookAlikeSearch(
+                exercise.cable(), event.id(), exercise.instrument(), measured.settings(), end, memory);
+        return search.nearest(kind).flatMap(nearest -> echoes.would(nearest.event(), event.id()).echoes().stream()
+                .findFirst()
+                .map(echo -> new KindComparison(nearest, echo, measured.noiseVolts())));
     }
 }

@@ -70,7 +70,7 @@ final class EventMarking {
     private List<Finding> remarks(List<PlaceMark> marked) {
         Flag flag = first.flag();
         List<Finding> remarks = new ArrayList<>(places.remarks(flag, marked));
-        if (first.kindMarks() < MarkingRules.KIND_MARKS) {
+        if (!first.hasRightKind()) {
             remarks.add(new Finding.WrongKind(
                     flag.kind(), event.kind(), MarkingRules.agreement(flag.kind(), event.kind())));
         }

@@ -95,7 +95,7 @@ public sealed interface Finding {
      * @param setFraction velocity that was set, over that of light
      * @param rightFraction velocity that the brief states, or else the one at which the trace would have shown the true
      *     place
-     * @param stated whether the brief states it; only then it costs marks
+     * @param stated whether the brief states it
      */
     record WrongPlaceByVelocity(PlaceMark place, double setFraction, double rightFraction, boolean stated)
             implements Finding {
@@ -203,26 +203,73 @@ public sealed interface Finding {
     }
 
     /**
-     * A flag where only a re-reflection shows.
+     * A flag that lies on an event or on its echo, or beside it, and does not stand for it: its places are too far off, or
+     * another flag stands for the event already, or nobody could see it.
      *
      * @param flag the flag
-     * @param path names of what the wave met, in order, such as pinch, port, pinch; "port" is the instrument
-     * @param shownMetres where the re-reflection shows at the velocity that was set [m]
+     * @param event the event
+     * @param taken whether another flag stands for the event
+     * @param marks what it costs where it says that something more is there: negative or 0
+     * @param children a needless dig, if it is one
+     */
+    record Beside(Flag flag, LineEvent event, boolean taken, double marks, List<Finding> children) implements Finding {
+        /** Copies the list. */
+        public Beside {
+            children = List.copyOf(children);
+        }
+
+        @Override
+        public <T> T accept(FindingVisitor<T> visitor) {
+            return visitor.beside(this);
+        }
+    }
+
+    /**
+     * A flag where the end of a branch shows: it lies in the branch, not on the line.
+     *
+     * @param flag the flag
+     * @param tapId the event by which the branch leaves
+     * @param alongMetres how far along the branch its end lies [m]
+     * @param shownMetres where the trace shows it at the velocity that was set [m]
      * @param heightVolts its largest value, with its sign, for an outgoing wave of 1 V [V]
      * @param children a needless dig, if it is one
      */
-    record GhostTakenForEvent(
-            Flag flag, List<String> path, double shownMetres, double heightVolts, List<Finding> children)
+    record BranchFlagged(
+            Flag flag, String tapId, double alongMetres, double shownMetres, double heightVolts, List<Finding> children)
             implements Finding {
-        /** Copies the lists. */
-        public GhostTakenForEvent {
-            path = List.copyOf(path);
+        /** Copies the list. */
+        public BranchFlagged {
             children = List.copyOf(children);
         }
 
         @Override
         public double marks() {
             return 0;
+        }
+
+        @Override
+        public <T> T accept(FindingVisitor<T> visitor) {
+            return visitor.branchFlagged(this);
+        }
+    }
+
+    /**
+     * A flag where only a re-reflection shows.
+     *
+     * @param flag the flag
+     * @param path names of what the wave met, in order, such as pinch, port, pinch; "port" is the instrument
+     * @param shownMetres where the re-reflection shows at the velocity that was set [m]
+     * @param heightVolts its largest value, with its sign, for an outgoing wave of 1 V [V]
+     * @param marks what it costs, negative; 0 where it is a needless dig, which costs by itself
+     * @param children a needless dig, if it is one
+     */
+    record GhostTakenForEvent(
+            Flag flag, List<String> path, double shownMetres, double heightVolts, double marks, List<Finding> children)
+            implements Finding {
+        /** Copies the lists. */
+        public GhostTakenForEvent {
+            path = List.copyOf(path);
+            children = List.copyOf(children);
         }
 
         @Override
@@ -235,17 +282,13 @@ public sealed interface Finding {
      * A flag where nothing is.
      *
      * @param flag the flag
+     * @param marks what it costs, negative; 0 where it is a needless dig, which costs by itself
      * @param children a needless dig, if it is one
      */
-    record NothingThere(Flag flag, List<Finding> children) implements Finding {
+    record NothingThere(Flag flag, double marks, List<Finding> children) implements Finding {
         /** Copies the list. */
         public NothingThere {
             children = List.copyOf(children);
-        }
-
-        @Override
-        public double marks() {
-            return 0;
         }
 
         @Override

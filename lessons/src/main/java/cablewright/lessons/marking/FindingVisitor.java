@@ -73,6 +73,22 @@ public interface FindingVisitor<T> {
     T repeated(Finding.Repeated finding);
 
     /**
+     * Visits a flag beside an event.
+     *
+     * @param finding the finding
+     * @return the visitor's answer
+     */
+    T beside(Finding.Beside finding);
+
+    /**
+     * Visits a flag on the end of a branch.
+     *
+     * @param finding the finding
+     * @return the visitor's answer
+     */
+    T branchFlagged(Finding.BranchFlagged finding);
+
+    /**
      * Visits a ghost taken for an event.
      *
      * @param finding the finding

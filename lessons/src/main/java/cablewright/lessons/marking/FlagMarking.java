@@ -8,9 +8,11 @@ import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Flag;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -37,7 +39,7 @@ final class FlagMarking {
 
     FlagMarking(AnswerKey demand, Attempt attempt) {
         this.demand = demand;
-        this.places = new PlaceJudge(demand);
+        this.places = new PlaceJudge(demand, attempt.settings().stimulus());
         this.flags = attempt.flags().stream().sorted(ORDER).toList();
         this.events = demand.events();
         this.strays = new StrayFlags(demand, places, attempt);
@@ -56,13 +58,20 @@ final class FlagMarking {
                 findings.add(new Finding.Missed(event));
             }
         }
-        alone.forEach(flag -> findings.add(strays.finding(flag)));
+        alone.forEach(flag -> findings.add(strays.finding(flag, claimed())));
         for (int i = 0; i < events.size(); i++) {
             if (!byEvent.containsKey(i) && events.get(i).standing() == Requirement.HIDDEN) {
                 findings.add(new Finding.HiddenEvent(events.get(i)));
             }
         }
         return findings;
+    }
+
+    /** The events for which flags stand. */
+    private Set<String> claimed() {
+        Set<String> ids = new HashSet<>();
+        byEvent.keySet().forEach(index -> ids.add(events.get(index).eventId()));
+        return ids;
     }
 
     private void assign() {
@@ -122,8 +131,19 @@ final class FlagMarking {
                         flag,
                         event,
                         found,
-                        MarkingRules.kindMarks(
-                                flag.kind(), event, demand.exercise().cable().farEnd()),
-                        flag.verdict() == event.truth() ? MarkingRules.VERDICT_MARKS : 0));
+                        event.marks().kindMarks() * kindShare(flag, event),
+                        flag.verdict() == event.truth() ? event.marks().verdictMarks() : 0));
+    }
+
+    /** What the instructor accepts, and what no permitted setting could tell from the truth, is right. */
+    private double kindShare(Flag flag, LineEvent event) {
+        boolean accepted = event.ruling()
+                        .filter(ruling -> ruling.acceptedKinds().contains(flag.kind()))
+                        .isPresent()
+                || MarkingRules.isEnd(
+                        flag.kind(), event, demand.exercise().cable().farEnd());
+        return accepted || demand.looksTheSame(event, flag.kind())
+                ? 1
+                : MarkingRules.kindShare(flag.kind(), event.kind());
     }
 }

@@ -5,6 +5,7 @@ import cablewright.lessons.answerkey.AnswerKey;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.explanation.attribution.Attribution;
+import cablewright.simulator.explanation.attribution.PathLeg;
 import cablewright.simulator.explanation.attribution.Turn;
 import cablewright.simulator.explanation.attribution.WavePath;
 import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
@@ -12,6 +13,7 @@ import cablewright.simulator.instrument.Settings;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a reader may take for an event at given settings: the ghosts of the line, and what comes back through its
@@ -35,8 +37,21 @@ final class Ghosts {
         Exercise exercise = demand.exercise();
         return new Ghosts(Attribution.of(exercise.cable(), exercise.instrument(), settings, end).paths().stream()
                 .filter(path -> path.isGhost() || path.isThroughBranch())
-                .map(path -> new Ghost(named(path), path.arrivalSeconds(), path.peakVolts()))
+                .map(path -> new Ghost(named(path), path.arrivalSeconds(), path.peakVolts(), branchEnd(path)))
                 .toList());
+    }
+
+    private static Optional<Ghost.BranchEnd> branchEnd(WavePath path) {
+        Turn turn = path.turns().get(0);
+        boolean end = !path.isGhost()
+                && turn.name().equals(VisibilityAnalysis.END_OF_LINE)
+                && turn.branchIds().size() == 1;
+        double along = path.way().stream()
+                .filter(leg -> !leg.branchIds().isEmpty())
+                .mapToDouble(PathLeg::toMetres)
+                .max()
+                .orElse(0);
+        return end ? Optional.of(new Ghost.BranchEnd(turn.branchIds().get(0), along)) : Optional.empty();
     }
 
     /** What the wave met, with the joints by which it went into branches. */

@@ -10,7 +10,7 @@ import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Prediction;
 import cablewright.lessons.exercise.Reasons;
-import cablewright.lessons.exercise.Start;
+import cablewright.lessons.exercise.VelocityRule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -58,16 +58,11 @@ public final class KeyedAnswer {
     }
 
     private static Flag flag(String letter, LineEvent event, AnswerKey demand) {
-        Start start = demand.exercise().start();
-        double velocity = demand.exercise()
-                .permitted()
-                .velocity()
-                .statedFraction()
-                .orElse(start.settings().velocityFraction());
         LineMap.Stretch stretch =
                 demand.stretch(event.eventId(), event.best().end()).orElseThrow();
         boolean edges = demand.extentOf(event.eventId()) == EventExtent.EDGES;
         LineMap.Place first = edges ? stretch.nearer() : stretch.middle();
+        double velocity = velocity(demand.exercise(), edges ? stretch.farther() : first);
         OptionalDouble second = edges
                 ? OptionalDouble.of(
                         MarkingRules.metresThereAndBack(stretch.farther().seconds(), velocity))
@@ -79,7 +74,18 @@ public final class KeyedAnswer {
                 second,
                 event.kind(),
                 event.truth(),
-                velocity);
+                velocity,
+                Optional.of(event.best().settings().stimulus()));
+    }
+
+    /** The velocity that the brief states, or else the one at which the place shows its true metres. */
+    private static double velocity(Exercise exercise, LineMap.Place place) {
+        VelocityRule rule = exercise.permitted().velocity();
+        double right = place.seconds() > 0
+                ? place.metres() / MarkingRules.metresThereAndBack(place.seconds(), 1)
+                : exercise.start().settings().velocityFraction();
+        double within = Math.max(rule.leastFraction(), Math.min(rule.mostFraction(), right));
+        return rule.statedFraction().orElse(within);
     }
 
     private static String letter(int index) {

@@ -36,12 +36,16 @@ public record MarkSheet(
     /**
      * Returns the share of the marks that was earned.
      *
-     * @return 0 to 1; where there is nothing to earn, 1 without a needless dig and 0 with one
+     * @return 0 to 1; where there is nothing to earn, 1 where no flag cost anything and 0 else
      */
     public double fraction() {
         if (maximum > 0) {
             return marks / maximum;
         }
-        return needlessDigs == 0 ? 1 : 0;
+        return costs(findings) ? 0 : 1;
+    }
+
+    private static boolean costs(List<Finding> findings) {
+        return findings.stream().anyMatch(finding -> finding.marks() < 0 || costs(finding.children()));
     }
 }

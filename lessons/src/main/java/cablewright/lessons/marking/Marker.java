@@ -42,12 +42,14 @@ public final class Marker {
      * Returns the most marks that an exercise gives.
      *
      * @param exercise the exercise
-     * @return ten for each event that must be found, and ten for a prediction
+     * @return ten for each event that must be found, unless the instructor set others, and ten for a prediction
      */
     public double maximumMarks(Exercise exercise) {
         double prediction = exercise.prediction().isPresent() ? MarkingRules.PREDICTION_MARKS : 0;
         return prediction
-                + MarkingRules.EVENT_MARKS * demand(exercise).demanded().size();
+                + demand(exercise).demanded().stream()
+                        .mapToDouble(event -> event.marks().total())
+                        .sum();
     }
 
     /**

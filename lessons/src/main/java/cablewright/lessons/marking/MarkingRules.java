@@ -3,6 +3,7 @@ package cablewright.lessons.marking;
 
 import cablewright.lessons.answerkey.LineEvent;
 import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.PartMarks;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.material.PhysicalConstants;
@@ -11,13 +12,13 @@ import cablewright.simulator.material.PhysicalConstants;
 public final class MarkingRules {
 
     /** Marks for the place of an event. */
-    public static final double PLACE_MARKS = 4;
+    public static final double PLACE_MARKS = PartMarks.USUAL.placeMarks();
 
     /** Marks for its kind. */
-    public static final double KIND_MARKS = 3;
+    public static final double KIND_MARKS = PartMarks.USUAL.kindMarks();
 
     /** Marks for its verdict. */
-    public static final double VERDICT_MARKS = 3;
+    public static final double VERDICT_MARKS = PartMarks.USUAL.verdictMarks();
 
     /** Marks of one event. */
     public static final double EVENT_MARKS = PLACE_MARKS + KIND_MARKS + VERDICT_MARKS;
@@ -30,6 +31,18 @@ public final class MarkingRules {
 
     /** What a needless dig costs. */
     public static final double DIG_COST_MARKS = 5;
+
+    /** What a flag costs that says something is where nothing is, whatever its verdict. */
+    public static final double STRAY_COST_MARKS = 3;
+
+    /** Share of a place's marks for the right edge at a wrong velocity: read well, and dug up beside the true place. */
+    public static final double RIGHT_EDGE_SHARE = 0.5;
+
+    /** Velocities that differ by less are the same. */
+    static final double SAME_VELOCITY_SHARE = 1e-3;
+
+    /** Share of what a flagged stretch and a true one cover together that both must cover, so that the one stands for the other. */
+    static final double LEAST_OVERLAP = 0.2;
 
     /** Tolerances at which a place earns nothing more, and beyond which a flag does not stand for an event. */
     public static final double NO_MATCH_TOLERANCES = 3;
@@ -74,26 +87,22 @@ public final class MarkingRules {
     }
 
     /**
-     * Returns the marks for a kind: all for the right one, two thirds for one of the same signature, a third where one mark
-     * of the signature differs.
+     * Returns the share of the marks for a kind: all for the right one, two thirds for one of the same signature, a third
+     * where one mark of the signature differs.
      *
      * @param flagged the kind that was flagged
      * @param truth the kind that it is
-     * @return marks
+     * @return 0 to 1
      */
-    public static double kindMarks(EventKind flagged, EventKind truth) {
-        if (flagged == truth) {
-            return KIND_MARKS;
-        }
-        return KIND_MARKS * KIND_SHARE_BY_AGREEMENT[agreement(flagged, truth)];
+    public static double kindShare(EventKind flagged, EventKind truth) {
+        return flagged == truth ? 1 : KIND_SHARE_BY_AGREEMENT[agreement(flagged, truth)];
     }
 
     /** For the end of the line, an open or short is as right a word as "end" where it is one. */
-    static double kindMarks(EventKind flagged, LineEvent event, FarEnd farEnd) {
-        boolean sayAsMuch = event.kind() == EventKind.END
+    static boolean isEnd(EventKind flagged, LineEvent event, FarEnd farEnd) {
+        return event.kind() == EventKind.END
                 && ((flagged == EventKind.OPEN && farEnd instanceof FarEnd.Open)
                         || (flagged == EventKind.SHORT && farEnd instanceof FarEnd.Short));
-        return sayAsMuch ? KIND_MARKS : kindMarks(flagged, event.kind());
     }
 
     static int agreement(EventKind flagged, EventKind truth) {

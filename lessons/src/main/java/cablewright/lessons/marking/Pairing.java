@@ -46,7 +46,9 @@ record Pairing(Flag flag, LineEvent event, List<PlaceMark> places, double kindMa
     /** Mean error in the unit of three tolerances, at most 1. */
     private double farness() {
         return places.stream()
-                .mapToDouble(place -> place.errorMetres() / place.toleranceMetres() / MarkingRules.NO_MATCH_TOLERANCES)
+                .mapToDouble(place -> Math.min(place.errorMetres(), place.readErrorMetres())
+                        / place.toleranceMetres()
+                        / MarkingRules.NO_MATCH_TOLERANCES)
                 .map(far -> Math.min(1, far))
                 .average()
                 .orElse(1);
@@ -54,6 +56,10 @@ record Pairing(Flag flag, LineEvent event, List<PlaceMark> places, double kindMa
 
     /** Whether every place is within its tolerance. */
     boolean isThere() {
-        return places.stream().allMatch(place -> place.errorMetres() <= place.toleranceMetres());
+        return places.stream().allMatch(PlaceMark::isThere);
+    }
+
+    boolean hasRightKind() {
+        return kindMarks >= event.marks().kindMarks();
     }
 }

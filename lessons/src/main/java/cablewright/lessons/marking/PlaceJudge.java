@@ -2,29 +2,35 @@
 package cablewright.lessons.marking;
 
 import cablewright.lessons.answerkey.AnswerKey;
+import cablewright.lessons.answerkey.EdgeTimes;
 import cablewright.lessons.answerkey.EventExtent;
 import cablewright.lessons.answerkey.LineEvent;
 import cablewright.lessons.answerkey.LineMap;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.marking.RightPlace.Span;
+import cablewright.simulator.wave.Stimulus;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Says how near a flag is to an event. Places are compared where the trace shows them at the velocity that the brief states,
- * or else at the one that the trainee set: a velocity that nobody was told can't be marked wrong.
+ * Says how near a flag is to an event. A flag is a point of the trace: it hits an edge whatever the velocity; its metres are
+ * where somebody would dig, so the place counts in full only where they are right too.
  */
 final class PlaceJudge {
 
     private final AnswerKey demand;
     private final Exercise exercise;
+    private final Stimulus attempted;
 
-    PlaceJudge(AnswerKey demand) {
+    /** Judges flags read with an outgoing wave, unless they say another. */
+    PlaceJudge(AnswerKey demand, Stimulus attempted) {
         this.demand = demand;
         this.exercise = demand.exercise();
+        this.attempted = attempted;
     }
 
     /**
@@ -36,129 +42,166 @@ final class PlaceJudge {
      */
     Optional<List<PlaceMark>> judge(Flag flag, LineEvent event) {
         return demand.stretch(event.eventId(), flag.end())
-                .map(stretch -> places(flag, stretch, demand.extentOf(event.eventId())))
+                .map(stretch -> places(flag, event, stretch))
                 .filter(places -> !places.isEmpty());
     }
 
-    private List<PlaceMark> places(Flag flag, LineMap.Stretch stretch, EventExtent extent) {
-        if (extent == EventExtent.EDGES) {
-            return edges(flag, stretch);
+    private List<PlaceMark> places(Flag flag, LineEvent event, LineMap.Stretch stretch) {
+        if (demand.extentOf(event.eventId()) == EventExtent.EDGES) {
+            return edges(flag, event, stretch);
         }
-        LineMap.Place middle = stretch.middle();
-        PlaceMark first = extent == EventExtent.POINT
-                ? mark(flag, flag.startMetres(), middle, PlaceMark.Edge.ONLY, MarkingRules.PLACE_MARKS)
-                : within(flag, flag.startMetres(), stretch);
-        if (flag.endMetres().isEmpty()) {
-            return near(first) ? List.of(first) : List.of();
+        RightPlace right = right(flag, event, stretch.nearer(), stretch.farther());
+        double outOf = event.marks().placeMarks();
+        PlaceMark first = mark(flag, flag.startMetres(), event, right, PlaceMark.Edge.ONLY, outOf);
+        PlaceMark worse = first;
+        if (flag.endMetres().isPresent()) {
+            PlaceMark second = mark(flag, flag.endMetres().getAsDouble(), event, right, PlaceMark.Edge.ONLY, outOf);
+            worse = second.errorMetres() > first.errorMetres() ? second : first;
         }
-        double end = flag.endMetres().getAsDouble();
-        PlaceMark second = extent == EventExtent.POINT
-                ? mark(flag, end, middle, PlaceMark.Edge.ONLY, MarkingRules.PLACE_MARKS)
-                : within(flag, end, stretch);
-        PlaceMark worse = second.errorMetres() > first.errorMetres() ? second : first;
-        return near(worse) ? List.of(worse) : List.of();
+        return worse.isNear() ? List.of(worse) : List.of();
     }
 
-    private List<PlaceMark> edges(Flag flag, LineMap.Stretch stretch) {
-        if (flag.endMetres().isEmpty()) {
-            return oneEdge(flag, stretch);
+    private List<PlaceMark> edges(Flag flag, LineEvent event, LineMap.Stretch stretch) {
+        double half = event.marks().placeMarks() / 2;
+        RightPlace near = right(flag, event, stretch.nearer(), stretch.nearer());
+        RightPlace far = right(flag, event, stretch.farther(), stretch.farther());
+        double end = flag.endMetres().orElse(flag.startMetres());
+        PlaceMark nearer = mark(flag, flag.startMetres(), event, near, PlaceMark.Edge.NEARER, half);
+        PlaceMark farther = mark(flag, end, event, far, PlaceMark.Edge.FARTHER, half);
+        Span within = new Span(
+                near.shown(flag.velocityFraction()).from(),
+                far.shown(flag.velocityFraction()).to());
+        boolean inside = within.distance(flag.startMetres()) == 0 && within.distance(end) == 0;
+        boolean covers = span(flag).overlap(within) >= MarkingRules.LEAST_OVERLAP;
+        if (!nearer.isNear() && !farther.isNear() && !inside && !covers) {
+            return List.of();
         }
-        double half = MarkingRules.PLACE_MARKS / 2;
-        double end = flag.endMetres().getAsDouble();
-        PlaceMark nearer = mark(flag, flag.startMetres(), stretch.nearer(), PlaceMark.Edge.NEARER, half);
-        PlaceMark farther = mark(flag, end, stretch.farther(), PlaceMark.Edge.FARTHER, half);
-        boolean inside = isInside(flag, flag.startMetres(), stretch) && isInside(flag, end, stretch);
-        return near(nearer) || near(farther) || inside ? List.of(nearer, farther) : List.of();
+        if (flag.endMetres().isPresent()) {
+            return List.of(nearer, farther);
+        }
+        return List.of(farther.errorMetres() < nearer.errorMetres() ? farther : nearer);
     }
 
-    private List<PlaceMark> oneEdge(Flag flag, LineMap.Stretch stretch) {
-        PlaceMark nearer = edge(flag, stretch, PlaceMark.Edge.NEARER);
-        PlaceMark farther = edge(flag, stretch, PlaceMark.Edge.FARTHER);
-        PlaceMark closer = farther.errorMetres() < nearer.errorMetres() ? farther : nearer;
-        return near(closer) || isInside(flag, flag.startMetres(), stretch) ? List.of(closer) : List.of();
+    /** From the flag's place, or the nearer of its two, to the farther. */
+    private static Span span(Flag flag) {
+        return new Span(flag.startMetres(), flag.endMetres().orElse(flag.startMetres()));
     }
 
-    /** Judges a one-place flag as one for a given edge, whether or not it is near. */
-    private PlaceMark edge(Flag flag, LineMap.Stretch stretch, PlaceMark.Edge edge) {
-        LineMap.Place place = edge == PlaceMark.Edge.NEARER ? stretch.nearer() : stretch.farther();
-        return mark(flag, flag.startMetres(), place, edge, MarkingRules.PLACE_MARKS / 2);
+    private RightPlace right(Flag flag, LineEvent event, LineMap.Place nearer, LineMap.Place farther) {
+        double middle = (nearer.metres() + farther.metres()) / 2;
+        return edgeTimes(flag)
+                .edge(event.eventId(), middle)
+                .filter(edge -> isOf(edge, nearer, farther))
+                .map(edge -> new RightPlace(
+                        nearer, farther, List.of(edge.seconds(), edge.fromArrivalSeconds()), edge.lastSeconds()))
+                .orElse(new RightPlace(nearer, farther, List.of(), farther.seconds()));
     }
 
-    private PlaceMark within(Flag flag, double flagged, LineMap.Stretch stretch) {
-        double velocity = referenceFraction(flag);
-        double from = MarkingRules.metresThereAndBack(stretch.nearer().seconds(), velocity);
-        double to = MarkingRules.metresThereAndBack(stretch.farther().seconds(), velocity);
-        double share = to > from ? Math.max(0, Math.min(1, (flagged - from) / (to - from))) : 0;
-        LineMap.Place nearest = new LineMap.Place(
-                between(stretch.nearer().seconds(), stretch.farther().seconds(), share),
-                between(stretch.nearer().metres(), stretch.farther().metres(), share));
-        return mark(flag, flagged, nearest, PlaceMark.Edge.ONLY, MarkingRules.PLACE_MARKS);
+    /** Where a stretch shows as one, its only edge is that of its nearer end. */
+    private static boolean isOf(EdgeTimes.Edge edge, LineMap.Place nearer, LineMap.Place farther) {
+        return edge.metres() >= nearer.metres() - 1e-6
+                && (edge.metres() <= farther.metres() + 1e-6 || edge.seconds() >= nearer.seconds());
     }
 
-    private static double between(double from, double to, double share) {
-        return from + share * (to - from);
+    private EdgeTimes edgeTimes(Flag flag) {
+        Stimulus set = flag.stimulus().orElse(attempted);
+        boolean permitted = exercise.permitted().stimuli().contains(set);
+        return demand.edges(
+                flag.end(), permitted ? set : exercise.start().settings().stimulus());
     }
 
-    private boolean isInside(Flag flag, double flagged, LineMap.Stretch stretch) {
-        double velocity = referenceFraction(flag);
-        return flagged >= MarkingRules.metresThereAndBack(stretch.nearer().seconds(), velocity)
-                && flagged <= MarkingRules.metresThereAndBack(stretch.farther().seconds(), velocity);
+    private PlaceMark mark(
+            Flag flag, double flagged, LineEvent event, RightPlace right, PlaceMark.Edge edge, double outOf) {
+        OptionalDouble tolerance =
+                event.ruling().isPresent() ? event.ruling().get().toleranceMetres() : OptionalDouble.empty();
+        return mark(flag, flagged, right, edge, outOf, tolerance);
     }
 
-    private PlaceMark mark(Flag flag, double flagged, LineMap.Place place, PlaceMark.Edge edge, double outOf) {
-        double expected = MarkingRules.metresThereAndBack(place.seconds(), referenceFraction(flag));
-        double read = MarkingRules.metresThereAndBack(place.seconds(), flag.velocityFraction());
-        double tolerance = MarkingRules.toleranceMetres(exercise, referenceFraction(flag), expected);
-        double marks = outOf * MarkingRules.placeShare(Math.abs(flagged - expected), tolerance);
-        return new PlaceMark(edge, flagged, expected, read, place.metres(), tolerance, marks, outOf);
+    private PlaceMark mark(
+            Flag flag, double flagged, RightPlace right, PlaceMark.Edge edge, double outOf, OptionalDouble ruled) {
+        double set = flag.velocityFraction();
+        double reference = exercise.permitted().velocity().statedFraction().orElse(right.rightFraction(set));
+        Span span = right.right(reference);
+        double distance = (right.nearer().metres() + right.farther().metres()) / 2;
+        double tolerance = ruled.orElse(MarkingRules.toleranceMetres(exercise, reference, distance));
+        double readError = right.shown(set).distance(flagged);
+        double share = Math.max(
+                MarkingRules.placeShare(span.distance(flagged), tolerance),
+                MarkingRules.RIGHT_EDGE_SHARE * MarkingRules.placeShare(readError, tolerance));
+        double nearest =
+                Math.max(right.nearer().metres(), Math.min(right.farther().metres(), flagged));
+        return new PlaceMark(
+                edge,
+                flagged,
+                span.from(),
+                span.to(),
+                right.readMetres(set),
+                nearest,
+                MarkingRules.metresThereAndBack(right.lateSeconds(), reference),
+                readError,
+                reference,
+                tolerance,
+                outOf * share,
+                outOf);
     }
 
-    private double referenceFraction(Flag flag) {
-        return statedFraction().orElse(flag.velocityFraction());
+    /** Whether a flag lies on an event, on its echo, or within three tolerances of it. */
+    boolean reaches(Flag flag, LineEvent event) {
+        return demand.stretch(event.eventId(), flag.end())
+                .filter(stretch -> reaches(flag, event, stretch))
+                .isPresent();
     }
 
-    private OptionalDouble statedFraction() {
-        return exercise.permitted().velocity().statedFraction();
-    }
-
-    private static boolean near(PlaceMark place) {
-        return place.errorMetres() <= MarkingRules.NO_MATCH_TOLERANCES * place.toleranceMetres();
+    private boolean reaches(Flag flag, LineEvent event, LineMap.Stretch stretch) {
+        RightPlace near = right(flag, event, stretch.nearer(), stretch.nearer());
+        RightPlace far = right(flag, event, stretch.farther(), stretch.farther());
+        double set = flag.velocityFraction();
+        double tolerance = mark(flag, flag.startMetres(), event, far, PlaceMark.Edge.ONLY, 0)
+                .toleranceMetres();
+        Span shown = near.shown(set).with(far.shown(set).to());
+        double last = MarkingRules.metresThereAndBack(Math.max(near.lastSeconds(), far.lastSeconds()), set);
+        Span reach = shown.widened(MarkingRules.NO_MATCH_TOLERANCES * tolerance).with(last);
+        Span truth = new Span(stretch.nearer().metres(), stretch.farther().metres());
+        return span(flag).meets(reach) || span(flag).meets(truth.widened(tolerance));
     }
 
     /** Whether a flag lies at one of the places that are not events: the given end, or a joint of two types. */
     Optional<Double> shownAt(Flag flag, LineMap.Place place) {
-        PlaceMark mark = mark(flag, flag.startMetres(), place, PlaceMark.Edge.ONLY, 0);
-        return near(mark) ? Optional.of(mark.readMetres()) : Optional.empty();
+        PlaceMark mark = bare(flag, place);
+        return mark.isNear() ? Optional.of(mark.readMetres()) : Optional.empty();
     }
 
     /** Whether a flag lies within one tolerance of what comes back at a time; where the trace shows that, if so. */
     Optional<Double> shownWithinTolerance(Flag flag, double seconds) {
-        PlaceMark mark = mark(flag, flag.startMetres(), new LineMap.Place(seconds, 0), PlaceMark.Edge.ONLY, 0);
-        return mark.errorMetres() <= mark.toleranceMetres() ? Optional.of(mark.readMetres()) : Optional.empty();
+        PlaceMark mark = bare(flag, new LineMap.Place(seconds, flag.startMetres()));
+        return mark.readErrorMetres() <= mark.toleranceMetres() ? Optional.of(mark.readMetres()) : Optional.empty();
+    }
+
+    private PlaceMark bare(Flag flag, LineMap.Place place) {
+        return mark(flag, flag.startMetres(), RightPlace.at(place), PlaceMark.Edge.ONLY, 0, OptionalDouble.empty());
     }
 
     /** What is wrong with a place, if it is off by more than the tolerance. */
     List<Finding> remarks(Flag flag, List<PlaceMark> places) {
         List<Finding> remarks = new ArrayList<>();
         for (PlaceMark place : places) {
-            boolean offTruth = Math.abs(place.flaggedMetres() - place.trueMetres()) > place.toleranceMetres();
-            boolean readWell = Math.abs(place.flaggedMetres() - place.readMetres()) <= place.toleranceMetres();
-            boolean off = place.errorMetres() > place.toleranceMetres();
-            if (readWell && (off || (offTruth && statedFraction().isEmpty()))) {
-                remarks.add(new Finding.WrongPlaceByVelocity(
-                        place,
-                        flag.velocityFraction(),
-                        rightFraction(flag, place),
-                        statedFraction().isPresent()));
-            } else if (off) {
-                remarks.add(new Finding.WrongPlace(place));
+            if (place.errorMetres() <= place.toleranceMetres()) {
+                continue;
             }
+            boolean otherVelocity =
+                    Math.abs(flag.velocityFraction() / place.rightFraction() - 1) > MarkingRules.SAME_VELOCITY_SHARE;
+            boolean readWell = otherVelocity && place.readErrorMetres() <= place.toleranceMetres();
+            remarks.add(
+                    readWell
+                            ? new Finding.WrongPlaceByVelocity(
+                                    place, flag.velocityFraction(), place.rightFraction(), isStated())
+                            : new Finding.WrongPlace(place));
         }
         return remarks;
     }
 
-    private double rightFraction(Flag flag, PlaceMark place) {
-        return statedFraction().orElse(flag.velocityFraction() * place.trueMetres() / place.readMetres());
+    private boolean isStated() {
+        return exercise.permitted().velocity().statedFraction().isPresent();
     }
 
     static boolean isDamage(Flag flag) {

@@ -6,9 +6,16 @@ package cablewright.lessons.marking;
  *
  * @param edge which place of the event it is
  * @param flaggedMetres where the flag is [m]
- * @param expectedMetres where a perfect reader puts it: at the velocity that the brief states, or else at the one set [m]
- * @param readMetres where the trace shows it at the velocity that was set [m]
- * @param trueMetres where it is on the cable [m]
+ * @param fromMetres where the stretch begins in which the place is right: from the true place to where a perfect reader of
+ *     the noise-free trace puts it at the right velocity [m]
+ * @param toMetres where that stretch ends [m]
+ * @param readMetres where a perfect reader puts it at the velocity that was set [m]
+ * @param trueMetres where it is on the cable, the nearest to the flag [m]
+ * @param lateMetres by how much half-way up the edge lies farther than the true place, at the right velocity; negative where
+ *     it lies nearer [m]
+ * @param readErrorMetres how far the flag is from where the trace shows the edge at the velocity that was set [m]
+ * @param rightFraction velocity that the brief states, or else the one at which the trace shows the true place, over that of
+ *     light
  * @param toleranceMetres how near it must be to count in full [m]
  * @param marks marks earned, 0 to {@code outOf}
  * @param outOf marks that the place is worth
@@ -16,9 +23,13 @@ package cablewright.lessons.marking;
 public record PlaceMark(
         Edge edge,
         double flaggedMetres,
-        double expectedMetres,
+        double fromMetres,
+        double toMetres,
         double readMetres,
         double trueMetres,
+        double lateMetres,
+        double readErrorMetres,
+        double rightFraction,
         double toleranceMetres,
         double marks,
         double outOf) {
@@ -36,9 +47,36 @@ public record PlaceMark(
     /**
      * Returns how far off the flag is.
      *
-     * @return distance from where a perfect reader puts it [m]
+     * @return distance from the stretch in which the place is right [m]
      */
     public double errorMetres() {
-        return Math.abs(flaggedMetres - expectedMetres);
+        return Math.max(0, Math.max(fromMetres - flaggedMetres, flaggedMetres - toMetres));
+    }
+
+    /**
+     * Returns how far off the flag is, and to which side.
+     *
+     * @return positive where it is farther than the stretch in which the place is right, negative where nearer [m]
+     */
+    public double signedErrorMetres() {
+        return flaggedMetres < fromMetres ? -errorMetres() : errorMetres();
+    }
+
+    /**
+     * Returns by how far one would dig beside the true place.
+     *
+     * @return flag less true place [m]
+     */
+    public double digErrorMetres() {
+        return flaggedMetres - trueMetres;
+    }
+
+    /** Whether the edge on the trace was hit, whatever the velocity. */
+    boolean isThere() {
+        return Math.min(errorMetres(), readErrorMetres()) <= toleranceMetres;
+    }
+
+    boolean isNear() {
+        return Math.min(errorMetres(), readErrorMetres()) <= MarkingRules.NO_MATCH_TOLERANCES * toleranceMetres;
     }
 }

@@ -2,15 +2,20 @@
 package cablewright.lessons.marking;
 
 import cablewright.lessons.answerkey.AnswerKey;
+import cablewright.lessons.answerkey.LineEvent;
 import cablewright.lessons.answerkey.LineMap;
+import cablewright.lessons.answerkey.Requirement;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Flag;
+import cablewright.lessons.exercise.Verdict;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.explanation.visibility.VisibilityRules;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Says what a flag that stands for no event is: one on the given end, at a joint of two types, at a ghost, or at nothing. */
 final class StrayFlags {
@@ -26,22 +31,46 @@ final class StrayFlags {
         this.attempt = attempt;
     }
 
-    /** What such a flag is worth: nothing, or the cost of a needless dig. */
+    /** What such a flag is worth to the assignment: never more than standing for an event. */
     double worth(Flag flag) {
-        return PlaceJudge.isDamage(flag) && endShown(flag).isEmpty() ? -MarkingRules.DIG_COST_MARKS : 0;
+        if (endShown(flag).isPresent()) {
+            return 0;
+        }
+        return -(PlaceJudge.isDamage(flag) ? MarkingRules.DIG_COST_MARKS : MarkingRules.STRAY_COST_MARKS);
     }
 
-    Finding finding(Flag flag) {
+    Finding finding(Flag flag, Set<String> claimed) {
         Optional<Double> end = endShown(flag);
         if (end.isPresent()) {
             return new Finding.EndFlagged(flag, end.get());
+        }
+        Optional<LineEvent> beside = beside(flag, claimed);
+        if (beside.isPresent()) {
+            return beside(flag, beside.get(), claimed.contains(beside.get().eventId()));
         }
         Optional<Double> joint = jointShown(flag);
         if (joint.isPresent()) {
             return new Finding.JointFlagged(flag, joint.get(), dig(flag));
         }
-        Optional<Finding> ghost = ghost(flag);
-        return ghost.orElseGet(() -> new Finding.NothingThere(flag, dig(flag)));
+        return reReflection(flag).orElseGet(() -> new Finding.NothingThere(flag, strayCost(flag), dig(flag)));
+    }
+
+    /** Of several events that a flag reaches, one that shows; of those, one for which no flag stands. */
+    private Optional<LineEvent> beside(Flag flag, Set<String> claimed) {
+        return demand.events().stream()
+                .filter(event -> places.reaches(flag, event))
+                .min(Comparator.comparing((LineEvent event) -> event.standing() == Requirement.HIDDEN)
+                        .thenComparing(event -> claimed.contains(event.eventId())));
+    }
+
+    private static Finding beside(Flag flag, LineEvent event, boolean taken) {
+        boolean hidden = event.standing() == Requirement.HIDDEN;
+        boolean dig = hidden && PlaceJudge.isDamage(flag) && event.truth() == Verdict.BELONGS;
+        double cost = !dig && (taken || hidden) ? -MarkingRules.STRAY_COST_MARKS : 0;
+        List<Finding> children = dig
+                ? List.of(new Finding.NeedlessDig(flag, Optional.of(event), -MarkingRules.DIG_COST_MARKS))
+                : List.of();
+        return new Finding.Beside(flag, event, taken, cost, children);
     }
 
     private Optional<Double> endShown(Flag flag) {
@@ -58,7 +87,7 @@ final class StrayFlags {
                 .findFirst();
     }
 
-    private Optional<Finding> ghost(Flag flag) {
+    private Optional<Finding> reReflection(Flag flag) {
         double noise = demand.exercise()
                 .instrument()
                 .noiseVoltsAfter(attempt.settings().averages());
@@ -66,11 +95,24 @@ final class StrayFlags {
         for (Ghost ghost : known.above(VisibilityRules.MARGINAL_OVER_NOISE * noise)) {
             Optional<Double> shown = places.shownWithinTolerance(flag, ghost.seconds());
             if (shown.isPresent()) {
-                return Optional.of(new Finding.GhostTakenForEvent(
-                        flag, ghost.path(), shown.get(), ghost.heightVolts(), dig(flag)));
+                return Optional.of(finding(flag, ghost, shown.get()));
             }
         }
         return Optional.empty();
+    }
+
+    private Finding finding(Flag flag, Ghost ghost, double shownMetres) {
+        if (ghost.branch().isPresent()) {
+            Ghost.BranchEnd end = ghost.branch().get();
+            return new Finding.BranchFlagged(
+                    flag, end.tapId(), end.alongMetres(), shownMetres, ghost.heightVolts(), dig(flag));
+        }
+        return new Finding.GhostTakenForEvent(
+                flag, ghost.path(), shownMetres, ghost.heightVolts(), strayCost(flag), dig(flag));
+    }
+
+    private static double strayCost(Flag flag) {
+        return PlaceJudge.isDamage(flag) ? 0 : -MarkingRules.STRAY_COST_MARKS;
     }
 
     private static List<Finding> dig(Flag flag) {

@@ -4,7 +4,6 @@ package cablewright.lessons.content;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.AttemptSheet;
@@ -59,15 +58,16 @@ class GoldenAttemptsTest {
         "4, lamp-house-feeder, 30, 40, 0, 0, 0",
         // Three good joints to be dug up: 3 (4 - 5), never below zero.
         "5, antenna-mast, 0, 30, 3, 0, 0",
-        // Read well at a velocity that nobody gave.
-        "6, ferry-gate, 20, 20, 0, 0, 0",
+        // The right edges at a wrong velocity, which nobody gave: half of the places' marks, 2 (2 + 3 + 3).
+        "6, ferry-gate, 16, 20, 0, 0, 0",
         // Only the nearer edge of the soaked length: 2 + 3 + 3.
         "7, slipway-cable, 18, 20, 0, 0, 0",
         "8, slipway-cable, 20, 20, 0, 0, 0",
-        // One flag for two things is worth most as the box, 0.9 m off at 0.38 m: 4 (3 - 0.9/0.38)/2 + 3 + 3.
-        "9, greenhouse-sensor, 7.263158, 20, 0, 0, 1",
-        // The right prediction for the right reason, and a hole in the dock: 10 - 5.
-        "10, reel-on-the-dock, 5, 10, 1, 0, 0",
+        // One flag for two things that the pulse shows as one is right for the box, as that edge reads; the other is
+        // missed.
+        "9, greenhouse-sensor, 10, 20, 0, 0, 1",
+        // The right prediction for the right reason, and a guess where nobody sees that the core is off centre: 10 - 3.
+        "10, reel-on-the-dock, 7, 10, 0, 0, 0",
         "11, reel-on-the-dock, 10, 10, 0, 0, 0"
     })
     void marksAreThoseWorkedOutByHand(
@@ -90,10 +90,10 @@ class GoldenAttemptsTest {
                 sheet().attempts().stream().map(GoldenAttemptsTest::mark).toList();
         LessonMarks all = LessonMarks.of(LESSON, sheets, MARKER);
 
-        assertEquals(12 + 9 + 30 + 0 + 20 + 20 + 7.263158 + 10, all.marks(), 1e-5);
+        assertEquals(12 + 9 + 30 + 0 + 16 + 20 + 10 + 10, all.marks(), 1e-5);
         assertEquals(20 + 20 + 40 + 30 + 20 + 20 + 20 + 10, all.maximum());
         assertEquals(8, all.sheets().size());
-        assertTrue(all.passed(), "60 of 100 are needed");
+        assertFalse(all.passed(), "60 of 100 are needed, and these are 59.4");
         LessonMarks one = LessonMarks.of(LESSON, sheets.subList(0, 1), MARKER);
         assertEquals(180, one.maximum());
         assertFalse(one.passed());

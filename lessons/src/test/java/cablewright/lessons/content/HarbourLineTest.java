@@ -126,7 +126,8 @@ class HarbourLineTest {
                     flag.endMetres(),
                     flag.kind(),
                     other,
-                    flag.velocityFraction()));
+                    flag.velocityFraction(),
+                    flag.stimulus()));
         }
         MarkSheet sheet = MARKER.mark(exercise, new Attempt(exercise.id(), "Contrary", turned, keyed.settings()));
 

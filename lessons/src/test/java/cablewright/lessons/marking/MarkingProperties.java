@@ -82,6 +82,9 @@ class MarkingProperties {
         if (finding instanceof Finding.GhostTakenForEvent ghost) {
             return List.of(ghost.flag().letter());
         }
+        if (finding instanceof Finding.Beside beside) {
+            return List.of(beside.flag().letter());
+        }
         return finding instanceof Finding.EndFlagged end ? List.of(end.flag().letter()) : List.of();
     }
 

@@ -9,6 +9,9 @@ package cablewright.simulator.explanation;
  * @param trueMetres where the place is on the cable, from the cable's near end [m]
  * @param shownMetres where the trace shows it, at the set velocity, from the end tested [m]
  * @param thereAndBackSeconds time of the wave from port to place and back [s]
+ * @param halfWaySeconds when the trace of the whole cable passes half-way up or down the edge of the first lobe, from the last
+ *     turn of the trace before it, counted like the time there and back: where a perfect reader puts the place [s]
+ * @param halfWayFromArrivalSeconds the same from the level at which the wave from the place is back [s]
  * @param firstVolts top of the first lobe of the difference, with its sign, for an outgoing wave of 1 V [V]
  * @param firstTopMetres where that top lies on the trace's axis [m]
  * @param secondVolts top of what follows with the other sign, with its sign [V]; 0 where nothing does
@@ -22,6 +25,8 @@ public record EventEcho(
         double trueMetres,
         double shownMetres,
         double thereAndBackSeconds,
+        double halfWaySeconds,
+        double halfWayFromArrivalSeconds,
         double firstVolts,
         double firstTopMetres,
         double secondVolts,

@@ -6,11 +6,13 @@ import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.compile.CableProfile;
 import cablewright.simulator.explanation.visibility.EventWindows;
+import cablewright.simulator.explanation.visibility.FartherEdge;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.solve.PropagationCache;
+import cablewright.simulator.wave.Waveform;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -66,8 +68,7 @@ public final class EventEchoes {
      * Works out what an event does.
      *
      * @param eventId the event's name
-     * @return its echo at each place of it, nearest to the tested end first; left out is a place beyond the record, and a
-     *     farther edge that only the tail of the nearer one covers
+     * @return its echo at each place of it, nearest to the tested end first; left out is a place beyond the record
      */
     public List<EventEcho> of(String eventId) {
         Optional<Event> event = tested.event(eventId);
@@ -92,7 +93,7 @@ public final class EventEchoes {
         events.add(seen);
         Cable changed = bare.withEvents(events);
         Trace with = traceOf(changed);
-        return new Would(with, echoes(seen, CableProfile.of(changed), with, traceOf(bare)));
+        return new Would(with, echoes(seen, changed, with, traceOf(bare)));
     }
 
     /**
@@ -109,21 +110,22 @@ public final class EventEchoes {
     }
 
     private List<EventEcho> differences(Event event, Trace without) {
-        return echoes(event, CableProfile.of(tested), trace, without);
+        return echoes(event, tested, trace, without);
     }
 
-    private List<EventEcho> echoes(Event event, CableProfile profile, Trace with, Trace without) {
+    private List<EventEcho> echoes(Event event, Cable on, Trace with, Trace without) {
         List<EventEcho> echoes = new ArrayList<>();
+        CableProfile profile = CableProfile.of(on);
         for (EventWindows.Window window : new EventWindows(profile, measurement.instrument(), settings).of(event)) {
             double early = echoes.isEmpty() ? EARLY_SHARE * window.arrivalSeconds() : 0;
             double begins = window.arrivalSeconds()
                     - Math.max(early, settings.stimulus().shortestEdgeSeconds());
             int from = (int) Math.max(0, Math.floor(begins / with.sampleSeconds()));
             int to = (int) Math.min(with.count() - 1.0, Math.ceil(window.endSeconds() / with.sampleSeconds()));
-            Difference difference = new Difference(with, without, from, to).toItsTop();
-            if (!echoes.isEmpty()) {
-                difference = difference.behind(echoes.get(echoes.size() - 1).firstVolts());
-            }
+            Trace base = echoes.isEmpty()
+                    ? without
+                    : FartherEdge.takenFrom(on, event.id()).map(this::traceOf).orElse(without);
+            Difference difference = new Difference(with, base, from, to).toItsTop();
             if (difference.from() < difference.to()) {
                 echoes.add(echo(event, window, difference));
             }
@@ -140,6 +142,11 @@ public final class EventEchoes {
                 metres,
                 settings.metresThereAndBack(window.arrivalSeconds()),
                 window.arrivalSeconds(),
+                halfWaySeconds(
+                        difference,
+                        difference.from - 2 * samples(settings.stimulus().settledSeconds()),
+                        first),
+                halfWaySeconds(difference, difference.from, first),
                 difference.volts(first),
                 difference.metres(first),
                 second < 0 ? 0 : difference.volts(second),
@@ -147,6 +154,19 @@ public final class EventEchoes {
                 difference.volts(difference.to),
                 difference.metres(difference.firstOver(SHOWS_FROM_SHARE)),
                 difference.metres(difference.lastOver(SHOWS_FROM_SHARE)));
+    }
+
+    private int samples(double seconds) {
+        return (int) Math.ceil(seconds / trace.sampleSeconds());
+    }
+
+    /** On the whole trace, or on what the event adds to it where the whole trace has no edge of its own there. */
+    private double halfWaySeconds(Difference difference, int from, int top) {
+        EdgeReader reader = new EdgeReader(settings.stimulus().settledSeconds());
+        double sign = Math.signum(difference.volts(top));
+        return reader.halfWaySeconds(difference.with, from, top, sign)
+                .orElseGet(() -> reader.halfWaySeconds(difference.asTrace(), from, top, sign)
+                        .orElse(difference.with.seconds(difference.from)));
     }
 
     /** The difference of two traces of the same settings between two samples. */
@@ -160,6 +180,21 @@ public final class EventEchoes {
             return with.metres(index);
         }
 
+        Trace asTrace() {
+            double[] volts = new double[with.count()];
+            for (int i = 0; i < volts.length; i++) {
+                volts[i] = volts(i);
+            }
+            Waveform waveform = new Waveform(with.sampleSeconds(), volts);
+            return new Trace(
+                    with.settings(),
+                    waveform,
+                    with.zeroSeconds(),
+                    with.noiseVolts(),
+                    with.clipVolts(),
+                    with.stepVolts());
+        }
+
         /** What still grows at the end of the window is followed to its top. */
         Difference toItsTop() {
             int last = to;
@@ -167,15 +202,6 @@ public final class EventEchoes {
                 last++;
             }
             return new Difference(with, without, from, last);
-        }
-
-        /** Where the echo of the nearer edge still dies away, that of the farther, which turns the other way, begins behind. */
-        Difference behind(double nearerVolts) {
-            int start = from;
-            while (start < to && volts(start) * nearerVolts > 0) {
-                start++;
-            }
-            return new Difference(with, without, start, to);
         }
 
         private double largest() {

@@ -73,6 +73,40 @@ public final class FullEcho {
         return largest(open, closed, arrival);
     }
 
+    /**
+     * Returns by how much loss on the way makes every edge from a place late.
+     *
+     * @param cable the cable as it lies
+     * @param end the end tested
+     * @param metres the place, from the near end [m]
+     * @return time from the wave's front to half-way up the edge that an open there would show [s]; empty where a full open
+     *     or short lies before the place, or where the place is beyond the range
+     */
+    public OptionalDouble lateSeconds(Cable cable, LineEnd end, double metres) {
+        Cable tested = cable.seenFrom(end);
+        double place = end == LineEnd.NEAR ? metres : Math.max(0, cable.lengthMetres() - metres);
+        List<Event> before = new ArrayList<>();
+        for (Event event : tested.events()) {
+            boolean full = event.kind() == EventKind.OPEN || event.kind() == EventKind.SHORT;
+            if (full && event.startMetres() < place) {
+                return OptionalDouble.empty();
+            }
+            if (event.endMetres() < place) {
+                before.add(event);
+            }
+        }
+        Trace open = trace(tested, before, new BrokenConductor(PROBE, place, OptionalDouble.empty()));
+        double arrival = 2 * CableProfile.of(tested.withEvents(before)).secondsTo(place);
+        int from = open.indexNear(settings.metresThereAndBack(arrival));
+        double pulse = settings.stimulus().settledSeconds();
+        int top = from;
+        for (int i = from; i < open.count() && open.seconds(i) <= arrival + 2 * pulse; i++) {
+            top = open.volts(i) > open.volts(top) ? i : top;
+        }
+        OptionalDouble read = new EdgeReader(pulse).halfWaySeconds(open, from, top, 1);
+        return read.isPresent() ? OptionalDouble.of(read.getAsDouble() - arrival) : read;
+    }
+
     private Trace trace(Cable tested, List<Event> before, Event probe) {
         List<Event> all = new ArrayList<>(before);
         all.add(probe);

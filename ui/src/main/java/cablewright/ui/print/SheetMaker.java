@@ -253,7 +253,7 @@ public final class SheetMaker {
             return say(
                     "shows.demanded",
                     height,
-                    sights.looks(event.kind(), event.best().expectedVolts()),
+                    sights.looks(event.best().expectedVolts()),
                     words.stimulus(event.best().settings().stimulus()));
         }
         String why = sights.whyNotClear(event).orElse("");

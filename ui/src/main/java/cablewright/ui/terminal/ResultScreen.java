@@ -44,8 +44,7 @@ final class ResultScreen {
             out.append(texts.say("result.hints", FindingWords.marks(sheet.hintCostMarks())));
         }
         out.append("\n");
-        boolean step = sheet.attempt().settings().stimulus().isStep();
-        new FindingWords(words, exercise, reasons, step).tell(sheet).forEach(finding -> out.append(finding(finding)));
+        new FindingWords(words, exercise, reasons).tell(sheet).forEach(finding -> out.append(finding(finding)));
         return out.toString();
     }
 

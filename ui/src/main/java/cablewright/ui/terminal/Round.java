@@ -93,7 +93,14 @@ final class Round {
                 ? OptionalDouble.of(flag.endMetres().getAsDouble() * ratio)
                 : flag.endMetres();
         return new Flag(
-                flag.letter(), flag.end(), flag.startMetres() * ratio, stop, flag.kind(), flag.verdict(), velocity);
+                flag.letter(),
+                flag.end(),
+                flag.startMetres() * ratio,
+                stop,
+                flag.kind(),
+                flag.verdict(),
+                velocity,
+                flag.stimulus());
     }
 
     List<Flag> flags() {
@@ -111,7 +118,8 @@ final class Round {
                 set.endMetres(),
                 set.kind(),
                 set.verdict(),
-                settings.velocityFraction());
+                settings.velocityFraction(),
+                Optional.of(settings.stimulus()));
         flags.add(flag);
         flags.sort(Comparator.comparingInt((Flag f) -> f.letter().length()).thenComparing(Flag::letter));
         return flag;

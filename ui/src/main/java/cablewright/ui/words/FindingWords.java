@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.words;
 
+import cablewright.lessons.answerkey.BestView;
 import cablewright.lessons.answerkey.LineEvent;
 import cablewright.lessons.answerkey.Requirement;
 import cablewright.lessons.exercise.Choice;
+import cablewright.lessons.exercise.EventRuling;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Prediction;
@@ -44,7 +46,7 @@ public final class FindingWords implements FindingVisitor<FindingText> {
      * @param exercise the exercise
      */
     public FindingWords(Words words, Exercise exercise) {
-        this(words, exercise, List.of(), false);
+        this(words, exercise, List.of());
     }
 
     /**
@@ -53,16 +55,15 @@ public final class FindingWords implements FindingVisitor<FindingText> {
      * @param words the words
      * @param exercise the exercise
      * @param reasons the reasons of findings
-     * @param step whether the outgoing wave was a step
      */
-    public FindingWords(Words words, Exercise exercise, List<FindingReasons> reasons, boolean step) {
+    public FindingWords(Words words, Exercise exercise, List<FindingReasons> reasons) {
         this.words = words;
         this.exercise = exercise;
         this.sights = new VisibilityWords(words, exercise.cable());
-        ReasonWords told = new ReasonWords(words, sights, step);
+        ReasonWords told = new ReasonWords(words, sights);
         this.reasons = reasons.stream()
                 .collect(Collectors.toMap(FindingReasons::finding, told::tell, (first, second) -> first));
-        this.remarks = new RemarkWords(words, sights, !reasons.isEmpty());
+        this.remarks = new RemarkWords(words, sights);
     }
 
     /**
@@ -91,7 +92,9 @@ public final class FindingWords implements FindingVisitor<FindingText> {
 
     private String outOf(double marks, LineEvent event) {
         boolean worthNothing = event.standing() == Requirement.HIDDEN;
-        return worthNothing ? "" : say("marks.of", marks(marks), marks(MarkingRules.EVENT_MARKS));
+        return worthNothing
+                ? ""
+                : say("marks.of", marks(marks), marks(event.marks().total()));
     }
 
     private String title(Flag flag) {
@@ -117,14 +120,13 @@ public final class FindingWords implements FindingVisitor<FindingText> {
     @Override
     public FindingText matched(Finding.Matched finding) {
         List<String> why = new ArrayList<>();
-        boolean kindIsRight = finding.kindMarks() >= MarkingRules.KIND_MARKS
-                || finding.flag().kind() == finding.event().kind();
+        boolean kindIsRight = finding.children().stream().noneMatch(Finding.WrongKind.class::isInstance);
         remarks(finding, child -> child instanceof Finding.WrongKind, why);
         finding.places().stream().filter(place -> !isTold(place, finding)).forEach(place -> why.add(place(place)));
         why.add(record(finding.event()));
         List<String> told = reasons.getOrDefault(finding, List.of());
         if (kindIsRight && told.isEmpty()) {
-            why.add(say("why.sendsBack", height(finding.event()), looks(finding.event())));
+            why.add(best("why.atBest", finding.event()));
         }
         why.addAll(told);
         remarks(finding, child -> !(child instanceof Finding.WrongKind), why);
@@ -145,7 +147,7 @@ public final class FindingWords implements FindingVisitor<FindingText> {
         if (finding.event().standing() == Requirement.HIDDEN) {
             return dig ? Outcome.WRONG : Outcome.TOLD;
         }
-        if (finding.marks() >= MarkingRules.EVENT_MARKS - 1e-9 && !dig) {
+        if (finding.marks() >= finding.event().marks().total() - 1e-9 && !dig) {
             return Outcome.RIGHT;
         }
         return finding.marks() > 0 && !dig ? Outcome.PARTLY : Outcome.WRONG;
@@ -168,28 +170,42 @@ public final class FindingWords implements FindingVisitor<FindingText> {
     }
 
     private String record(LineEvent event) {
+        String ruled = event.ruling()
+                .flatMap(EventRuling::verdict)
+                .map(verdict -> say("why.ruled", words.verdict(verdict)))
+                .orElse("");
         if (event.kind().nature() != Nature.HARDWARE) {
-            return "";
+            return ruled;
         }
-        return say(exercise.record().shows(event.eventId()) ? "why.inRecord" : "why.notInRecord");
+        return joined(
+                List.of(say(exercise.record().shows(event.eventId()) ? "why.inRecord" : "why.notInRecord"), ruled));
     }
 
-    private String height(LineEvent event) {
-        return words.quantities().percent(event.best().expectedVolts());
-    }
-
-    private String looks(LineEvent event) {
-        return sights.looks(event.kind(), event.best().expectedVolts());
+    /** How an event shows where it shows best, with the setting. */
+    private String best(String key, LineEvent event) {
+        BestView best = event.best();
+        return say(
+                key,
+                sights.unsigned(best.contrastVolts()),
+                words.stimulus(best.settings().stimulus()),
+                words.end(best.end()));
     }
 
     private FindingText aboutFlag(Flag flag, List<Finding> children, String why) {
+        return aboutFlag(flag, children, 0, why);
+    }
+
+    private FindingText aboutFlag(Flag flag, List<Finding> children, double own, String why) {
         boolean dig = children.stream().anyMatch(child -> child instanceof Finding.NeedlessDig);
         List<String> all = new ArrayList<>(List.of(why));
+        if (own < 0) {
+            all.add(say("why.strayCost", Math.abs(own)));
+        }
         children.forEach(child -> all.add(child.accept(remarks)));
-        double cost = children.stream().mapToDouble(Finding::marks).sum();
+        double cost = own + children.stream().mapToDouble(Finding::marks).sum();
         return new FindingText(
                 Optional.of(flag.letter()),
-                dig ? Outcome.WRONG : Outcome.TOLD,
+                dig || own < 0 ? Outcome.WRONG : Outcome.TOLD,
                 title(flag),
                 cost == 0 ? "" : marks(cost),
                 joined(all));
@@ -211,12 +227,37 @@ public final class FindingWords implements FindingVisitor<FindingText> {
         String shown = words.quantities().length(finding.shownMetres());
         String height = sights.unsigned(finding.heightVolts());
         String direction = say(finding.heightVolts() < 0 ? "word.down" : "word.up");
-        return aboutFlag(finding.flag(), finding.children(), say("why.ghost", path, shown, direction, height));
+        return aboutFlag(
+                finding.flag(), finding.children(), finding.marks(), say("why.ghost", path, shown, direction, height));
     }
 
     @Override
     public FindingText nothingThere(Finding.NothingThere finding) {
-        return aboutFlag(finding.flag(), finding.children(), say("why.nothing"));
+        return aboutFlag(finding.flag(), finding.children(), finding.marks(), say("why.nothing"));
+    }
+
+    @Override
+    public FindingText beside(Finding.Beside finding) {
+        String key = finding.event().standing() == Requirement.HIDDEN
+                ? "why.beside.hidden"
+                : finding.taken() ? "why.beside.taken" : "why.beside.tooFar";
+        return aboutFlag(
+                finding.flag(),
+                finding.children(),
+                finding.marks(),
+                say(key, sights.name(finding.event().eventId())));
+    }
+
+    @Override
+    public FindingText branchFlagged(Finding.BranchFlagged finding) {
+        return aboutFlag(
+                finding.flag(),
+                finding.children(),
+                say(
+                        "why.branchEnd",
+                        sights.branch(finding.tapId()),
+                        words.quantities().length(finding.alongMetres()),
+                        words.quantities().length(finding.shownMetres())));
     }
 
     @Override
@@ -240,11 +281,7 @@ public final class FindingWords implements FindingVisitor<FindingText> {
         LineEvent event = finding.event();
         boolean lost = event.standing() == Requirement.DEMANDED;
         List<String> told = reasons.getOrDefault(finding, List.of());
-        String stimulus = words.stimulus(event.best().settings().stimulus());
-        String seen = told.isEmpty()
-                ? say("why.seenWith", height(event), looks(event), stimulus)
-                : joined(told) + " "
-                        + say("why.bestWith", stimulus, words.end(event.best().end()));
+        String seen = joined(List.of(joined(told), best("why.atBest", event)));
         return new FindingText(
                 Optional.empty(),
                 lost ? Outcome.WRONG : Outcome.TOLD,

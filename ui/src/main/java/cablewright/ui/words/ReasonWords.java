@@ -1,37 +1,33 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.words;
 
-import cablewright.lessons.feedback.EchoFacts;
+import cablewright.lessons.feedback.Claim;
 import cablewright.lessons.feedback.FindingReasons;
 import cablewright.lessons.feedback.KindComparison;
-import cablewright.lessons.feedback.PlaceReason;
-import cablewright.lessons.marking.Finding;
-import cablewright.simulator.explanation.EventEcho;
-import cablewright.simulator.explanation.visibility.Visibility;
+import cablewright.lessons.marking.PlaceMark;
+import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.instrument.Settings;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * Explains a finding, from the trace that the trainee had before the eyes. Every number and every word for a
- * direction is taken from the facts of this cable.
- */
-public final class ReasonWords {
+/** Turns the claims behind a finding into sentences. Every number and every direction is taken from its claim. */
+public final class ReasonWords implements Claim.Visitor<List<String>> {
+
+    /** Lateness under this is not told [m]. */
+    private static final double LEAST_LATE_METRES = 0.05;
 
     private final Words words;
     private final VisibilityWords sights;
-    private final boolean step;
 
     /**
-     * Writes reasons.
+     * Makes it.
      *
      * @param words the words
-     * @param sights explains why events cannot be seen
-     * @param step whether the outgoing wave was a step
+     * @param sights says why events can't be seen
      */
-    public ReasonWords(Words words, VisibilityWords sights, boolean step) {
+    public ReasonWords(Words words, VisibilityWords sights) {
         this.words = words;
         this.sights = sights;
-        this.step = step;
     }
 
     private String say(String key, Object... arguments) {
@@ -42,124 +38,131 @@ public final class ReasonWords {
         return words.quantities().length(metres);
     }
 
+    private String direction(double volts) {
+        return say(volts < 0 ? "word.down" : "word.up");
+    }
+
+    private String setting(Settings settings, LineEnd end) {
+        return say("word.setting", words.stimulus(settings.stimulus()), words.end(end));
+    }
+
     /**
-     * Writes the reasons.
+     * Says the claims of a finding.
      *
-     * @param reasons the facts
-     * @return sentences, none where the finding is about no event
+     * @param reasons the finding and its claims
+     * @return sentences, none where it has no claims
      */
     public List<String> tell(FindingReasons reasons) {
         List<String> said = new ArrayList<>();
-        boolean isEvent = reasons.finding() instanceof Finding.Matched
-                || reasons.finding() instanceof Finding.Missed
-                || reasons.finding() instanceof Finding.HiddenEvent;
-        if (!isEvent) {
-            return said;
+        reasons.claims().forEach(claim -> said.addAll(claim.accept(this)));
+        return said;
+    }
+
+    @Override
+    public List<String> traceGoes(Claim.TraceGoes claim) {
+        String key = claim.secondVolts().isPresent() ? "claim.goes.two" : "claim.goes.one";
+        return List.of(say(
+                claim.stays() ? "claim.goes.stays" : key,
+                length(claim.shownMetres()),
+                direction(claim.firstVolts()),
+                sights.unsigned(claim.firstVolts()),
+                direction(-claim.firstVolts()),
+                sights.unsigned(claim.secondVolts().orElse(0)),
+                setting(claim.settings(), claim.end())));
+    }
+
+    @Override
+    public List<String> lineIs(Claim.LineIs claim) {
+        return List.of(say("effect." + Words.word(claim.effect())));
+    }
+
+    @Override
+    public List<String> waveIsBack(Claim.WaveIsBack claim) {
+        return List.of(say(
+                "why.delay",
+                words.quantities().time(claim.seconds()),
+                Quantities.number(claim.velocityFraction(), 3),
+                length(claim.shownMetres())));
+    }
+
+    @Override
+    public List<String> traceReads(Claim.TraceReads claim) {
+        return List.of(say(
+                "why.seen",
+                length(claim.metres()),
+                words.quantities().percent(claim.seenVolts()),
+                words.quantities().percent(claim.withoutNoiseVolts())));
+    }
+
+    @Override
+    public List<String> notClear(Claim.NotClear claim) {
+        String why = sights.reason(claim.reason(), claim.contrastVolts(), claim.noiseVolts(), claim.otherId());
+        return List.of(say("why.atYourSettings", setting(claim.settings(), claim.end()), lower(why)));
+    }
+
+    private static String lower(String sentence) {
+        return sentence.startsWith("It ") || sentence.startsWith("The ") || sentence.startsWith("What ")
+                ? Character.toLowerCase(sentence.charAt(0)) + sentence.substring(1)
+                : sentence;
+    }
+
+    @Override
+    public List<String> beyondRange(Claim.BeyondRange claim) {
+        return List.of(say("why.notInRange"));
+    }
+
+    @Override
+    public List<String> otherWay(Claim.OtherWay claim) {
+        return List.of(say(
+                "claim.otherWay",
+                RemarkWords.upper(words.aKind(claim.kind())),
+                direction(claim.firstVolts()),
+                direction(-claim.firstVolts())));
+    }
+
+    @Override
+    public List<String> looksAlike(Claim.LooksAlike claim) {
+        return List.of(comparison("claim.looksAlike", claim.comparison(), claim.settings(), claim.end()));
+    }
+
+    @Override
+    public List<String> stillOff(Claim.StillOff claim) {
+        return List.of(comparison("claim.stillOff", claim.comparison(), claim.settings(), claim.end()));
+    }
+
+    private String comparison(String key, KindComparison comparison, Settings settings, LineEnd end) {
+        return say(
+                key,
+                RemarkWords.upper(words.aKind(comparison.nearest().kind())),
+                sights.unsigned(comparison.nearest().leftVolts()),
+                length(comparison.nearest().leftAtMetres()),
+                sights.unsigned(comparison.noiseVolts()),
+                setting(settings, end));
+    }
+
+    @Override
+    public List<String> placeShows(Claim.PlaceShows claim) {
+        PlaceMark place = claim.place();
+        List<String> said = new ArrayList<>();
+        said.add(say(
+                "claim.place",
+                length(place.trueMetres()),
+                say(claim.goesUp() ? "word.up" : "word.down"),
+                length(place.readMetres()),
+                length(Math.max(0, place.fromMetres() - place.toleranceMetres())),
+                length(place.toMetres() + place.toleranceMetres()),
+                setting(claim.settings(), claim.end())));
+        if (Math.abs(place.lateMetres()) >= LEAST_LATE_METRES) {
+            said.add(say(place.lateMetres() > 0 ? "claim.late" : "claim.early", length(Math.abs(place.lateMetres()))));
         }
-        if (reasons.echoes().isEmpty()) {
-            said.add(say("why.notInRange"));
-            return said;
-        }
-        List<EchoFacts> shown = reasons.echoes().stream()
-                .filter(fact -> fact.visibility() != Visibility.HIDDEN)
-                .toList();
-        shown.forEach(fact -> said.add(shape(fact.echo())));
-        if (shown.isEmpty()) {
-            hidden(reasons.echoes().get(0), said);
-        } else {
-            further(reasons, shown.get(0), said);
+        if (claim.byLoss()) {
+            said.add(say("claim.byLoss"));
         }
         return said;
     }
 
-    private void further(FindingReasons reasons, EchoFacts first, List<String> said) {
-        reasons.comparison().ifPresent(comparison -> said.add(comparison(comparison)));
-        reasons.places().forEach(place -> said.addAll(place(place)));
-        boolean missed = reasons.finding() instanceof Finding.Missed;
-        if (missed) {
-            said.add(seen(first));
-            hidden(first, said);
-        }
-        if (!missed && reasons.comparison().isEmpty() && reasons.places().isEmpty()) {
-            said.add(delay(first.echo(), reasons.velocityFraction()));
-        }
-    }
-
-    private void hidden(EchoFacts fact, List<String> said) {
-        sights.whyNotClear(fact).ifPresent(why -> said.add(say("why.atYourSettings", lower(why))));
-    }
-
-    private static String lower(String sentence) {
-        return sentence.startsWith("It ") ? "it" + sentence.substring(2) : sentence;
-    }
-
-    /** How the trace goes at one place. */
-    String shape(EventEcho echo) {
-        boolean down = echo.firstVolts() < 0;
-        String first = sights.unsigned(echo.firstVolts());
-        String place = length(echo.shownMetres());
-        if (step) {
-            String stays = echo.stays() ? "" : "Back";
-            return say("why.echo." + (down ? "stepDown" : "stepUp") + stays, place, first);
-        }
-        if (echo.swingsBack()) {
-            return say("why.echo." + (down ? "downUp" : "upDown"), place, first, sights.unsigned(echo.secondVolts()));
-        }
-        return say("why.echo." + (down ? "down" : "up"), place, first);
-    }
-
-    /** When the wave comes back. */
-    String delay(EventEcho echo, double velocityFraction) {
-        return say(
-                "why.delay",
-                words.quantities().time(echo.thereAndBackSeconds()),
-                Quantities.number(velocityFraction, 3),
-                length(echo.shownMetres()));
-    }
-
-    private String seen(EchoFacts fact) {
-        return say(
-                "why.seen",
-                words.quantities().percent(fact.seenVolts()),
-                words.quantities().percent(fact.withoutNoiseVolts()));
-    }
-
-    private String comparison(KindComparison comparison) {
-        String left = sights.unsigned(comparison.leftVolts());
-        String noise = sights.unsigned(comparison.noiseVolts());
-        if (!comparison.canBeTold()) {
-            return say("why.sameAs", words.aKind(comparison.flagged()), left, noise);
-        }
-        double first = comparison.echo().firstVolts();
-        return say(
-                comparison.otherWay() ? "why.otherWay" : "why.nearestOf",
-                RemarkWords.upper(words.aKind(comparison.flagged())),
-                say(first < 0 ? "word.down" : "word.up"),
-                sights.unsigned(first),
-                length(comparison.leftAtMetres()),
-                left,
-                noise);
-    }
-
-    private List<String> place(PlaceReason reason) {
-        String fraction = Quantities.number(reason.explainingFraction(), 3);
-        boolean possible = reason.explainingFraction() > 0 && reason.explainingFraction() < 1;
-        switch (reason.cause()) {
-            case VELOCITY:
-                return List.of();
-            case TOP_NOT_FRONT:
-                return List.of(say(
-                        "off.top",
-                        length(reason.topMetres()),
-                        length(reason.place().readMetres())));
-            default:
-                String key = reason.secondsOff() > 0 ? "off.reading.farther" : "off.reading.nearer";
-                String off = say(
-                        key,
-                        length(Math.abs(
-                                reason.place().flaggedMetres() - reason.place().readMetres())),
-                        words.quantities().time(Math.abs(reason.secondsOff())));
-                return possible ? List.of(off, say("off.velocity", fraction)) : List.of(off);
-        }
+    @Override
+    public List<String> atTop(Claim.AtTop claim) {
+        return List.of(say("off.top", length(claim.topMetres())));
     }
 }

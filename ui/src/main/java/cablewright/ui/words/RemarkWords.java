@@ -4,17 +4,15 @@ package cablewright.ui.words;
 import cablewright.lessons.answerkey.LineEvent;
 import cablewright.lessons.marking.Finding;
 import cablewright.lessons.marking.FindingVisitor;
+import cablewright.lessons.marking.PlaceMark;
 
 /** Writes the remarks under a flag's finding, each as one or two sentences. */
 final class RemarkWords implements FindingVisitor<String> {
 
     private final Words words;
     private final VisibilityWords sights;
-    private final boolean reasonsFollow;
 
-    /** With reasons at hand, a wrong kind is only named: how it looks follows from the facts, not from what is usual. */
-    RemarkWords(Words words, VisibilityWords sights, boolean reasonsFollow) {
-        this.reasonsFollow = reasonsFollow;
+    RemarkWords(Words words, VisibilityWords sights) {
         this.words = words;
         this.sights = sights;
     }
@@ -29,36 +27,31 @@ final class RemarkWords implements FindingVisitor<String> {
 
     @Override
     public String wrongPlace(Finding.WrongPlace finding) {
+        PlaceMark place = finding.place();
         return say(
-                "remark.wrongPlace",
-                length(finding.place().flaggedMetres()),
-                length(finding.place().expectedMetres()),
-                length(finding.place().toleranceMetres()));
+                place.flaggedMetres() > place.toMetres() ? "remark.tooFar" : "remark.tooNear",
+                length(place.flaggedMetres()),
+                length(place.errorMetres()),
+                length(place.toleranceMetres()));
     }
 
     @Override
     public String wrongPlaceByVelocity(Finding.WrongPlaceByVelocity finding) {
         String key = finding.stated() ? "remark.byStatedVelocity" : "remark.byVelocity";
+        double dig = finding.place().digErrorMetres();
         return say(
                 key,
                 Quantities.number(finding.setFraction(), 3),
-                length(finding.place().readMetres()),
+                length(finding.place().flaggedMetres()),
                 Quantities.number(finding.rightFraction(), 3),
-                length(finding.place().trueMetres()));
+                length(finding.place().trueMetres()),
+                length(Math.abs(dig)),
+                say(dig > 0 ? "word.beyond" : "word.before"));
     }
 
     @Override
     public String wrongKind(Finding.WrongKind finding) {
-        if (reasonsFollow) {
-            return say("remark.wrongKindBare", words.aKind(finding.truth()), words.aKind(finding.flagged()));
-        }
-        String key = finding.agreement() == 4 ? "remark.lookAlike" : "remark.wrongKind";
-        return say(
-                key,
-                words.aKind(finding.truth()),
-                sights.looks(finding.truth()),
-                upper(words.aKind(finding.flagged())),
-                sights.looks(finding.flagged()));
+        return say("remark.wrongKindBare", words.aKind(finding.truth()), words.aKind(finding.flagged()));
     }
 
     static String upper(String text) {
@@ -96,6 +89,16 @@ final class RemarkWords implements FindingVisitor<String> {
 
     @Override
     public String repeated(Finding.Repeated finding) {
+        return notARemark(finding);
+    }
+
+    @Override
+    public String beside(Finding.Beside finding) {
+        return notARemark(finding);
+    }
+
+    @Override
+    public String branchFlagged(Finding.BranchFlagged finding) {
         return notARemark(finding);
     }
 

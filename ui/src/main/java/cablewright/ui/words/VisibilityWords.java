@@ -3,15 +3,13 @@ package cablewright.ui.words;
 
 import cablewright.lessons.answerkey.BestView;
 import cablewright.lessons.answerkey.LineEvent;
-import cablewright.lessons.feedback.EchoFacts;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
-import cablewright.simulator.cable.EventKind;
-import cablewright.simulator.cable.Signature;
 import cablewright.simulator.explanation.visibility.EventVisibility;
 import cablewright.simulator.explanation.visibility.HiddenReason;
 import cablewright.simulator.explanation.visibility.PlaceVisibility;
 import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
+import cablewright.simulator.explanation.visibility.VisibilityRules;
 import java.util.Optional;
 import java.util.stream.Stream;
 
@@ -39,29 +37,13 @@ public final class VisibilityWords {
     }
 
     /**
-     * Describes how a kind usually looks.
+     * Says which way the trace first goes.
      *
-     * @param kind the kind
-     * @return such as "down first, then back"
+     * @param height the first lobe, with its sign
+     * @return such as "up first"
      */
-    public String looks(EventKind kind) {
-        return looks(kind.signature().firstEdge(), kind.signature().recovery());
-    }
-
-    /**
-     * Describes how an event looks, by the sign that it has here.
-     *
-     * @param kind its kind
-     * @param height its height on the trace, with its sign
-     * @return such as "up first, then back"
-     */
-    public String looks(EventKind kind, double height) {
-        Signature.FirstEdge edge = height < 0 ? Signature.FirstEdge.DOWN : Signature.FirstEdge.UP;
-        return looks(edge, kind.signature().recovery());
-    }
-
-    private String looks(Signature.FirstEdge edge, Signature.Recovery recovery) {
-        return say("looks." + Words.word(edge) + "." + Words.word(recovery));
+    public String looks(double height) {
+        return say(height < 0 ? "looks.down" : "looks.up");
     }
 
     /**
@@ -96,22 +78,17 @@ public final class VisibilityWords {
         return place.reason().map(reason -> reason(reason, place.contrastVolts(), sight.noiseVolts(), place.otherId()));
     }
 
-    /**
-     * Explains why one place of an event could not be seen well on a trainee's trace.
-     *
-     * @param fact the facts of the place
-     * @return a sentence with numbers; empty where it is clear
-     */
-    public Optional<String> whyNotClear(EchoFacts fact) {
-        return fact.reason().map(reason -> reason(reason, fact.contrastVolts(), fact.noiseVolts(), fact.otherId()));
-    }
-
-    private String reason(HiddenReason reason, double contrast, double noise, Optional<String> other) {
+    /** Why an event is not clear, with how many times the noise it stands above it. */
+    String reason(HiddenReason reason, double contrast, double noise, Optional<String> other) {
+        boolean unnamed = reason == HiddenReason.OVERSHADOWED && other.isEmpty();
+        double times = noise > 0 ? Math.floor(10 * contrast / noise) / 10 : 0;
         return say(
-                "reason." + Words.word(reason),
+                "reason." + Words.word(reason) + (unnamed ? ".unnamed" : ""),
                 unsigned(contrast),
                 unsigned(noise),
-                other.map(this::name).orElse(""));
+                other.map(this::name).orElse(""),
+                Quantities.number(times, 1),
+                Quantities.significant(VisibilityRules.CLEAR_OVER_NOISE));
     }
 
     /**

@@ -11,8 +11,8 @@ import cablewright.lessons.marking.PlaceMark;
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
-import cablewright.simulator.cable.Signature;
 import cablewright.simulator.crosssection.WaterDistribution;
+import cablewright.simulator.explanation.LineEffect;
 import cablewright.simulator.explanation.visibility.HiddenReason;
 import cablewright.simulator.explanation.visibility.Visibility;
 import cablewright.ui.desktop.bench.BenchView;
@@ -52,11 +52,9 @@ class BundlesTest {
         assertFamily(words, "end.", names(LineEnd.values()));
         assertFamily(words, "recordedEnd.", names(RecordedEnd.Kind.values()));
         assertFamily(words, "picture.", names(WaterDistribution.values()));
-        assertFamily(words, "reason.", names(HiddenReason.values()));
+        assertFamily(words, "reason.", Stream.concat(names(HiddenReason.values()), Stream.of("overshadowed.unnamed")));
         assertFamily(words, "place.", names(PlaceMark.Edge.values()).flatMap(edge -> Stream.of(edge, edge + ".exact")));
-        assertFamily(
-                words, "looks.", names(Signature.FirstEdge.values()).flatMap(edge -> names(Signature.Recovery.values())
-                        .map(after -> edge + "." + after)));
+        assertFamily(words, "effect.", names(LineEffect.values()));
         Texts desktop = new Texts("cablewright.ui.desktop.shell.desktop", Locale.ROOT);
         assertFamily(desktop, "visibility.", names(Visibility.values()));
         assertFamily(

@@ -64,28 +64,32 @@ class FindingWordsTest {
         FindingText told = of(told(flag("A", 31.4, EventKind.SPLICE, Verdict.BELONGS)), "A");
         assertEquals(Outcome.RIGHT, told.outcome());
         assertEquals("10 / 10", told.marks());
-        String height = words.quantities().percent(event("S1").best().expectedVolts());
+        String height =
+                words.quantities().percent(event("S1").best().contrastVolts()).replace("+", "");
         assertTrue(told.why().contains(height), told.why());
         assertTrue(told.why().contains("In the record."), told.why());
-        assertTrue(told.why().contains("up first, then back"), told.why());
+        assertTrue(
+                told.why().contains(words.stimulus(event("S1").best().settings().stimulus())),
+                "a height names its setting: " + told.why());
     }
 
     @Test
-    void aWrongKindTellsWhatBothLookLike() {
+    void aWrongKindIsNamed() {
         FindingText told = of(told(flag("C", 84.1, EventKind.SPLICE, Verdict.DAMAGE)), "C");
         assertEquals(Outcome.PARTLY, told.outcome());
-        assertTrue(told.why().startsWith("Here is a pinch: down first, then back."), told.why());
-        assertTrue(told.why().contains("A splice shows up first, then back."), told.why());
+        assertTrue(told.why().startsWith("Here is a pinch, not a splice."), told.why());
     }
 
     @Test
     void aMisreadPlaceTellsWhatWasReadWhereItShowsAndTheTolerance() {
         FindingText told = of(told(flag("A", 85.6, EventKind.PINCH, Verdict.DAMAGE)), "A");
         assertTrue(told.why().contains(words.quantities().length(85.6)), told.why());
-        // A pinch of 0.12 m from 84.1 m on stands for its middle.
+        // A pinch of 0.12 m from 84.1 m on is right all along.
         double velocity = exercise.cable().runs().get(0).type().section().velocityFraction();
-        String shown = words.quantities().length(84.16 * 0.85 / velocity);
-        assertTrue(told.why().contains("it shows at " + shown), "set over true velocity, " + shown + ": " + told.why());
+        double off = 85.6 - 84.22 * 0.85 / velocity;
+        assertTrue(
+                told.why().contains("which is " + words.quantities().length(off) + " too far"),
+                "set over true velocity: " + told.why());
         assertTrue(told.why().contains(words.quantities().length(0.8)), "1 % of 84 m is the tolerance: " + told.why());
     }
 
@@ -121,13 +125,18 @@ class FindingWordsTest {
         LineEvent pinch = event("P1");
         assertEquals(Outcome.WRONG, missed.outcome());
         assertEquals("0 / 10", missed.marks());
-        assertTrue(missed.why().contains(words.quantities().percent(pinch.best().expectedVolts())), missed.why());
+        assertTrue(
+                missed.why()
+                        .contains(words.quantities()
+                                .percent(pinch.best().contrastVolts())
+                                .replace("+", "")),
+                missed.why());
         assertTrue(missed.why().contains(words.stimulus(pinch.best().settings().stimulus())), missed.why());
     }
 
     @Test
     void wrongVelocityIsToldApartFromAMisreading() {
-        PlaceMark place = new PlaceMark(PlaceMark.Edge.ONLY, 89.1, 84.1, 89.1, 84.1, 0.8, 0, 4);
+        PlaceMark place = new PlaceMark(PlaceMark.Edge.ONLY, 89.1, 84.1, 84.1, 89.1, 84.1, 0, 0, 0.85, 0.8, 2, 4);
         String stated = finding.wrongPlaceByVelocity(new Finding.WrongPlaceByVelocity(place, 0.90, 0.85, true))
                 .why();
         for (String number : List.of("0.900", "0.850", "89.1", "84.1")) {
@@ -135,14 +144,14 @@ class FindingWordsTest {
         }
         String unstated = finding.wrongPlaceByVelocity(new Finding.WrongPlaceByVelocity(place, 0.90, 0.85, false))
                 .why();
-        assertTrue(unstated.contains("costs nothing"), unstated);
+        assertTrue(unstated.contains("5.0\u00a0m beyond"), unstated);
     }
 
     @Test
     void aGhostTellsItsPathItsPlaceAndItsHeight() {
         Flag flag = flag("G", 168.2, EventKind.PINCH, Verdict.BELONGS);
         FindingText told = finding.ghostTakenForEvent(
-                new Finding.GhostTakenForEvent(flag, List.of("P1", "port", "P1"), 168.2, -0.0012, List.of()));
+                new Finding.GhostTakenForEvent(flag, List.of("P1", "port", "P1"), 168.2, -0.0012, -3, List.of()));
         for (String part : List.of("the pinch at", "84.1", "the port", "168.2", "down by 0.12")) {
             assertTrue(told.why().contains(part), told.why());
         }

@@ -3,6 +3,7 @@ package cablewright.lessons.bench.edit;
 
 import cablewright.lessons.exercise.AsBuiltRecord;
 import cablewright.lessons.exercise.Caution;
+import cablewright.lessons.exercise.EventRuling;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Hint;
 import cablewright.lessons.exercise.Lesson;
@@ -94,7 +95,10 @@ public final class ExerciseEdits {
      * @return the exercise
      */
     public static Exercise withCable(Exercise exercise, Cable cable) {
-        return Copies.with(exercise, "cable", cable);
+        List<EventRuling> kept = exercise.rulings().stream()
+                .filter(ruling -> cable.event(ruling.eventId()).isPresent())
+                .toList();
+        return Copies.with(Copies.with(exercise, "rulings", kept), "cable", cable);
     }
 
     /**
@@ -143,7 +147,8 @@ public final class ExerciseEdits {
                 exercise.explanation(),
                 exercise.prediction(),
                 exercise.noiseSeed(),
-                exercise.endIsGiven());
+                exercise.endIsGiven(),
+                exercise.rulings());
     }
 
     /**
@@ -221,5 +226,21 @@ public final class ExerciseEdits {
      */
     public static Exercise withEndGiven(Exercise exercise, boolean endIsGiven) {
         return Copies.with(exercise, "endIsGiven", endIsGiven);
+    }
+
+    /**
+     * Changes how one event is marked.
+     *
+     * @param exercise the exercise
+     * @param ruling the ruling; one that changes nothing is taken away
+     * @return the exercise
+     */
+    public static Exercise withRuling(Exercise exercise, EventRuling ruling) {
+        List<EventRuling> rulings = new ArrayList<>(exercise.rulings());
+        rulings.removeIf(one -> one.eventId().equals(ruling.eventId()));
+        if (!ruling.isUsual()) {
+            rulings.add(ruling);
+        }
+        return Copies.with(exercise, "rulings", rulings);
     }
 }

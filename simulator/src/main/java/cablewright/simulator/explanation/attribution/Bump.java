@@ -8,7 +8,8 @@ import java.util.List;
  *
  * <p>How far it stands out is its value less the mean of its two feet: on either side the next extremum, or where the
  * pulse has passed if that is nearer. All shares follow the same rule, so that a slow tail on which
- * a small bump rides has no share in it. All are of the trace evened over a third of the pulse's edge.
+ * a small bump rides has no share in it; what waves that are not back yet do at a foot is taken off. All are of the trace
+ * evened over a third of the pulse's edge.
  *
  * @param shownMetres where it is shown, at the set velocity [m]
  * @param volts its value, for an outgoing wave of 1 V [V]

@@ -68,23 +68,40 @@ final class BumpFinder {
         int reach = settled + (int) Math.ceil(POLES * instrument.poleSeconds() / quiet.sampleSeconds());
         int first = Math.min(settled, even.length - 1);
         for (Extremum extremum : Extremum.of(even, first, evening.leastVolts(), reach)) {
-            double standsOut = extremum.standsOut(even);
-            bumps.add(new Bump(
-                    trace.metres(extremum.index()),
-                    even[extremum.index()],
-                    standsOut,
-                    evening.noiseVolts(),
-                    shares(extremum, standsOut, parts),
-                    extremum.standsOut(unexplained)));
+            double standsOut = extremum.standsOut(even) - notBackYet(extremum, parts);
+            if (Math.abs(standsOut) >= evening.leastVolts()) {
+                bumps.add(new Bump(
+                        trace.metres(extremum.index()),
+                        even[extremum.index()],
+                        standsOut,
+                        evening.noiseVolts(),
+                        shares(extremum, standsOut, parts),
+                        extremum.standsOut(unexplained)));
+            }
         }
         return bumps;
+    }
+
+    /** What waves that come later do at the feet: a level stretch before another bump is none itself. */
+    private double notBackYet(Extremum extremum, List<double[]> parts) {
+        double sum = 0;
+        for (int i = 0; i < parts.size(); i++) {
+            sum += isBack(i, extremum) ? 0 : extremum.standsOut(parts.get(i));
+        }
+        return sum;
+    }
+
+    private boolean isBack(int path, Extremum extremum) {
+        double seconds =
+                (extremum.index() + 1) * quiet.sampleSeconds() * (1 + instrument.timebaseErrorFraction());
+        return echoes.get(path).path().arrivalSeconds() <= seconds;
     }
 
     private List<Bump.Share> shares(Extremum extremum, double standsOut, List<double[]> parts) {
         List<Bump.Share> shares = new ArrayList<>();
         for (int i = 0; i < parts.size(); i++) {
             double volts = extremum.standsOut(parts.get(i));
-            if (Math.abs(volts) >= SHARE_OF_BUMP * Math.abs(standsOut)) {
+            if (isBack(i, extremum) && Math.abs(volts) >= SHARE_OF_BUMP * Math.abs(standsOut)) {
                 shares.add(new Bump.Share(echoes.get(i).path(), volts));
             }
         }

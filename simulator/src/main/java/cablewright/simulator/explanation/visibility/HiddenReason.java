@@ -7,8 +7,10 @@ public enum HiddenReason {
     BEYOND_FULL_REFLECTION,
     /** The outgoing pulse, or the receiver's recovery from it, covers it. */
     BLIND_ZONE,
-    /** Another event is too near, or too large beside it. */
+    /** The edge of another event lies within half a pulse. */
     MERGED,
+    /** What else comes back there is too large beside it. */
+    OVERSHADOWED,
     /** It stands less than three times above the noise. */
     BELOW_NOISE,
     /** It is smaller than a step of the converter. */

@@ -19,8 +19,8 @@ import java.util.Set;
 import java.util.function.BooleanSupplier;
 
 /**
- * Which setting would show an event that is not clear: what is set, with more averaging, with other pulse widths, and from
- * the other end are tried in that order, the least change first.
+ * Which setting would show an event that is not clear: other pulse widths cost least and come first, then more
+ * averaging, then the other end; of widths the least change first.
  */
 public final class Suggestions {
 
@@ -100,14 +100,20 @@ public final class Suggestions {
         LineEnd other = end == LineEnd.NEAR ? LineEnd.FAR : LineEnd.NEAR;
         List<View> views = new ArrayList<>();
         for (LineEnd from : List.of(end, other)) {
-            for (Stimulus stimulus : stimuli()) {
-                Settings tried = settings.withStimulus(stimulus)
-                        .withRangeMetres(range())
-                        .withAverages(Math.max(MANY_AVERAGES, settings.averages()));
-                views.add(new View(tried, from));
+            for (int averages : averages()) {
+                for (Stimulus stimulus : stimuli()) {
+                    Settings tried = settings.withStimulus(stimulus)
+                            .withRangeMetres(range())
+                            .withAverages(averages);
+                    views.add(new View(tried, from));
+                }
             }
         }
         return views;
+    }
+
+    private Set<Integer> averages() {
+        return new LinkedHashSet<>(List.of(settings.averages(), Math.max(MANY_AVERAGES, settings.averages())));
     }
 
     /** The present stimulus, then pulses by how little they differ from it, none shorter than what the range can sample. */

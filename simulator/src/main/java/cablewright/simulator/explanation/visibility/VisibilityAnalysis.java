@@ -118,14 +118,15 @@ public final class VisibilityAnalysis {
 
     private PlaceVisibility place(Event event, Change change, EventWindows.Window window, Map<Event, Change> changes) {
         EventContrast look = new EventContrast(trace, change.without(), window.arrivalSeconds(), window.endSeconds());
+        EventContrast edge = ownEdge(event, change, window, look);
         double shown = settings.metresThereAndBack(window.arrivalSeconds());
         double position = end == LineEnd.NEAR ? window.metres() : asLaid.lengthMetres() - window.metres();
         Optional<String> hiding = fullReflectionBefore(event);
         if (hiding.isPresent()) {
-            return notShown(position, shown, window, look, HiddenReason.BEYOND_FULL_REFLECTION, hiding);
+            return notShown(position, shown, window, edge, look, HiddenReason.BEYOND_FULL_REFLECTION, hiding);
         }
         if (look.isEmpty()) {
-            return notShown(position, shown, window, look, HiddenReason.BEYOND_RANGE, Optional.empty());
+            return notShown(position, shown, window, edge, look, HiddenReason.BEYOND_RANGE, Optional.empty());
         }
         Neighbour neighbour = nearestNeighbour(event, window, changes);
         double blindEnd = blindZone.endSeconds(look.contrastVolts());
@@ -136,23 +137,40 @@ public final class VisibilityAnalysis {
                 look.clutterVolts(),
                 blindEnd <= 0 ? Double.POSITIVE_INFINITY : look.peakSeconds() / blindEnd,
                 neighbour.apart()));
-        boolean merged = verdict.reason().filter(r -> r == HiddenReason.MERGED).isPresent();
+        Optional<String> other = verdict.reason().flatMap(reason -> switch (reason) {
+            case MERGED -> neighbour.id();
+            case OVERSHADOWED -> largestBeside(event, window, changes, look.clutterVolts());
+            default -> Optional.empty();
+        });
         return new PlaceVisibility(
                 position,
                 shown,
                 window.arrivalSeconds(),
-                look.expectedVolts(),
+                edge.expectedVolts(),
                 look.contrastVolts(),
                 look.clutterVolts(),
                 verdict.visibility(),
                 verdict.reason(),
-                merged ? neighbour.id() : Optional.empty());
+                other);
+    }
+
+    /** Of a farther edge only what it sends back itself has its sign and height. */
+    private EventContrast ownEdge(Event event, Change change, EventWindows.Window window, EventContrast look) {
+        boolean farther =
+                change.windows().size() == 2 && window.equals(change.windows().get(1));
+        if (!farther || look.isEmpty()) {
+            return look;
+        }
+        return FartherEdge.takenFrom(tested, event.id())
+                .map(on -> new EventContrast(trace, traceOf(on), window.arrivalSeconds(), window.endSeconds()))
+                .orElse(look);
     }
 
     private static PlaceVisibility notShown(
             double position,
             double shown,
             EventWindows.Window window,
+            EventContrast edge,
             EventContrast look,
             HiddenReason reason,
             Optional<String> other) {
@@ -160,7 +178,7 @@ public final class VisibilityAnalysis {
                 position,
                 shown,
                 window.arrivalSeconds(),
-                look.expectedVolts(),
+                edge.expectedVolts(),
                 look.contrastVolts(),
                 look.clutterVolts(),
                 Visibility.HIDDEN,
@@ -174,6 +192,22 @@ public final class VisibilityAnalysis {
                 .filter(other -> other.startMetres() < event.startMetres())
                 .map(Event::id)
                 .findFirst();
+    }
+
+    /** The event that makes most of what is there without this one; none where no single one makes half of it. */
+    private Optional<String> largestBeside(
+            Event event, EventWindows.Window window, Map<Event, Change> changes, double clutterVolts) {
+        String largest = null;
+        double most = clutterVolts / 2;
+        for (Map.Entry<Event, Change> other : changes.entrySet()) {
+            EventContrast look =
+                    new EventContrast(trace, other.getValue().without(), window.arrivalSeconds(), window.endSeconds());
+            if (!other.getKey().id().equals(event.id()) && look.contrastVolts() > most) {
+                most = look.contrastVolts();
+                largest = other.getKey().id();
+            }
+        }
+        return Optional.ofNullable(largest);
     }
 
     private record Neighbour(Optional<String> id, double apart) {}

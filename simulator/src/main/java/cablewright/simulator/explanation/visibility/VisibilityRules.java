@@ -72,7 +72,10 @@ public final class VisibilityRules {
             stepShare
         };
         HiddenReason[] reasons = {
-            HiddenReason.BLIND_ZONE, HiddenReason.MERGED, HiddenReason.BELOW_NOISE, HiddenReason.BELOW_CONVERTER_STEP
+            HiddenReason.BLIND_ZONE,
+            evidence.clearOfNeighbour() < 1 ? HiddenReason.MERGED : HiddenReason.OVERSHADOWED,
+            HiddenReason.BELOW_NOISE,
+            HiddenReason.BELOW_CONVERTER_STEP
         };
         double noiseFloor = MARGINAL_OVER_NOISE / CLEAR_OVER_NOISE;
         Visibility visibility = Visibility.CLEAR;

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline.output;
 
+import cablewright.lessons.feedback.Feedback;
+import cablewright.lessons.feedback.FindingReasons;
 import cablewright.lessons.marking.MarkSheet;
+import cablewright.simulator.cable.LineEnd;
 import cablewright.ui.drawing.text.TerminalStyle;
 import cablewright.ui.words.FindingText;
 import cablewright.ui.words.FindingWords;
@@ -28,7 +31,8 @@ public final class MarkReport {
     }
 
     private List<FindingText> findings(Marked marked) {
-        return new FindingWords(words, marked.exercise()).tell(marked.sheet());
+        List<FindingReasons> reasons = Feedback.of(marked.exercise(), marked.sheet(), LineEnd.NEAR, () -> false);
+        return new FindingWords(words, marked.exercise(), reasons).tell(marked.sheet());
     }
 
     public String text() {
@@ -117,8 +121,9 @@ public final class MarkReport {
         json.writeNumberField("damage_missed", sheet.damageMissed());
         json.writeNumberField("hint_cost_marks", sheet.hintCostMarks());
         json.writeArrayFieldStart("findings");
-        for (int i = 0; i < sheet.findings().size(); i++) {
-            FindingText finding = findings(marked).get(i);
+        List<FindingText> findings = findings(marked);
+        for (int i = 0; i < findings.size(); i++) {
+            FindingText finding = findings.get(i);
             json.writeStartObject();
             json.writeStringField(
                     "finding", kebab(sheet.findings().get(i).getClass().getSimpleName()));

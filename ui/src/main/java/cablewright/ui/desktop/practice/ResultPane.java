@@ -120,9 +120,8 @@ final class ResultPane extends VBox {
     private void fill() {
         list.getChildren().clear();
         List<FindingReasons> reasons = model.reveal().reasonsProperty().get();
-        boolean step = sheet.attempt().settings().stimulus().isStep();
         FindingWords findingWords =
-                new FindingWords(words.with(model.axis().unitProperty().get()), model.exercise(), reasons, step);
+                new FindingWords(words.with(model.axis().unitProperty().get()), model.exercise(), reasons);
         int number = 0;
         for (Finding finding : sheet.findings()) {
             VBox row = row(finding.accept(findingWords));

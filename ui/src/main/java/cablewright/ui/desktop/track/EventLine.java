@@ -55,7 +55,7 @@ final class EventLine {
         String sendsBack = texts.say(
                 "cable.sendsBack",
                 height,
-                sights.looks(sight.kind(), sight.best().expectedVolts()));
+                sights.looks(sight.best().expectedVolts()));
         return sights.whyNotClear(sight).orElse(sendsBack);
     }
 }

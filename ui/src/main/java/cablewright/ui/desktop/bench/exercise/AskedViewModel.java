@@ -70,6 +70,7 @@ final class AskedViewModel {
                 it.start(),
                 it.permitted(),
                 it.toleranceMetres(),
+                it.rulings(),
                 it.prediction().isPresent(),
                 it.endIsGiven());
     }

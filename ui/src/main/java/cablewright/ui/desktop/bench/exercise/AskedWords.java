@@ -4,6 +4,7 @@ package cablewright.ui.desktop.bench.exercise;
 import cablewright.lessons.answerkey.LineEvent;
 import cablewright.lessons.answerkey.Requirement;
 import cablewright.lessons.exercise.AsBuiltRecord;
+import cablewright.lessons.exercise.EventRuling;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Verdict;
@@ -46,6 +47,14 @@ final class AskedWords {
 
     private String why(LineEvent event) {
         AsBuiltRecord record = exercise.record();
+        if (event.ruling().flatMap(EventRuling::verdict).isPresent()) {
+            return texts.say("asked.why.set");
+        }
+        if (event.kind().nature() == Nature.HARDWARE
+                && event.truth() == Verdict.DAMAGE
+                && (record.mayLie() || record.shows(event.eventId()))) {
+            return texts.say("asked.why.badContact");
+        }
         if (event.kind().nature() == Nature.DAMAGE) {
             return texts.say("asked.why.damage");
         }
@@ -66,7 +75,7 @@ final class AskedWords {
                     words.quantities().percent(event.best().expectedVolts()),
                     words.stimulus(event.best().settings().stimulus()),
                     words.end(event.best().end()),
-                    Quantities.significant(MarkingRules.EVENT_MARKS));
+                    Quantities.significant(event.marks().total()));
         }
         String why =
                 new VisibilityWords(words, exercise.cable()).whyNotClear(event).orElse("");

@@ -45,6 +45,7 @@ public final class ExercisePane extends EditorPane {
                 section("brief", true, new BriefSection(model, words)),
                 section("permitted", false, new PermittedSection(model, unit, words)),
                 section("start", false, new StartSection(model, unit)),
+                section("rulings", false, new RulingsSection(model, unit)),
                 section("hints", false, new HintsSection(model)),
                 section("question", false, new QuestionSection(model)),
                 section("explanation", false, new ExplanationSection(model, new DraftViewModel(model, threads))),

@@ -113,7 +113,7 @@ final class VisibilityCard extends VBox {
                         "sight.sendsBack",
                         model.words().quantities().length(best.shownMetres()),
                         model.words().quantities().percent(best.expectedVolts()),
-                        sights.looks(sight.kind(), best.expectedVolts()))));
+                        sights.looks(best.expectedVolts()))));
         for (PlaceVisibility place : sight.places()) {
             if (!place.equals(best)) {
                 sights.whyNotClear(sight, place).ifPresent(why -> said.append('\n')

@@ -6,6 +6,7 @@ import cablewright.lessons.exercise.Verdict;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.cable.Nature;
+import cablewright.simulator.wave.Stimulus;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -20,6 +21,7 @@ import java.util.OptionalDouble;
  * @param kind what is there; absent until said
  * @param verdict whether it belongs; absent until said
  * @param velocityFraction velocity factor used to convert time to distance, over that of light
+ * @param stimulus outgoing wave with which the place was read last
  */
 public record FlagDraft(
         String letter,
@@ -28,19 +30,27 @@ public record FlagDraft(
         OptionalDouble endMetres,
         Optional<EventKind> kind,
         Optional<Verdict> verdict,
-        double velocityFraction) {
+        double velocityFraction,
+        Stimulus stimulus) {
 
-    static FlagDraft at(String letter, LineEnd end, double metres, double velocityFraction) {
+    static FlagDraft at(String letter, LineEnd end, double metres, double velocityFraction, Stimulus stimulus) {
         return new FlagDraft(
-                letter, end, metres, OptionalDouble.empty(), Optional.empty(), Optional.empty(), velocityFraction);
+                letter,
+                end,
+                metres,
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                velocityFraction,
+                stimulus);
     }
 
     FlagDraft movedTo(double metres) {
-        return new FlagDraft(letter, end, metres, endMetres, kind, verdict, velocityFraction);
+        return new FlagDraft(letter, end, metres, endMetres, kind, verdict, velocityFraction, stimulus);
     }
 
     FlagDraft endingAt(OptionalDouble metres) {
-        return new FlagDraft(letter, end, startMetres, metres, kind, verdict, velocityFraction);
+        return new FlagDraft(letter, end, startMetres, metres, kind, verdict, velocityFraction, stimulus);
     }
 
     /** Says the kind; the verdict follows the kind's nature where none was said. */
@@ -56,18 +66,23 @@ public record FlagDraft(
                 endMetres,
                 Optional.of(said),
                 followed ? Optional.of(usual) : verdict,
-                velocityFraction);
+                velocityFraction,
+                stimulus);
     }
 
     FlagDraft judged(Verdict said) {
-        return new FlagDraft(letter, end, startMetres, endMetres, kind, Optional.of(said), velocityFraction);
+        return new FlagDraft(letter, end, startMetres, endMetres, kind, Optional.of(said), velocityFraction, stimulus);
     }
 
     /** Returns the same times at another velocity. */
     FlagDraft toldAt(double otherVelocity) {
         double ratio = otherVelocity / velocityFraction;
         OptionalDouble stop = endMetres.isPresent() ? OptionalDouble.of(endMetres.getAsDouble() * ratio) : endMetres;
-        return new FlagDraft(letter, end, startMetres * ratio, stop, kind, verdict, otherVelocity);
+        return new FlagDraft(letter, end, startMetres * ratio, stop, kind, verdict, otherVelocity, stimulus);
+    }
+
+    FlagDraft readWith(Stimulus other) {
+        return new FlagDraft(letter, end, startMetres, endMetres, kind, verdict, velocityFraction, other);
     }
 
     boolean isComplete() {
@@ -81,6 +96,14 @@ public record FlagDraft(
         OptionalDouble far = endMetres.isPresent()
                 ? OptionalDouble.of(Math.max(near, Math.max(startMetres, other)))
                 : OptionalDouble.empty();
-        return new Flag(letter, end, near, far, kind.orElseThrow(), verdict.orElseThrow(), velocityFraction);
+        return new Flag(
+                letter,
+                end,
+                near,
+                far,
+                kind.orElseThrow(),
+                verdict.orElseThrow(),
+                velocityFraction,
+                Optional.of(stimulus));
     }
 }

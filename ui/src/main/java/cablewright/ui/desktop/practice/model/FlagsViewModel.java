@@ -115,7 +115,8 @@ public final class FlagsViewModel implements FlagMarkerActions {
                 letter,
                 settings.endProperty().get(),
                 Math.max(0, metres),
-                settings.velocityProperty().get()));
+                settings.velocityProperty().get(),
+                settings.stimulusProperty().get()));
         next.sort((a, b) -> Integer.compare(rank(a.letter()), rank(b.letter())));
         step(next);
         selected.set(Optional.of(letter));
@@ -167,7 +168,7 @@ public final class FlagsViewModel implements FlagMarkerActions {
      * @param metres where to, at the set velocity [m]
      */
     public void moveSelected(double metres) {
-        change(flag -> retold(flag).movedTo(Math.max(0, metres)));
+        change(flag -> readAnew(flag).movedTo(Math.max(0, metres)));
     }
 
     /**
@@ -176,7 +177,7 @@ public final class FlagsViewModel implements FlagMarkerActions {
      * @param metres the second place, at the set velocity [m]
      */
     public void stretchSelected(double metres) {
-        change(flag -> retold(flag).endingAt(OptionalDouble.of(Math.max(0, metres))));
+        change(flag -> readAnew(flag).endingAt(OptionalDouble.of(Math.max(0, metres))));
     }
 
     /** Takes the selected flag's second place away. */
@@ -241,8 +242,8 @@ public final class FlagsViewModel implements FlagMarkerActions {
             drafts.set(replaced(
                     letter,
                     flag -> secondStaff
-                            ? retold(flag).endingAt(OptionalDouble.of(place))
-                            : retold(flag).movedTo(place)));
+                            ? readAnew(flag).endingAt(OptionalDouble.of(place))
+                            : readAnew(flag).movedTo(place)));
         }
     }
 
@@ -269,8 +270,10 @@ public final class FlagsViewModel implements FlagMarkerActions {
         }
     }
 
-    private FlagDraft retold(FlagDraft flag) {
-        return flag.toldAt(settings.velocityProperty().get());
+    /** A flag that is moved is read with what is set now. */
+    private FlagDraft readAnew(FlagDraft flag) {
+        return flag.toldAt(settings.velocityProperty().get())
+                .readWith(settings.stimulusProperty().get());
     }
 
     private void change(UnaryOperator<FlagDraft> how) {

@@ -4,7 +4,6 @@ package cablewright.ui.desktop.practice.model;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.feedback.Feedback;
 import cablewright.lessons.feedback.FindingReasons;
-import cablewright.lessons.feedback.KindComparison;
 import cablewright.lessons.feedback.LookHere;
 import cablewright.lessons.marking.Finding;
 import cablewright.lessons.marking.MarkSheet;
@@ -137,7 +136,7 @@ public final class RevealViewModel {
         return reasons.get().stream()
                 .filter(one -> Claim.in(one.finding()).filter(claim::equals).isPresent())
                 .flatMap(one -> one.comparison().stream())
-                .map(KindComparison::trace)
+                .map(one -> one.nearest().trace())
                 .filter(trace -> trace.settings().equals(wanted))
                 .findFirst();
     }

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package cablewright.lessons.feedback;
+package cablewright.lessons.lookalike;
 
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
@@ -38,24 +38,29 @@ import java.util.OptionalLong;
  * An event of any kind at a given place in any size, from barely there (0) to as much as the kind can be (1). Sizes spread
  * over the logarithm of the quantity that makes the kind; the ends of the ranges are common practice, no source.
  */
-final class KindAtPlace {
+public final class KindAtPlace {
 
     /** Name of the event; no event of an exercise has it. */
-    static final String ID = "would-be";
+    public static final String ID = "would-be";
 
     private static final double COLD_WATER_CELSIUS = 10;
     private static final double FRESH_WATER_SIEMENS = 0.02;
-    private static final double PINCH_METRES = 0.2;
     private static final double PERIODS = 8;
 
     private final Cable cable;
     private final double startMetres;
     private final double lengthMetres;
     private final double ohms;
+    private final Profile profile;
 
     /** For a thing at one place only the start counts; the length is that of a stretch. */
     KindAtPlace(Cable cable, double startMetres, double lengthMetres) {
+        this(cable, startMetres, lengthMetres, Profile.FLAT);
+    }
+
+    KindAtPlace(Cable cable, double startMetres, double lengthMetres, Profile profile) {
         this.cable = cable;
+        this.profile = profile;
         this.startMetres = startMetres;
         this.lengthMetres = Math.min(lengthMetres, Math.max(0.05, cable.lengthMetres() - startMetres));
         this.ohms = cable.runAt(startMetres).type().nominalImpedanceOhms();
@@ -88,19 +93,17 @@ final class KindAtPlace {
     }
 
     private Optional<Event> stretch(EventKind kind, double size) {
-        double pressed = Math.min(PINCH_METRES, lengthMetres);
         return switch (kind) {
             case PINCH ->
-                Optional.of(new Pinch(ID, startMetres, pressed, between(0.02, 0.95, size), Profile.RAISED_COSINE));
+                Optional.of(new Pinch(ID, startMetres, lengthMetres, between(0.02, 0.95, size), Profile.RAISED_COSINE));
             case WATER -> Optional.of(water(between(0.001, 0.6, size)));
             case OFF_CENTRE ->
                 Optional.of(new OffCentreCore(
-                        ID, startMetres, lengthMetres, between(0.02, 0.9, size), Profile.FLAT, OptionalDouble.empty()));
+                        ID, startMetres, lengthMetres, between(0.02, 0.9, size), profile, OptionalDouble.empty()));
             case SPREAD_PAIR ->
-                Optional.of(new SpreadPair(ID, startMetres, lengthMetres, 1 + between(0.01, 3, size), Profile.FLAT));
+                Optional.of(new SpreadPair(ID, startMetres, lengthMetres, 1 + between(0.01, 3, size), profile));
             case GRADUAL_DAMAGE ->
-                Optional.of(new GradualDamage(
-                        ID, startMetres, lengthMetres, 1 - between(0.002, 0.6, size), Profile.RAISED_COSINE));
+                Optional.of(new GradualDamage(ID, startMetres, lengthMetres, 1 - between(0.002, 0.6, size), profile));
             case SPLIT -> Optional.of(split(between(SplitShape.LEAST_PITCH, 5, size)));
             case UNEVENNESS ->
                 Optional.of(new ImpedanceVariation(
