@@ -80,7 +80,10 @@ class RobustIT {
             program.getOutputStream().close();
             Ended ended = ended(program);
             assertEquals(0, ended.exit(), ended.said());
-            marked += (int) ended.said().lines().filter(line -> line.matches("\\d+ of \\d+ marks.*")).count();
+            marked += (int) ended.said()
+                    .lines()
+                    .filter(line -> line.matches("\\d+ of \\d+ marks.*"))
+                    .count();
         }
         assertTrue(marked >= 15, "marked " + marked);
         ClassRecords.Contents kept = new ClassRecords(folder.resolve("data/cablewright/records")).read();

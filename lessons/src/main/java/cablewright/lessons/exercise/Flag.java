@@ -37,8 +37,7 @@ public record Flag(
 
     /** Checks the ranges. */
     public Flag {
-        Require.components(
-                Flag.class, letter, end, startMetres, endMetres, kind, verdict, velocityFraction, stimulus);
+        Require.components(Flag.class, letter, end, startMetres, endMetres, kind, verdict, velocityFraction, stimulus);
         endMetres.ifPresent(metres -> Require.between("endMetres", metres, startMetres, MOST_METRES));
     }
 

@@ -9,7 +9,6 @@ import cablewright.lessons.marking.MarkSheet;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Settings;
-import cablewright.simulator.material.PhysicalConstants;
 import cablewright.simulator.solve.PropagationCache;
 import java.util.ArrayList;
 import java.util.HashMap;

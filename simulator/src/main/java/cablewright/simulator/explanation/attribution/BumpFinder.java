@@ -92,8 +92,7 @@ final class BumpFinder {
     }
 
     private boolean isBack(int path, Extremum extremum) {
-        double seconds =
-                (extremum.index() + 1) * quiet.sampleSeconds() * (1 + instrument.timebaseErrorFraction());
+        double seconds = (extremum.index() + 1) * quiet.sampleSeconds() * (1 + instrument.timebaseErrorFraction());
         return echoes.get(path).path().arrivalSeconds() <= seconds;
     }
 

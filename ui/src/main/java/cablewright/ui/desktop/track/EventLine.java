@@ -52,10 +52,8 @@ final class EventLine {
     private String shows(EventVisibility sight, Words words) {
         VisibilityWords sights = new VisibilityWords(words, cable.get());
         String height = words.quantities().percent(sight.best().expectedVolts());
-        String sendsBack = texts.say(
-                "cable.sendsBack",
-                height,
-                sights.looks(sight.best().expectedVolts()));
+        String sendsBack =
+                texts.say("cable.sendsBack", height, sights.looks(sight.best().expectedVolts()));
         return sights.whyNotClear(sight).orElse(sendsBack);
     }
 }
