@@ -44,23 +44,6 @@ public final class Curve {
     }
 
     /**
-     * Draws a function at places that are evenly spaced on a logarithmic scale.
-     *
-     * @param from first place, above 0
-     * @param to last place, above 0
-     * @param count how many, 2 or more
-     * @param function the function
-     * @return the curve
-     */
-    public static Curve ofLogarithmic(double from, double to, int count, DoubleUnaryOperator function) {
-        double[] x = new double[count];
-        for (int i = 0; i < count; i++) {
-            x[i] = from * Math.pow(to / from, (double) i / (count - 1));
-        }
-        return new Curve(x, Arrays.stream(x).map(function).toArray());
-    }
-
-    /**
      * Draws a trace.
      *
      * @param trace the trace

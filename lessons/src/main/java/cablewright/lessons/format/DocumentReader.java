@@ -52,17 +52,6 @@ public final class DocumentReader {
     }
 
     /**
-     * Reads an exercise file.
-     *
-     * @param file the file
-     * @return the exercise
-     * @throws LessonFormatException if it can't be read, or is of another kind
-     */
-    public Exercise readExercise(Path file) throws LessonFormatException {
-        return ((Document.OfExercise) read(file, FileKind.EXERCISE)).exercise();
-    }
-
-    /**
      * Reads a lesson file.
      *
      * @param file the file

@@ -137,32 +137,12 @@ public final class WaveFrames {
     }
 
     /**
-     * Returns the current at all places of a track in one frame.
-     *
-     * @param track which track, from 0
-     * @param frame which frame, from 0
-     * @return a fresh copy [A], one for each place
-     */
-    public double[] copyOfAmperes(int track, int frame) {
-        return amperes[track][frame].clone();
-    }
-
-    /**
      * Returns the largest voltage of any place and frame, by which a drawing may be scaled.
      *
      * @return voltage, without sign [V]
      */
     public double largestVolts() {
         return largest(volts);
-    }
-
-    /**
-     * Returns the largest current of any place and frame.
-     *
-     * @return current, without sign [A]
-     */
-    public double largestAmperes() {
-        return largest(amperes);
     }
 
     private static double largest(double[][][] values) {

@@ -37,19 +37,6 @@ public record Smoothing(@Between(least = 1, most = Smoothing.MOST_HALF_SAMPLES) 
     }
 
     /**
-     * Chooses the smoothing that suits a trace: a parabola over {@value #WINDOW_PER_WIDTH} of the pulse's width, or of the
-     * step's rise, which lowers the peak of an echo by little (common practice, no source).
-     *
-     * @param trace the trace
-     * @return the smoothing; the least there is where the pulse has hardly any samples
-     */
-    public static Smoothing suiting(Trace trace) {
-        double samples = trace.settings().stimulus().resolutionSeconds() / trace.sampleSeconds();
-        int half = (int) Math.round(samples * WINDOW_PER_WIDTH / 2);
-        return new Smoothing(Math.max(1, Math.min(MOST_HALF_SAMPLES, half)), USUAL_DEGREE);
-    }
-
-    /**
      * Smooths a trace.
      *
      * @param trace the trace

@@ -207,17 +207,6 @@ public final class ExerciseEdits {
     }
 
     /**
-     * Changes the noise.
-     *
-     * @param exercise the exercise
-     * @param noiseSeed its seed
-     * @return the exercise
-     */
-    public static Exercise withNoiseSeed(Exercise exercise, long noiseSeed) {
-        return Copies.with(exercise, "noiseSeed", noiseSeed);
-    }
-
-    /**
      * Says whether the end of the line is known.
      *
      * @param exercise the exercise

@@ -132,12 +132,4 @@ public record NumberField(
         return change.apply(OptionalDouble.empty());
     }
 
-    /**
-     * Makes the event with a usual value where it was left out.
-     *
-     * @return the event
-     */
-    public Event withUsual() {
-        return with(slider.at(0.5));
-    }
 }

@@ -183,19 +183,6 @@ public final class AxisViewModel {
     }
 
     /**
-     * Shows a stretch with air on both sides.
-     *
-     * @param fromMetres its start [m]
-     * @param toMetres its end [m]
-     */
-    public void showStretch(double fromMetres, double toMetres) {
-        double span = Math.min(extent.spanMetres(), Math.max(toMetres - fromMetres, extent.spanMetres() / 100) * 3);
-        double start =
-                Math.max(extent.fromMetres(), Math.min(extent.toMetres() - span, (fromMetres + toMetres - span) / 2));
-        view.set(new DistanceView(start, start + span, 0, 1));
-    }
-
-    /**
      * Returns whether only a part is shown.
      *
      * @return true after zooming in

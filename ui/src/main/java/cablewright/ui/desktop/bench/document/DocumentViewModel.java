@@ -152,12 +152,4 @@ public final class DocumentViewModel {
         return redoName.getReadOnlyProperty();
     }
 
-    /**
-     * Why nothing can be changed in the document.
-     *
-     * @return the property; empty where everything can be changed
-     */
-    public ReadOnlyObjectProperty<Optional<String>> lockedProperty() {
-        return locked.getReadOnlyProperty();
-    }
 }

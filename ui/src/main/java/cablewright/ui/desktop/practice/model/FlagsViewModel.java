@@ -85,15 +85,6 @@ public final class FlagsViewModel implements FlagMarkerActions {
         return redoable.getReadOnlyProperty();
     }
 
-    /**
-     * Returns whether the flags were handed in.
-     *
-     * @return true after commit; nothing can be changed then
-     */
-    public ReadOnlyBooleanProperty frozenProperty() {
-        return frozen.getReadOnlyProperty();
-    }
-
     public Optional<FlagDraft> selectedDraft() {
         return selected.get().flatMap(this::find);
     }
