@@ -36,7 +36,7 @@ public final class Trace {
             double stepVolts) {
         Require.between("zeroSeconds", zeroSeconds, -1, 1);
         Require.between("noiseVolts", noiseVolts, 0, Double.MAX_VALUE);
-        Require.between("clipVolts", clipVolts, Double.MIN_VALUE, Double.POSITIVE_INFINITY);
+        Require.above("clipVolts", Math.min(clipVolts, Double.MAX_VALUE), 0);
         Require.between("stepVolts", stepVolts, 0, Double.MAX_VALUE);
         this.settings = settings;
         this.waveform = waveform;
