@@ -27,8 +27,6 @@ public record Smoothing(@Between(least = 1, most = Smoothing.MOST_HALF_SAMPLES) 
     /** Highest degree. */
     public static final int HIGHEST_DEGREE = 8;
 
-    private static final double WINDOW_PER_WIDTH = 0.8;
-    private static final int USUAL_DEGREE = 2;
 
     /** Checks the ranges. */
     public Smoothing {
