@@ -178,7 +178,8 @@ class SentencesTest {
         int seen = 0;
         for (Path file : sources()) {
             String path = file.toString().replace(File.separatorChar, '/');
-            if (WITHOUT_PROSE.stream().noneMatch(part -> path.contains("/cablewright/" + part))) {
+            boolean namesIds = path.endsWith("ReadableId.java") || path.endsWith("OpaqueId.java");
+            if (namesIds || WITHOUT_PROSE.stream().noneMatch(part -> path.contains("/cablewright/" + part))) {
                 continue;
             }
             String code = Files.readString(file);

@@ -63,7 +63,7 @@ public record Kink(
      *
      * @param section the cable
      * @return radius [m]
-     * @throws IllegalArgumentException if neither the event nor the cable tells it
+     * @throws IllegalArgumentException if neither the event nor the cable gives it
      */
     public double foldsBelowMetres(CrossSection section) {
         if (leastRadiusMetres.isPresent()) {
