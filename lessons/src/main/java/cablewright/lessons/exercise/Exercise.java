@@ -103,7 +103,7 @@ public record Exercise(
      *
      * @param id name within its lesson
      * @param title one line
-     * @param brief what the trainee is told
+     * @param brief what the trainee reads first
      * @param cautions what can hurt someone
      * @param cable what is truly there
      * @param record what the drawings say

@@ -72,7 +72,7 @@ public record Kink(
         return BentTube.leastRadiusMetres(section)
                 .orElseThrow(
                         () -> new IllegalArgumentException("leastRadiusMetres is missing; this cable has no tube whose"
-                                + " wall tells it: give the least radius that its maker allows"));
+                                + " wall gives it: give the least radius that its maker allows"));
     }
 
     @Override
