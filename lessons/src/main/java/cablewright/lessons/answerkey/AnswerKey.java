@@ -75,7 +75,7 @@ public final class AnswerKey {
     }
 
     /**
-     * Works out what an exercise asks for, and can be told to stop.
+     * Works out what must be found in an exercise, and can be stopped.
      *
      * @param exercise the exercise
      * @param cancelled asked now and then; once true the work ends
@@ -134,14 +134,14 @@ public final class AnswerKey {
 
     private static Optional<LineEvent> askedEnd(
             Exercise exercise, ViewSearch search, List<PermittedSettings.View> views) {
-        Optional<EndAsEvent> told = exercise.endIsGiven() ? Optional.empty() : EndAsEvent.of(exercise.cable());
-        if (told.isEmpty()) {
+        Optional<EndAsEvent> end = exercise.endIsGiven() ? Optional.empty() : EndAsEvent.of(exercise.cable());
+        if (end.isEmpty()) {
             return Optional.empty();
         }
         List<PermittedSettings.View> fromNear =
                 views.stream().filter(view -> view.end() == LineEnd.NEAR).toList();
-        String id = told.get().eventId();
-        search.search(told.get().cable(), Set.of(id), fromNear);
+        String id = end.get().eventId();
+        search.search(end.get().cable(), Set.of(id), fromNear);
         BestView best = search.bestOf(id);
         if (best == null) {
             return Optional.empty();
@@ -254,7 +254,7 @@ public final class AnswerKey {
         return edges.computeIfAbsent(view, key -> new EdgeTimes(exercise, settings, end, memory));
     }
 
-    /** Where an event is as seen from an end; empty where it can't be told from there. */
+    /** Where an event is as seen from an end; empty where it cannot be seen from there. */
     public Optional<LineMap.Stretch> stretch(String eventId, LineEnd end) {
         if (!eventId.equals(VisibilityAnalysis.END_OF_LINE)) {
             return Optional.ofNullable(map(end).events().get(eventId));

@@ -13,8 +13,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Tells an open or shorted end as an open or a short in a cable that goes on, so that the question whether it can be seen is
- * that of any event. A terminated end can't be told so, and is never asked for.
+ * Represents an open or shorted end as an open or a short in a cable that goes on, so that the question whether it can be seen is
+ * that of any event. A terminated end cannot be expressed so, and is never asked for.
  */
 record EndAsEvent(Cable cable, String eventId) {
 

@@ -7,6 +7,6 @@ public enum Requirement {
     DEMANDED,
     /** A careful reader may find it: it earns marks when found and costs nothing when missed. */
     MARGINAL,
-    /** No permitted setting shows it: it is told after commit, with the reason. */
+    /** No permitted setting shows it: it is shown after commit, with the reason. */
     HIDDEN
 }

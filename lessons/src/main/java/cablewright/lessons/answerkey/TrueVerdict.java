@@ -11,7 +11,7 @@ import cablewright.simulator.cable.hardware.Connector;
 import cablewright.simulator.cable.hardware.Splice;
 
 /**
- * What is true of an event: what the instructor says; else hardware belongs, unless its contact is bad or an honest record
+ * What is true of an event: what the instructor says; else hardware belongs, unless its contact is bad or an correct record
  * lacks it; everything else is damage, a corroded joint among it.
  */
 final class TrueVerdict {

@@ -38,7 +38,7 @@ public record AsBuiltRecord(
     }
 
     /**
-     * Tells whether the drawings show an event.
+     * Returns whether the drawings show an event.
      *
      * @param eventId the event's name
      * @return whether an item has that id

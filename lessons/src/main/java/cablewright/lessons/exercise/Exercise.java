@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * One line to be read: what is said about it, what is truly there, what may be set, and what is told after commit.
+ * One line to be read: what is said about it, what is truly there, what may be set, and what is shown after commit.
  *
  * @param id name within its lesson
  * @param title one line; gives nothing away
@@ -103,7 +103,7 @@ public record Exercise(
      *
      * @param id name within its lesson
      * @param title one line
-     * @param brief what the trainee is told
+     * @param brief what the trainee reads first
      * @param cautions what can hurt someone
      * @param cable what is truly there
      * @param record what the drawings say

@@ -18,7 +18,7 @@ import java.util.Optional;
  * @param id name within its lesson, other than those of exercises
  * @param exercisesBefore how many exercises come before it: 0 for the start of the lesson, their number for its end
  * @param title one line
- * @param text what is told, in Markdown
+ * @param text the text, in Markdown
  * @param pictures pictures beneath the text, at most 10
  * @param prediction what is asked before text and pictures are shown
  */

@@ -57,7 +57,7 @@ public record Permitted(
     }
 
     /**
-     * Tells whether settings keep to what is permitted.
+     * Returns whether settings keep to what is permitted.
      *
      * @param settings settings of a trainee
      * @param end the end that is tested

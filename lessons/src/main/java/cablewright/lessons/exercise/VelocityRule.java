@@ -35,7 +35,7 @@ public record VelocityRule(
     }
 
     /**
-     * Tells whether the velocity can be changed.
+     * Returns whether the velocity can be changed.
      *
      * @return whether there is only one
      */
@@ -44,7 +44,7 @@ public record VelocityRule(
     }
 
     /**
-     * Tells whether a velocity may be set.
+     * Returns whether a velocity may be set.
      *
      * @param fraction velocity over the speed of light
      * @return whether it lies within the range

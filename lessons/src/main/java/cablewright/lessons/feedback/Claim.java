@@ -87,7 +87,7 @@ public sealed interface Claim {
      *
      * @param eventId the event
      * @param effect what it does
-     * @param end the end from which the line is told
+     * @param end the end from which distances are measured
      */
     record LineIs(String eventId, LineEffect effect, LineEnd end) implements Claim {
         @Override

@@ -19,7 +19,7 @@ final class Claims {
     /** A flag stands at a top if it is twice as near to it as to the edge. */
     private static final double AT_THE_TOP_SHARE = 0.5;
 
-    /** Lateness under this is not told [m]. */
+    /** Lateness under this is not mentioned [m]. */
     private static final double LEAST_LATE_METRES = 0.05;
 
     private final TraineeView view;

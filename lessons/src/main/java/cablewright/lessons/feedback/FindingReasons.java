@@ -9,8 +9,8 @@ import java.util.Optional;
  * One finding with the facts that explain it.
  *
  * @param finding the finding
- * @param velocityFraction velocity at which its distances are told, over that of light
- * @param claims the facts, in the order in which they are told
+ * @param velocityFraction velocity factor used to convert time to distance, over that of light
+ * @param claims the facts, in the order in which they are stated
  * @param lookHere where to look
  * @param comparison what the kind that was flagged could have shown; empty where the kind was right, or can't be on this
  *     cable

@@ -15,7 +15,7 @@ import cablewright.simulator.explanation.visibility.VisibilityRules;
 public record KindComparison(LookAlike nearest, EventEcho echo, double noiseVolts) {
 
     /**
-     * Returns whether the two traces differ by enough to be told apart at what was set.
+     * Returns whether the two traces differ enough to be distinguished at the settings.
      *
      * @return whether the difference is at least three times the noise
      */

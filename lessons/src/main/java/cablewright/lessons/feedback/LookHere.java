@@ -4,7 +4,7 @@ package cablewright.lessons.feedback;
 import cablewright.simulator.cable.LineEnd;
 
 /**
- * A stretch of the trace that tells what a finding is about.
+ * The stretch of the trace that a finding is about.
  *
  * @param end the end from which it is counted
  * @param fromMetres where it begins at the set velocity [m]

@@ -53,7 +53,7 @@ public final class LookAlikeSearch {
     /**
      * Prepares for one event at given settings.
      *
-     * @param cable the cable, told from its near end
+     * @param cable the cable, with distances from its near end
      * @param eventId the true event
      * @param instrument the instrument
      * @param settings what is set

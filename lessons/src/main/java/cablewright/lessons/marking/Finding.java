@@ -391,7 +391,7 @@ public sealed interface Finding {
             implements Finding {
 
         /**
-         * Tells whether the answer was right.
+         * Returns whether the answer was right.
          *
          * @return whether the right one was chosen
          */
@@ -400,7 +400,7 @@ public sealed interface Finding {
         }
 
         /**
-         * Tells whether the reason was right too.
+         * Returns whether the reason was right too.
          *
          * @return whether the right one was chosen, or none was asked for
          */

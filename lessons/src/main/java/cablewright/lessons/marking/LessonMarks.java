@@ -27,7 +27,7 @@ public record LessonMarks(String lessonId, List<MarkSheet> sheets, double marks,
      *
      * @param lesson the lesson
      * @param sheets marked attempts; of several for one exercise the last counts
-     * @param marker tells what the exercises without an attempt would have been worth
+     * @param marker finds what the exercises without an attempt would have been worth
      * @return the marks
      */
     public static LessonMarks of(Lesson lesson, List<MarkSheet> sheets, Marker marker) {

@@ -62,7 +62,7 @@ public final class MarkingRules {
      * permitted pulse (or rise), 1 % of the distance, 0.3 m.
      *
      * @param exercise the exercise
-     * @param velocityFraction velocity by which distances are told, over that of light
+     * @param velocityFraction velocity factor used to convert time to distance, over that of light
      * @param metres the distance [m]
      * @return tolerance [m]
      */

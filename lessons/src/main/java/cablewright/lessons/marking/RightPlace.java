@@ -25,7 +25,7 @@ record RightPlace(LineMap.Place nearer, LineMap.Place farther, List<Double> read
         return seconds > 0 ? farther.metres() / MarkingRules.metresThereAndBack(seconds, 1) : other;
     }
 
-    /** The stretch of the trace on which it lies, told at a velocity. */
+    /** The stretch of the trace on which it lies, at a set velocity. */
     Span shown(double velocityFraction) {
         Span front = new Span(
                 MarkingRules.metresThereAndBack(nearer.seconds(), velocityFraction),

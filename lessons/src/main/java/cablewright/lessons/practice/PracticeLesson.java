@@ -5,7 +5,7 @@ import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import java.util.List;
 
-/** The lesson that stands for a sitting of practice, whose exercises are made as it goes. */
+/** The lesson that stands for a practice session, whose exercises are made as it goes. */
 public final class PracticeLesson {
 
     /** Its name, under which records of practice are kept. */

@@ -11,7 +11,7 @@ import java.util.regex.Pattern;
  * The head of a results file as it was found.
  *
  * @param file the file
- * @param text the head of the whole study: what tells one shard from another is left out
+ * @param text the head of the whole study: what distinguishes the shards is left out
  * @param rows rows of the whole study
  * @param bytes where the first row begins
  */

@@ -47,7 +47,7 @@ public record Cable(
     /** Deepest nesting of branches of branches. */
     public static final int MOST_BRANCH_DEPTH = 4;
 
-    /** Temperature at which cable types are told [°C]. */
+    /** Reference temperature of cable types [°C]. */
     public static final double BASE_CELSIUS = 20;
 
     private static final double SLACK = 1e-9;
@@ -176,7 +176,7 @@ public record Cable(
     }
 
     /**
-     * Tells the cable as it is met from its far end. What it ended in is gone, since the instrument takes its place; the
+     * Returns the cable as seen from its far end. What it ended in is gone, since the instrument takes its place; the
      * near end is left as the instrument leaves it: open.
      *
      * @return the mirrored cable
@@ -186,7 +186,7 @@ public record Cable(
     }
 
     /**
-     * Tells the cable as it is met from its far end.
+     * Returns the cable as seen from its far end.
      *
      * @param nearEndLeft what closes the near end meanwhile
      * @return the mirrored cable

@@ -10,7 +10,7 @@ import cablewright.simulator.cable.Signature.Recovery;
  * The kinds of event a reader can name, each with its nature and its signature on a trace.
  *
  * <p>The kind is the trade's word for what lies there; several event records can share one kind (a short and a partial
- * short differ by resistance only in the record, but they are told apart on a trace, so they are two kinds).
+ * short differ by resistance only in the record, but they are distinguished on a trace, so they are two kinds).
  */
 public enum EventKind {
     /** Two lengths joined well. */
@@ -84,7 +84,7 @@ public enum EventKind {
     }
 
     /**
-     * Tells whether the kind may belong in a line.
+     * Returns whether the kind may belong in a line.
      *
      * @return hardware or damage
      */

@@ -2,7 +2,7 @@
 package cablewright.simulator.cable;
 
 /**
- * How a kind of event looks on a trace, in the four marks by which a reader tells kinds apart.
+ * How a kind of event looks on a trace, in the four marks by which a reader distinguishes kinds.
  *
  * <p>Source: the sign and recovery of lumped elements follow from series Z: ρ = Z/(Z + 2 Z0), shunt Y:
  * ρ = −Y Z0/(2 + Y Z0) (Pozar, Microwave Engineering, 4th ed., sec. 4.3, number from memory); which kind shows as which

@@ -129,7 +129,7 @@ public final class BoundedLines {
     }
 
     /**
-     * Tells whether the line holds nothing.
+     * Returns whether the line holds nothing.
      *
      * @return whether it has at most blanks and tabs
      */

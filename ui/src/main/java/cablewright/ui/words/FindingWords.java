@@ -60,9 +60,9 @@ public final class FindingWords implements FindingVisitor<FindingText> {
         this.words = words;
         this.exercise = exercise;
         this.sights = new VisibilityWords(words, exercise.cable());
-        ReasonWords told = new ReasonWords(words, sights);
+        ReasonWords written = new ReasonWords(words, sights);
         this.reasons = reasons.stream()
-                .collect(Collectors.toMap(FindingReasons::finding, told::tell, (first, second) -> first));
+                .collect(Collectors.toMap(FindingReasons::finding, written::tell, (first, second) -> first));
         this.remarks = new RemarkWords(words, sights);
     }
 
@@ -124,11 +124,11 @@ public final class FindingWords implements FindingVisitor<FindingText> {
         remarks(finding, child -> child instanceof Finding.WrongKind, why);
         finding.places().stream().filter(place -> !isTold(place, finding)).forEach(place -> why.add(place(place)));
         why.add(record(finding.event()));
-        List<String> told = reasons.getOrDefault(finding, List.of());
-        if (kindIsRight && told.isEmpty()) {
+        List<String> written = reasons.getOrDefault(finding, List.of());
+        if (kindIsRight && written.isEmpty()) {
             why.add(best("why.atBest", finding.event()));
         }
-        why.addAll(told);
+        why.addAll(written);
         remarks(finding, child -> !(child instanceof Finding.WrongKind), why);
         return new FindingText(
                 Optional.of(finding.flag().letter()),
@@ -280,8 +280,8 @@ public final class FindingWords implements FindingVisitor<FindingText> {
     public FindingText missed(Finding.Missed finding) {
         LineEvent event = finding.event();
         boolean lost = event.standing() == Requirement.DEMANDED;
-        List<String> told = reasons.getOrDefault(finding, List.of());
-        String seen = joined(List.of(joined(told), best("why.atBest", event)));
+        List<String> written = reasons.getOrDefault(finding, List.of());
+        String seen = joined(List.of(joined(written), best("why.atBest", event)));
         return new FindingText(
                 Optional.empty(),
                 lost ? Outcome.WRONG : Outcome.TOLD,
@@ -321,7 +321,7 @@ public final class FindingWords implements FindingVisitor<FindingText> {
             return "";
         }
         Optional<Choice> chosen = finding.chosenReasonId().flatMap(this::reason);
-        String told = say("prediction.reason", chosen.map(Choice::text).orElse(say("prediction.none")));
+        String written = say("prediction.reason", chosen.map(Choice::text).orElse(say("prediction.none")));
         String right = finding.isReasonRight()
                 ? ""
                 : say(
@@ -330,7 +330,7 @@ public final class FindingWords implements FindingVisitor<FindingText> {
                                 .flatMap(this::reason)
                                 .map(Choice::text)
                                 .orElse(""));
-        return joined(List.of(told, chosen.map(Choice::reason).orElse(""), right));
+        return joined(List.of(written, chosen.map(Choice::reason).orElse(""), right));
     }
 
     private Optional<Choice> reason(String id) {

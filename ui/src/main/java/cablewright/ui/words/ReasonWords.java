@@ -13,7 +13,7 @@ import java.util.List;
 /** Turns the claims behind a finding into sentences. Every number and every direction is taken from its claim. */
 public final class ReasonWords implements Claim.Visitor<List<String>> {
 
-    /** Lateness under this is not told [m]. */
+    /** Lateness under this is not mentioned [m]. */
     private static final double LEAST_LATE_METRES = 0.05;
 
     private final Words words;

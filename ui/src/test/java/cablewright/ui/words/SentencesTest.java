@@ -55,7 +55,9 @@ class SentencesTest {
             "near end",
             "far end",
             "yyyy-MM-dd HH:mm",
-            "Unsupported JavaFX configuration");
+            "Unsupported JavaFX configuration",
+            // Lowered inside a sentence; another language needs no such start.
+            "What ");
 
     private static final Pattern TYPED =
             Pattern.compile("(?:zoom|flag|remove|answer|exercise|save|at) [\\w. -]+(?:json)?|end of ");
@@ -178,7 +180,8 @@ class SentencesTest {
         int seen = 0;
         for (Path file : sources()) {
             String path = file.toString().replace(File.separatorChar, '/');
-            if (WITHOUT_PROSE.stream().noneMatch(part -> path.contains("/cablewright/" + part))) {
+            boolean namesIds = path.endsWith("ReadableId.java") || path.endsWith("OpaqueId.java");
+            if (namesIds || WITHOUT_PROSE.stream().noneMatch(part -> path.contains("/cablewright/" + part))) {
                 continue;
             }
             String code = Files.readString(file);

@@ -11,7 +11,7 @@ package cablewright.lessons.format.codec;
 public record FormatProblem(String path, String fault, String remedy) {
 
     /**
-     * Tells the problem in one sentence.
+     * Describes the problem in one sentence.
      *
      * @return place, value, what is allowed
      */

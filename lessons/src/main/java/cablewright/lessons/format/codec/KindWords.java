@@ -135,7 +135,7 @@ final class KindWords {
                 Variant.of("data-sheet-changed", FittedSection.class));
     }
 
-    /** A section fitted to a data sheet is told by the sheet alone; the fit is made again. */
+    /** A section fitted to a data sheet is stored as the sheet alone; the fit is repeated. */
     private static Variant dataSheet() {
         return new Variant(
                 "data-sheet",

@@ -11,7 +11,7 @@ import java.util.function.Predicate;
  * @param type the record whose components are the other fields
  * @param fits which values of the family go by this word
  * @param otherwise what to do where a value that was read goes by another word
- * @param told makes that record of a value
+ * @param disassembled makes that record of a value
  * @param made makes a value of that record
  */
 record Variant(
@@ -19,7 +19,7 @@ record Variant(
         Class<? extends Record> type,
         Predicate<Object> fits,
         String otherwise,
-        Function<Object, Object> told,
+        Function<Object, Object> disassembled,
         Function<Object, Object> made) {
 
     static Variant of(String word, Class<? extends Record> type) {

@@ -47,16 +47,16 @@ final class VariantCodec implements Codec {
             if (word.isTextual() && variant.word().equals(word.textValue())) {
                 return entry.getValue()
                         .read(node, at, reading, List.of(KIND))
-                        .flatMap(told -> made(variant, told, at, reading))
+                        .flatMap(disassembled -> made(variant, disassembled, at, reading))
                         .filter(value -> goesByItsWord(variant, value, at, reading));
             }
         }
         return Codec.refuse(word, at.field(KIND), reading, "one of " + String.join(", ", words()));
     }
 
-    private static Optional<Object> made(Variant variant, Object told, At at, ReadingState reading) {
+    private static Optional<Object> made(Variant variant, Object disassembled, At at, ReadingState reading) {
         try {
-            return Optional.of(variant.made().apply(told));
+            return Optional.of(variant.made().apply(disassembled));
         } catch (IllegalArgumentException e) {
             reading.refusal(at, e.getMessage());
             return Optional.empty();
@@ -78,7 +78,7 @@ final class VariantCodec implements Codec {
             if (variant.fits().test(value)) {
                 out.writeStartObject();
                 out.writeStringField(KIND, variant.word());
-                entry.getValue().writeFields(variant.told().apply(value), out);
+                entry.getValue().writeFields(variant.disassembled().apply(value), out);
                 out.writeEndObject();
                 return;
             }

@@ -63,7 +63,7 @@ public record Kink(
      *
      * @param section the cable
      * @return radius [m]
-     * @throws IllegalArgumentException if neither the event nor the cable tells it
+     * @throws IllegalArgumentException if neither the event nor the cable gives it
      */
     public double foldsBelowMetres(CrossSection section) {
         if (leastRadiusMetres.isPresent()) {
@@ -72,7 +72,7 @@ public record Kink(
         return BentTube.leastRadiusMetres(section)
                 .orElseThrow(
                         () -> new IllegalArgumentException("leastRadiusMetres is missing; this cable has no tube whose"
-                                + " wall tells it: give the least radius that its maker allows"));
+                                + " wall gives it: give the least radius that its maker allows"));
     }
 
     @Override

@@ -32,7 +32,7 @@ public sealed interface LineCondition extends Event
     }
 
     /**
-     * Returns where the stretch begins, told from the far end.
+     * Returns where the stretch begins, measured from the far end.
      *
      * @param cableLengthMetres length of the cable [m]
      * @return distance from the far end to the nearer end of the stretch [m], never below 0

@@ -13,7 +13,7 @@ import cablewright.simulator.crosssection.CrossSection;
 
 /**
  * Outer conductor pressed toward the inner over a short length, or the two wires of a pair pressed together;
- * deep enough to touch it is a crush, which is told as a short at the same place.
+ * deep enough to touch it is a crush, which is modelled as a short at the same place.
  *
  * <p>Geometry: {@link CrossSection#pinched}. Impedance falls and comes back: a dip that recovers.
  *

@@ -18,7 +18,7 @@ import java.util.List;
  * line. In between each circuit uses one wire of each pair, so its impedance is another and each hears the other.
  *
  * <p>Model: the wires are permuted, nothing is painted. Two circuits, even and odd mode {@link SplitShape}; the neighbour is
- * a sound pair of the same cable, told by its two ends. Reflection of a matched step: (ρe + ρo)/2; near-end crosstalk:
+ * a sound pair of the same cable, described by its two ends. Reflection of a matched step: (ρe + ρo)/2; near-end crosstalk:
  * (ρe − ρo)/2 (a pair of coupled lines, C. R. Paul, Analysis of Multiconductor Transmission Lines, 2nd ed., ch. 9, from
  * memory). Twisted pairs and straight wires reflect up, a quad down. Pairs share nothing where they are not split: twist is
  * taken to average it away.

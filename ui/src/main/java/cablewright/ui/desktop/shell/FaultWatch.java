@@ -21,7 +21,7 @@ final class FaultWatch implements UncaughtExceptionHandler {
 
     private final List<Path> folders;
     private final Executor screen;
-    private final Consumer<String> told;
+    private final Consumer<String> reported;
     private final Texts texts;
     private final AtomicInteger faults = new AtomicInteger();
 
@@ -30,13 +30,13 @@ final class FaultWatch implements UncaughtExceptionHandler {
      *
      * @param folders where reports go; the first that can be written
      * @param screen runs what touches the window
-     * @param told shows a sentence
+     * @param reported shows a sentence
      * @param texts the window's sentences
      */
-    FaultWatch(List<Path> folders, Executor screen, Consumer<String> told, Texts texts) {
+    FaultWatch(List<Path> folders, Executor screen, Consumer<String> reported, Texts texts) {
         this.folders = List.copyOf(folders);
         this.screen = screen;
-        this.told = told;
+        this.reported = reported;
         this.texts = texts;
     }
 
@@ -49,6 +49,6 @@ final class FaultWatch implements UncaughtExceptionHandler {
                 .map(file -> texts.say("window.fault", file))
                 .orElseGet(() ->
                         texts.say("window.fault.unwritten", fault.getClass().getSimpleName()));
-        screen.execute(() -> told.accept(sentence));
+        screen.execute(() -> reported.accept(sentence));
     }
 }

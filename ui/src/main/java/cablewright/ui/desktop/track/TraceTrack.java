@@ -139,7 +139,7 @@ public final class TraceTrack extends Track {
         }
     }
 
-    /** The traces that are laid over this one, told apart by colour and dashes. */
+    /** The traces that are laid over this one, distinguished by colour and dashes. */
     private Map<Look, Trace> others() {
         Map<Look, Trace> others = new LinkedHashMap<>();
         Optional.ofNullable(model.comparisonProperty().get())

@@ -50,7 +50,7 @@ public interface Pen {
         return place;
     }
 
-    /** Returns how many columns a unit across has that can be told apart: three where there are no pixels. */
+    /** Returns how many columns a unit across has that can be distinguished: three where there are no pixels. */
     default double columns() {
         return 3;
     }

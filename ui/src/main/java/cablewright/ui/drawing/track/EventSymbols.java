@@ -36,7 +36,7 @@ import java.util.stream.DoubleStream;
 
 /**
  * Draws events onto a cable, the same on screen and on paper. The symbols are our own: each shows the thing as it would look
- * with the ground away, so that kinds are told apart by shape and not by colour.
+ * with the ground away, so that kinds are distinguished by shape and not by colour.
  */
 public final class EventSymbols implements EventVisitor<Void> {
 

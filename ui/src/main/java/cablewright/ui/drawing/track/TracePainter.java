@@ -113,7 +113,7 @@ public final class TracePainter {
     }
 
     /**
-     * Draws bands behind the trace, each with a bar at its foot that can be told without colour.
+     * Draws bands behind the trace, each with a bar at its foot that can be recognised without colour.
      *
      * @param stretches where to look
      */

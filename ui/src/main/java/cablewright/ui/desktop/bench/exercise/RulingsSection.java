@@ -65,10 +65,10 @@ final class RulingsSection extends VBox {
         }
         listed = now;
         getChildren().clear();
-        Label told = new Label(texts.say(now.isEmpty() ? "ruling.none" : "ruling.told"));
-        told.setWrapText(true);
-        told.getStyleClass().add("quiet");
-        getChildren().add(told);
+        Label summary = new Label(texts.say(now.isEmpty() ? "ruling.none" : "ruling.summary"));
+        summary.setWrapText(true);
+        summary.getStyleClass().add("quiet");
+        getChildren().add(summary);
         now.forEach(event -> getChildren().add(row(event)));
     }
 

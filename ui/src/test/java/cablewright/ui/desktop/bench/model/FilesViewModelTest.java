@@ -85,7 +85,7 @@ class FilesViewModelTest {
         assertEquals(6, opened.cable().events().size());
         pinch(bench, 50);
         assertEquals(opened, bench.document().now());
-        assertTrue(bench.events().faultProperty().get().contains("look at only"));
+        assertTrue(bench.events().faultProperty().get().contains("read-only"));
         assertFalse(bench.files().save());
         bench.files().saveAs(file);
         assertEquals(newer, Files.readString(file));
@@ -122,7 +122,7 @@ class FilesViewModelTest {
         assertTrue(bench.files().mayClose(closed::incrementAndGet, then -> {}));
         pinch(bench, 40);
         assertFalse(bench.files().mayClose(closed::incrementAndGet, then -> {}));
-        assertTrue(bench.files().notices().get(0).text().contains("pinch1 came"), "it says what changed");
+        assertTrue(bench.files().notices().get(0).text().contains("pinch1 was added"), "it says what changed");
         assertEquals(0, closed.get());
         assertFalse(bench.files().mayClose(closed::incrementAndGet, then -> {}));
         assertEquals(1, closed.get(), "the second time it closes, and the work is kept");
@@ -178,7 +178,7 @@ class FilesViewModelTest {
         assertTrue(bench.document().now().exercise().explanation().contains("it is sound"));
         pinch(bench, 40);
         String told = bench.document().now().exercise().explanation();
-        assertTrue(told.contains("**pinch** from 40.0 to "), told);
+        assertTrue(told.contains("**pinch** from {40.0 m} to "), told);
         bench.document().step("tell", before -> before.with(ExerciseEdits.withExplanation(before.exercise(), "Mine.")));
         pinch(bench, 60);
         assertEquals("Mine.", bench.document().now().exercise().explanation());
