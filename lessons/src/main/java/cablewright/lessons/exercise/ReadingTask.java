@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exercise;
 
 import cablewright.simulator.instrument.Instrument;

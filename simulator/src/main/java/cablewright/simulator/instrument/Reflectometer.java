@@ -129,8 +129,13 @@ public final class Reflectometer {
                 halfHeight(outgoing) / (1 + instrument.timebaseErrorFraction()));
     }
 
-    /** The edge that is left after the receiver: rises add as squares (common practice, no source). */
-    private double effectiveEdgeSeconds(Stimulus stimulus) {
+    /**
+     * Returns the edge that the receiver leaves of a stimulus: rises add as squares (common practice, no source).
+     *
+     * @param stimulus the outgoing wave
+     * @return duration of the shortest edge [s]
+     */
+    public double effectiveEdgeSeconds(Stimulus stimulus) {
         return Math.hypot(stimulus.shortestEdgeSeconds(), 0.5 / instrument.bandwidthHertz());
     }
 

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exam.paper;
 
 import cablewright.simulator.cable.LineEnd;
@@ -68,14 +69,14 @@ public record PortSamples(
                 throw new IllegalArgumentException("reflection has a line that is not Base64; fetch the file again", e);
             }
             if (some.length > bytes.remaining()) {
-                throw new IllegalArgumentException("reflection has more than " + frequencies
-                        + " values; it needs samples / 2 + 1 of them");
+                throw new IllegalArgumentException(
+                        "reflection has more than " + frequencies + " values; it needs samples / 2 + 1 of them");
             }
             bytes.put(some);
         }
         if (bytes.hasRemaining()) {
-            throw new IllegalArgumentException("reflection has fewer than " + frequencies
-                    + " values; it needs samples / 2 + 1 of them");
+            throw new IllegalArgumentException(
+                    "reflection has fewer than " + frequencies + " values; it needs samples / 2 + 1 of them");
         }
         return bytes.flip();
     }
