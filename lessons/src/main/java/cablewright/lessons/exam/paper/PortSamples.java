@@ -30,7 +30,7 @@ public record PortSamples(
         List<String> reflection) {
 
     /** Most time samples of a response in a paper. */
-    public static final int MOST_SAMPLES = 1 << 18;
+    public static final int MOST_SAMPLES = 1 << 19;
 
     private static final int BYTES_EACH = 2 * Double.BYTES;
     private static final int BYTES_PER_LINE = 3072;

@@ -159,5 +159,11 @@ class SealTest {
         assertEquals(65_536, Padding.filled(new byte[65_536]).length);
         assertEquals(131_072, Padding.filled(new byte[65_537]).length);
         assertEquals(' ', Padding.filled(new byte[1])[65_535]);
+        for (int length : new int[] {1, 65_537, 300_000}) {
+            int sealed = AgeSeal.sealTo(ExaminerKey.make().publicKey(), Padding.filled(new byte[length])).length;
+            assertTrue(Padding.isWhole(sealed));
+            assertFalse(Padding.isWhole(sealed - 1));
+            assertFalse(Padding.isWhole(sealed + 1));
+        }
     }
 }
