@@ -2,7 +2,12 @@
 package cablewright.lessons.exam.paper;
 
 import cablewright.lessons.exercise.Attempt;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Entries;
+import cablewright.simulator.check.Id;
+import cablewright.simulator.check.Matches;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Text;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
@@ -22,37 +27,35 @@ import java.util.Optional;
  * @param attempts flags, settings and answers for each item that was opened; {@code exerciseId} is the item's name
  */
 public record ExamAnswers(
-        String paperSha256,
-        String trainee,
-        String sittingId,
+        @Matches(pattern = "[0-9a-f]{64}", words = "64 hexadecimal digits in small letters") String paperSha256,
+        @Text String trainee,
+        @Id String sittingId,
         Instant startedAt,
         Instant savedAt,
         Optional<Instant> handedInAt,
-        double secondsUsed,
-        int runs,
-        double clockJumpSeconds,
-        List<Attempt> attempts) {
+        @Between(least = 0, most = ExamAnswers.MOST_SECONDS) double secondsUsed,
+        @Between(least = 1, most = 1_000_000) int runs,
+        @Between(least = 0, most = ExamAnswers.MOST_SECONDS) double clockJumpSeconds,
+        @Entries(most = SealedPaper.MOST_ITEMS) List<Attempt> attempts) {
 
-    private static final double MOST_SECONDS = 1e9;
+    static final double MOST_SECONDS = 1e9;
 
     /** Copies the list and checks the ranges. */
     public ExamAnswers {
-        if (paperSha256 == null || !paperSha256.matches("[0-9a-f]{64}")) {
-            throw new IllegalArgumentException("paperSha256 is not 64 hexadecimal digits in small letters");
-        }
-        Require.text("trainee", trainee);
-        Require.id(sittingId);
-        Require.present("startedAt", startedAt);
-        Require.present("savedAt", savedAt);
-        Require.present("handedInAt", handedInAt);
-        Require.between("secondsUsed", secondsUsed, 0, MOST_SECONDS);
-        Require.between("runs", runs, 1, 1_000_000);
-        Require.between("clockJumpSeconds", clockJumpSeconds, 0, MOST_SECONDS);
-        attempts = List.copyOf(Require.present("attempts", attempts));
-        Require.between("attempts", attempts.size(), 0, SealedPaper.MOST_ITEMS);
-        if (attempts.stream().map(Attempt::exerciseId).distinct().count() != attempts.size()) {
-            throw new IllegalArgumentException("attempts has an item twice; each item has one attempt");
-        }
+        Require.components(
+                ExamAnswers.class,
+                paperSha256,
+                trainee,
+                sittingId,
+                startedAt,
+                savedAt,
+                handedInAt,
+                secondsUsed,
+                runs,
+                clockJumpSeconds,
+                attempts);
+        attempts = List.copyOf(attempts);
+        Require.distinct("attempts", attempts, Attempt::exerciseId);
     }
 
     /**

@@ -2,6 +2,7 @@
 package cablewright.lessons.exam.paper;
 
 import cablewright.lessons.exercise.Lesson;
+import cablewright.simulator.check.Entries;
 import cablewright.simulator.check.Require;
 import java.util.List;
 import java.util.Optional;
@@ -12,13 +13,12 @@ import java.util.Optional;
  * @param lesson the exercises as they were, with cables, explanations, hints and answers
  * @param keys what each item of the paper stands for
  */
-public record ExaminersPart(Lesson lesson, List<ItemKey> keys) {
+public record ExaminersPart(Lesson lesson, @Entries(least = 1, most = SealedPaper.MOST_ITEMS) List<ItemKey> keys) {
 
     /** Copies the list and checks that each key has its exercise. */
     public ExaminersPart {
-        Require.present("lesson", lesson);
-        keys = List.copyOf(Require.present("keys", keys));
-        Require.between("keys", keys.size(), 1, SealedPaper.MOST_ITEMS);
+        Require.components(ExaminersPart.class, lesson, keys);
+        keys = List.copyOf(keys);
         for (ItemKey key : keys) {
             if (lesson.exercise(key.exerciseId()).isEmpty()) {
                 throw new IllegalArgumentException(

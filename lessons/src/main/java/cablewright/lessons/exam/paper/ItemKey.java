@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exam.paper;
 
+import cablewright.simulator.check.Entries;
+import cablewright.simulator.check.Id;
 import cablewright.simulator.check.Require;
 import java.util.List;
 
@@ -12,13 +14,16 @@ import java.util.List;
  * @param choices the exercise's names of its answers, in the paper's order
  * @param reasons the exercise's names of its reasons, in the paper's order
  */
-public record ItemKey(String itemId, String exerciseId, List<String> choices, List<String> reasons) {
+public record ItemKey(
+        @Id String itemId,
+        @Id String exerciseId,
+        @Id @Entries(most = 8) List<String> choices,
+        @Id @Entries(most = 8) List<String> reasons) {
 
     /** Copies the lists and checks the names. */
     public ItemKey {
-        Require.id(itemId);
-        Require.id(exerciseId);
-        choices = List.copyOf(Require.present("choices", choices));
-        reasons = List.copyOf(Require.present("reasons", reasons));
+        Require.components(ItemKey.class, itemId, exerciseId, choices, reasons);
+        choices = List.copyOf(choices);
+        reasons = List.copyOf(reasons);
     }
 }

@@ -3,12 +3,16 @@ package cablewright.lessons.exam.paper;
 
 import cablewright.lessons.exercise.AsBuiltRecord;
 import cablewright.lessons.exercise.Caution;
-import cablewright.lessons.exercise.Lines;
 import cablewright.lessons.exercise.Permitted;
 import cablewright.lessons.exercise.ReadingTask;
 import cablewright.lessons.exercise.Start;
 import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Entries;
+import cablewright.simulator.check.Id;
+import cablewright.simulator.check.Lines;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Text;
 import cablewright.simulator.instrument.Instrument;
 import java.util.List;
 import java.util.Optional;
@@ -33,41 +37,46 @@ import java.util.OptionalDouble;
  * @param ports what each permitted end shows
  */
 public record PaperItem(
-        String id,
-        String title,
+        @Id String id,
+        @Text String title,
         @Lines String brief,
-        List<Caution> cautions,
+        @Entries(least = 1, most = 7, distinct = true) List<Caution> cautions,
         AsBuiltRecord record,
         Instrument instrument,
         Start start,
         Permitted permitted,
-        OptionalDouble toleranceMetres,
+        @Above(floor = 0, most = 10_000) OptionalDouble toleranceMetres,
         Optional<PaperQuestion> question,
         long noiseSeed,
         boolean endIsGiven,
-        List<PortSamples> ports)
+        @Entries(least = 1, most = 2) List<PortSamples> ports)
         implements ReadingTask {
 
     /** Copies the lists and checks that each permitted end has its response. */
     public PaperItem {
-        Require.id(id);
-        Require.text("title", title);
-        Require.present("brief", brief);
-        cautions = List.copyOf(Require.present("cautions", cautions));
-        if (cautions.isEmpty() || cautions.get(cautions.size() - 1) != Caution.LOCAL_CODES) {
+        Require.components(
+                PaperItem.class,
+                id,
+                title,
+                brief,
+                cautions,
+                record,
+                instrument,
+                start,
+                permitted,
+                toleranceMetres,
+                question,
+                noiseSeed,
+                endIsGiven,
+                ports);
+        cautions = List.copyOf(cautions);
+        if (cautions.get(cautions.size() - 1) != Caution.LOCAL_CODES) {
             throw new IllegalArgumentException("cautions must end with " + Caution.LOCAL_CODES);
         }
-        Require.present("record", record);
-        Require.present("instrument", instrument);
-        Require.present("start", start);
-        Require.present("permitted", permitted);
         if (!permitted.allows(start.settings(), start.end())) {
             throw new IllegalArgumentException("start is not permitted; each of its settings must be a choice");
         }
-        Require.present("toleranceMetres", toleranceMetres);
-        toleranceMetres.ifPresent(metres -> Require.above("toleranceMetres", metres, 0, 10_000));
-        Require.present("question", question);
-        ports = List.copyOf(Require.present("ports", ports));
+        ports = List.copyOf(ports);
         List<LineEnd> ends = ports.stream().map(PortSamples::end).toList();
         if (!ends.equals(permitted.ends())) {
             throw new IllegalArgumentException("ports has the ends " + ends + "; it needs those that are permitted, "

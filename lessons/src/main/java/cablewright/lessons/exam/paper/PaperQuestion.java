@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exam.paper;
 
-import cablewright.lessons.exercise.Lines;
+import cablewright.simulator.check.Entries;
+import cablewright.simulator.check.Lines;
 import cablewright.simulator.check.Require;
 import java.util.List;
 import java.util.Optional;
@@ -13,17 +14,16 @@ import java.util.Optional;
  * @param choices 2 to 8 answers
  * @param reasons reasons of which one is chosen with the answer; none where the answer alone counts
  */
-public record PaperQuestion(@Lines String question, List<PaperChoice> choices, List<PaperChoice> reasons) {
-
-    private static final int MOST_CHOICES = 8;
+public record PaperQuestion(
+        @Lines String question,
+        @Entries(least = 2, most = 8) List<PaperChoice> choices,
+        @Entries(most = 8) List<PaperChoice> reasons) {
 
     /** Copies the lists and checks how many there are. */
     public PaperQuestion {
-        Require.present("question", question);
-        choices = List.copyOf(Require.present("choices", choices));
-        reasons = List.copyOf(Require.present("reasons", reasons));
-        Require.between("choices", choices.size(), 2, MOST_CHOICES);
-        Require.between("reasons", reasons.size(), 0, MOST_CHOICES);
+        Require.components(PaperQuestion.class, question, choices, reasons);
+        choices = List.copyOf(choices);
+        reasons = List.copyOf(reasons);
     }
 
     /**

@@ -2,13 +2,15 @@
 package cablewright.lessons.exam.paper;
 
 import cablewright.lessons.exam.seal.ExaminerKey;
-import cablewright.lessons.exercise.Lines;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Entries;
+import cablewright.simulator.check.Lines;
+import cablewright.simulator.check.Matches;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.check.Text;
 import java.time.Duration;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * An exam as it is given out: no cable, no answer, nothing that leads back to them.
@@ -23,14 +25,14 @@ import java.util.Set;
  * @param sealed the examiner's part, sealed to the same key in the age format, in Base64, in lines
  */
 public record SealedPaper(
-        String title,
+        @Text String title,
         @Lines String rules,
-        String worldNote,
-        int minutesAllowed,
-        double passMarkFraction,
-        String examinerKey,
-        List<PaperItem> items,
-        List<String> sealed) {
+        @Text String worldNote,
+        @Between(least = 1, most = SealedPaper.MOST_MINUTES) int minutesAllowed,
+        @Between(least = 0, most = 1) double passMarkFraction,
+        @Matches(pattern = "age1[02-9ac-hj-np-z]{58}", words = "a public key age1… of an examiner") String examinerKey,
+        @Entries(least = 1, most = SealedPaper.MOST_ITEMS) List<PaperItem> items,
+        @Entries(least = 1, most = SealedPaper.MOST_SEALED_LINES) List<String> sealed) {
 
     /** Most minutes of an exam. */
     public static final int MOST_MINUTES = 600;
@@ -38,31 +40,29 @@ public record SealedPaper(
     /** Most lines to be read in an exam. */
     public static final int MOST_ITEMS = 100;
 
-    private static final int MOST_SEALED_LINES = 10_000;
+    static final int MOST_SEALED_LINES = 10_000;
 
     /** Copies the lists and checks the ranges. */
     public SealedPaper {
-        Require.text("title", title);
-        Require.present("rules", rules);
-        Require.text("worldNote", worldNote);
-        Require.between("minutesAllowed", minutesAllowed, 1, MOST_MINUTES);
-        Require.between("passMarkFraction", passMarkFraction, 0, 1);
+        Require.components(
+                SealedPaper.class,
+                title,
+                rules,
+                worldNote,
+                minutesAllowed,
+                passMarkFraction,
+                examinerKey,
+                items,
+                sealed);
         try {
-            examinerKey = ExaminerKey.checkedPublicKey(Require.present("examinerKey", examinerKey));
+            ExaminerKey.checkedPublicKey(examinerKey);
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException(
                     "examinerKey is not sound; it must be a public key age1… of an examiner", e);
         }
-        items = List.copyOf(Require.present("items", items));
-        Require.between("items", items.size(), 1, MOST_ITEMS);
-        Set<String> ids = new HashSet<>();
-        for (PaperItem item : items) {
-            if (!ids.add(item.id())) {
-                throw new IllegalArgumentException("items has \"" + item.id() + "\" twice; each needs its own id");
-            }
-        }
-        sealed = List.copyOf(Require.present("sealed", sealed));
-        Require.between("sealed", sealed.size(), 1, MOST_SEALED_LINES);
+        items = List.copyOf(items);
+        Require.distinct("items", items, PaperItem::id);
+        sealed = List.copyOf(sealed);
     }
 
     /**

@@ -77,7 +77,7 @@ final class AnswerOpener {
             byte[] plain = AgeSeal.open(key, bytes);
             ExamAnswers answers =
                     ((Document.OfAnswers) new DocumentReader().parse(file.name(), plain, FileKind.ANSWERS)).answers();
-            check(file.name(), answers)
+            check(answers)
                     .ifPresentOrElse(
                             reason -> setAside(file.name(), reason, answers.trainee()),
                             () -> opened.add(new OpenedAnswers(file.name(), Receipt.of(bytes), answers)));
@@ -96,7 +96,7 @@ final class AnswerOpener {
         };
     }
 
-    private Optional<SetAside.Reason> check(String file, ExamAnswers answers) {
+    private Optional<SetAside.Reason> check(ExamAnswers answers) {
         if (!answers.paperSha256().equals(paper.sha256())) {
             return Optional.of(SetAside.Reason.OTHER_PAPER);
         }

@@ -10,7 +10,7 @@ import cablewright.lessons.exam.seal.Padding;
 import cablewright.lessons.exam.seal.Receipt;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Flag;
-import cablewright.lessons.format.AtomicSave;
+import cablewright.lessons.file.AtomicSave;
 import cablewright.lessons.format.Document;
 import cablewright.lessons.format.DocumentWriter;
 import cablewright.lessons.format.LessonFormatException;
@@ -32,7 +32,7 @@ import java.util.function.LongSupplier;
 /**
  * One person at one paper, from opening it to handing in. Each change is on disk before the method that makes it returns; a
  * sitting that was broken off is taken up where it was. After the time allowed nothing changes any more, but what is there can
- * still be handed in. Used by one thread.
+ * still be handed in. It can be used from several threads.
  */
 public final class Sitting implements AutoCloseable {
 
@@ -125,7 +125,7 @@ public final class Sitting implements AutoCloseable {
      * @param itemId the item
      * @return its draft
      */
-    public ItemDraft draft(String itemId) {
+    public synchronized ItemDraft draft(String itemId) {
         return Optional.ofNullable(drafts.get(itemId))
                 .orElseThrow(() -> new IllegalArgumentException("the paper has no item \"" + itemId + "\""));
     }
@@ -139,7 +139,7 @@ public final class Sitting implements AutoCloseable {
      * @throws IllegalStateException if the sitting is over
      * @throws IllegalArgumentException if settings or flags are not permitted
      */
-    public void change(String itemId, ItemDraft draft) throws IOException {
+    public synchronized void change(String itemId, ItemDraft draft) throws IOException {
         if (isOver()) {
             throw new IllegalStateException(
                     handedInAt.isPresent() ? "the answers are handed in already" : "the time is up");
@@ -171,7 +171,7 @@ public final class Sitting implements AutoCloseable {
      *
      * @throws IOException if it can't be written
      */
-    public void tick() throws IOException {
+    public synchronized void tick() throws IOException {
         if (handedInAt.isEmpty()) {
             save();
         }
@@ -182,7 +182,7 @@ public final class Sitting implements AutoCloseable {
      *
      * @return time left, zero once it is up
      */
-    public Duration left() {
+    public synchronized Duration left() {
         double left = paper().allowed().toSeconds() - clock.usedSeconds();
         return Duration.ofMillis(Math.round(1000 * Math.max(0, left)));
     }
@@ -192,7 +192,7 @@ public final class Sitting implements AutoCloseable {
      *
      * @return whether the answers are handed in or the time is up
      */
-    public boolean isOver() {
+    public synchronized boolean isOver() {
         return handedInAt.isPresent() || left().isZero();
     }
 
@@ -201,7 +201,7 @@ public final class Sitting implements AutoCloseable {
      *
      * @return whether they were
      */
-    public boolean isHandedIn() {
+    public synchronized boolean isHandedIn() {
         return handedInAt.isPresent();
     }
 
@@ -238,7 +238,7 @@ public final class Sitting implements AutoCloseable {
      * @return the file and its receipt
      * @throws IOException if it can't be written; nothing is handed in then
      */
-    public HandedIn handIn(Path target) throws IOException {
+    public synchronized HandedIn handIn(Path target) throws IOException {
         if (Files.exists(target)) {
             throw new IOException(target + " is there already; choose another name");
         }

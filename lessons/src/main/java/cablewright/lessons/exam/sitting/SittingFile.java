@@ -2,7 +2,7 @@
 package cablewright.lessons.exam.sitting;
 
 import cablewright.lessons.exam.paper.ExamAnswers;
-import cablewright.lessons.format.AtomicSave;
+import cablewright.lessons.file.AtomicSave;
 import cablewright.lessons.format.Document;
 import cablewright.lessons.format.DocumentReader;
 import cablewright.lessons.format.DocumentWriter;
