@@ -13,8 +13,8 @@ case $mode in
     # JavaFX draws through GTK, takes keys through libXtst and sets text through Pango with some font.
     run) packages='libgtk-3-0 libxtst6 libpangoft2-1.0-0 fonts-dejavu-core' without='the desktop may not open' ;;
     # The tests draw in memory, so they need text but no GTK; ngspice checks the netlists,
-    # GNU parallel runs the shards of a study.
-    test) packages='libpangoft2-1.0-0 fonts-dejavu-core ngspice parallel' without='some tests may fail or be skipped' ;;
+    # GNU parallel runs the shards of a study, age opens what exams seal.
+    test) packages='libpangoft2-1.0-0 fonts-dejavu-core ngspice parallel age' without='some tests may fail or be skipped' ;;
     *)
         echo "install-packages.sh: unknown mode '$mode'. Use 'run' or 'test'." >&2
         exit 2

@@ -50,7 +50,8 @@ public record Exercise(
         Optional<Prediction> prediction,
         long noiseSeed,
         boolean endIsGiven,
-        @Entries(most = Exercise.MOST_EVENTS) List<EventRuling> rulings) {
+        @Entries(most = Exercise.MOST_EVENTS) List<EventRuling> rulings)
+        implements ReadingTask {
 
     /** Most events on the cable of an exercise: each is looked for at every permitted setting. */
     public static final int MOST_EVENTS = 200;

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.format;
 
+import cablewright.lessons.exam.paper.ExamAnswers;
+import cablewright.lessons.exam.paper.ExaminersPart;
+import cablewright.lessons.exam.paper.SealedPaper;
 import cablewright.lessons.exercise.AttemptSheet;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
@@ -88,6 +91,57 @@ public sealed interface Document {
         @Override
         public Object content() {
             return sheet;
+        }
+    }
+
+    /**
+     * A sealed paper.
+     *
+     * @param paper the content
+     */
+    record OfPaper(SealedPaper paper) implements Document {
+        @Override
+        public FileKind kind() {
+            return FileKind.PAPER;
+        }
+
+        @Override
+        public Object content() {
+            return paper;
+        }
+    }
+
+    /**
+     * The part of a paper that only the examiner opens.
+     *
+     * @param part the content
+     */
+    record OfExaminersPart(ExaminersPart part) implements Document {
+        @Override
+        public FileKind kind() {
+            return FileKind.EXAMINERS_PART;
+        }
+
+        @Override
+        public Object content() {
+            return part;
+        }
+    }
+
+    /**
+     * Answers to a sealed paper.
+     *
+     * @param answers the content
+     */
+    record OfAnswers(ExamAnswers answers) implements Document {
+        @Override
+        public FileKind kind() {
+            return FileKind.ANSWERS;
+        }
+
+        @Override
+        public Object content() {
+            return answers;
         }
     }
 }

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.format;
 
+import cablewright.lessons.exam.paper.ExamAnswers;
+import cablewright.lessons.exam.paper.ExaminersPart;
+import cablewright.lessons.exam.paper.SealedPaper;
 import cablewright.lessons.exercise.AttemptSheet;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
@@ -128,6 +131,19 @@ public final class DocumentReader {
         return parse(name, bytes, Optional.empty());
     }
 
+    /**
+     * Reads what a file of one kind would hold.
+     *
+     * @param name what messages call it
+     * @param bytes its bytes
+     * @param wanted the kind
+     * @return what it holds, of that kind
+     * @throws LessonFormatException if it can't be read, or is of another kind
+     */
+    public Document parse(String name, byte[] bytes, FileKind wanted) throws LessonFormatException {
+        return parse(name, bytes, Optional.of(wanted));
+    }
+
     private static byte[] bytes(Path file) throws LessonFormatException {
         String name = file.toString();
         if (Files.isDirectory(file)) {
@@ -223,9 +239,9 @@ public final class DocumentReader {
     }
 
     private static void refuseUnknown(JsonNode root, FileKind kind, ReadingState reading) {
-        List<String> allowed = kind == FileKind.ATTEMPTS
-                ? List.of(FORMAT, VERSION, kind.field())
-                : List.of(FORMAT, VERSION, TYPES, kind.field());
+        List<String> allowed = kind.holdsCables()
+                ? List.of(FORMAT, VERSION, TYPES, kind.field())
+                : List.of(FORMAT, VERSION, kind.field());
         for (Map.Entry<String, JsonNode> field : root.properties()) {
             if (!allowed.contains(field.getKey()) && !reading.leavesOutWhatIsNew()) {
                 reading.problem(
@@ -249,15 +265,14 @@ public final class DocumentReader {
     }
 
     private static Document document(FileKind kind, Object content) {
-        switch (kind) {
-            case CABLE:
-                return new Document.OfCable((Cable) content);
-            case EXERCISE:
-                return new Document.OfExercise((Exercise) content);
-            case LESSON:
-                return new Document.OfLesson((Lesson) content);
-            default:
-                return new Document.OfAttempts((AttemptSheet) content);
-        }
+        return switch (kind) {
+            case CABLE -> new Document.OfCable((Cable) content);
+            case EXERCISE -> new Document.OfExercise((Exercise) content);
+            case LESSON -> new Document.OfLesson((Lesson) content);
+            case ATTEMPTS -> new Document.OfAttempts((AttemptSheet) content);
+            case PAPER -> new Document.OfPaper((SealedPaper) content);
+            case EXAMINERS_PART -> new Document.OfExaminersPart((ExaminersPart) content);
+            case ANSWERS -> new Document.OfAnswers((ExamAnswers) content);
+        };
     }
 }

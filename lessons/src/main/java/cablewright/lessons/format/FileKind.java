@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.format;
 
+import cablewright.lessons.exam.paper.ExamAnswers;
+import cablewright.lessons.exam.paper.ExaminersPart;
+import cablewright.lessons.exam.paper.SealedPaper;
 import cablewright.lessons.exercise.AttemptSheet;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
@@ -22,7 +25,13 @@ public enum FileKind {
     /** A lesson with its exercises. */
     LESSON("cablewright-lesson", "lesson", "lesson", Lesson.class),
     /** Attempts of one person at one lesson. */
-    ATTEMPTS("cablewright-attempts", "attempts", "attempts sheet", AttemptSheet.class);
+    ATTEMPTS("cablewright-attempts", "attempts", "attempts sheet", AttemptSheet.class),
+    /** A sealed paper. */
+    PAPER("cablewright-paper", "paper", "sealed paper", SealedPaper.class),
+    /** The part of a paper that only the examiner opens. */
+    EXAMINERS_PART("cablewright-examiners-part", "examinersPart", "examiner's part of a paper", ExaminersPart.class),
+    /** Answers to a sealed paper. */
+    ANSWERS("cablewright-answers", "answers", "answers to a paper", ExamAnswers.class);
 
     /** The version that is written; earlier ones, once there are any, stay readable. */
     public static final int VERSION = 1;
@@ -56,6 +65,14 @@ public enum FileKind {
     /** The record of its content. */
     Class<?> content() {
         return content;
+    }
+
+    /** Whether it may bring cable types along. */
+    boolean holdsCables() {
+        return switch (this) {
+            case CABLE, EXERCISE, LESSON, EXAMINERS_PART -> true;
+            case ATTEMPTS, PAPER, ANSWERS -> false;
+        };
     }
 
     /** What people call it. */

@@ -29,6 +29,8 @@ final class TypesUsed {
             used.add(exercise.exercise().cable());
         } else if (document instanceof Document.OfLesson lesson) {
             lesson.lesson().exercises().stream().map(Exercise::cable).forEach(used::add);
+        } else if (document instanceof Document.OfExaminersPart part) {
+            part.part().lesson().exercises().stream().map(Exercise::cable).forEach(used::add);
         }
         return used.types.values().stream()
                 .filter(type -> !Catalogue.standard().find(type.id()).equals(Optional.of(type)))

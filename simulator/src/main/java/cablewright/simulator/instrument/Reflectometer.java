@@ -84,6 +84,17 @@ public final class Reflectometer {
         return effectiveEdgeSeconds(stimulus) / SAMPLES_PER_EDGE;
     }
 
+    /**
+     * Returns how long a record lasts.
+     *
+     * @param settings what is set
+     * @return time from when the outgoing wave begins to the end of the range, with room before the zero of distance [s]
+     */
+    public double recordSeconds(Settings settings) {
+        double before = 2 * (settings.stimulus().halfHeightSeconds() + 4 * instrument.poleSeconds());
+        return before + settings.secondsThereAndBack(settings.rangeMetres());
+    }
+
     private Trace trace(Settings settings, Waveform waveform, double zeroSeconds) {
         return new Trace(
                 settings,
@@ -101,8 +112,7 @@ public final class Reflectometer {
             throw new IllegalArgumentException("the reference of the port is a source of " + port.referenceOhms()
                     + " ohms and the instrument has " + instrument.sourceOhms() + "; they must be the same");
         }
-        double before = 2 * (settings.stimulus().halfHeightSeconds() + 4 * instrument.poleSeconds());
-        double record = before + settings.secondsThereAndBack(settings.rangeMetres());
+        double record = recordSeconds(settings);
         double longestSample =
                 Math.min(record / instrument.samples(), effectiveEdgeSeconds(settings.stimulus()) / SAMPLES_PER_EDGE);
         ContourGrid own = port.nativeGrid().orElseGet(() -> ContourGrid.forRecord(record, longestSample));
@@ -119,8 +129,13 @@ public final class Reflectometer {
                 halfHeight(outgoing) / (1 + instrument.timebaseErrorFraction()));
     }
 
-    /** The edge that is left after the receiver: rises add as squares (common practice, no source). */
-    private double effectiveEdgeSeconds(Stimulus stimulus) {
+    /**
+     * Returns the edge that the receiver leaves of a stimulus: rises add as squares (common practice, no source).
+     *
+     * @param stimulus the outgoing wave
+     * @return duration of the shortest edge [s]
+     */
+    public double effectiveEdgeSeconds(Stimulus stimulus) {
         return Math.hypot(stimulus.shortestEdgeSeconds(), 0.5 / instrument.bandwidthHertz());
     }
 

@@ -6,6 +6,7 @@ import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.exercise.LessonPage;
 import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.exercise.ReadingTask;
 import cablewright.simulator.cable.EventKind;
 import java.util.List;
 import java.util.Locale;
@@ -48,7 +49,7 @@ final class ExercisePage {
     }
 
     /** Title, brief and cautions. */
-    String brief(Exercise exercise, String title) {
+    String brief(ReadingTask exercise, String title) {
         StringBuilder out = new StringBuilder(view.style().bold(title) + "\n");
         out.append(view.prose().ofMarkdown(exercise.brief()));
         for (Caution caution : exercise.cautions()) {

@@ -212,28 +212,9 @@ public final class PracticeTerminal {
         } else if (instruction instanceof Instruction.Scale scale) {
             view.scaleTo(OptionalDouble.of(scale.share()));
         } else {
-            set(instruction);
+            view.set(round, instruction);
         }
         return view.tracks(round);
-    }
-
-    private void set(Instruction instruction) {
-        SettingsDesk desk = new SettingsDesk(round.exercise().permitted(), view);
-        if (instruction instanceof Instruction.Width width) {
-            round.set(desk.width(round.settings(), width));
-        } else if (instruction instanceof Instruction.Velocity velocity) {
-            round.set(desk.velocity(round.settings(), velocity.fraction()));
-            view.zoomOut();
-        } else if (instruction instanceof Instruction.Range range) {
-            round.set(desk.range(round.settings(), range.metres()));
-            view.zoomOut();
-        } else if (instruction instanceof Instruction.Gain gain) {
-            round.set(desk.gain(round.settings(), gain.decibels()));
-        } else if (instruction instanceof Instruction.Averages averages) {
-            round.set(desk.averages(round.settings(), averages.count()));
-        } else {
-            round.joinTo(desk.end(((Instruction.TestedEnd) instruction).end()));
-        }
     }
 
     private String plain(Plain instruction) {

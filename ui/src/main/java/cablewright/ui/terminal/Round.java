@@ -5,27 +5,36 @@ import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.exercise.ReadingTask;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
 import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.circuit.PortResponse;
+import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.measurement.Measurement;
+import cablewright.simulator.port.SimulatedPort;
 import cablewright.simulator.solve.PropagationCache;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** One exercise under way: what is set, what is flagged, and what became of it. Knows no words and no screen. */
 final class Round {
 
     private static final int LETTERS = 26;
 
-    private final Exercise exercise;
-    private final PropagationCache memory = new PropagationCache();
+    private final ReadingTask task;
+    private final Optional<Exercise> marked;
+    private final Function<LineEnd, PortResponse> portAt;
+    private final Reflectometer reflectometer;
+    private final Map<LineEnd, PortResponse> ports = new EnumMap<>(LineEnd.class);
     private final List<Flag> flags = new ArrayList<>();
     private final Instant startedAt;
     private Settings settings;
@@ -37,15 +46,49 @@ final class Round {
     private Optional<Attempt> attempt = Optional.empty();
     private Optional<MarkSheet> sheet = Optional.empty();
 
+    /** Opens an exercise, which can be handed in and marked. */
     Round(Exercise exercise, Instant startedAt) {
-        this.exercise = exercise;
-        this.startedAt = startedAt;
-        this.settings = exercise.start().settings();
-        this.end = exercise.start().end();
+        this(exercise, Optional.of(exercise), portsOf(exercise), startedAt);
     }
 
+    /** Opens a task that is marked elsewhere. */
+    Round(ReadingTask task, Function<LineEnd, PortResponse> portAt, Instant startedAt) {
+        this(task, Optional.empty(), portAt, startedAt);
+    }
+
+    private Round(
+            ReadingTask task, Optional<Exercise> marked, Function<LineEnd, PortResponse> portAt, Instant startedAt) {
+        this.task = task;
+        this.marked = marked;
+        this.portAt = portAt;
+        this.startedAt = startedAt;
+        this.reflectometer = new Reflectometer(task.instrument());
+        this.settings = task.start().settings();
+        this.end = task.start().end();
+    }
+
+    private static Function<LineEnd, PortResponse> portsOf(Exercise exercise) {
+        PropagationCache memory = new PropagationCache();
+        return tested -> new SimulatedPort(
+                exercise.cable().seenFrom(tested), exercise.instrument().sourceOhms(), memory);
+    }
+
+    /** What is shown of the line before anything is handed in. */
+    ReadingTask task() {
+        return task;
+    }
+
+    /** The exercise with its cable; only a round that is marked here has it. */
     Exercise exercise() {
-        return exercise;
+        return marked.orElseThrow();
+    }
+
+    /** Puts flags and settings back that were kept. */
+    void restore(List<Flag> kept, Settings others) {
+        flags.clear();
+        flags.addAll(kept);
+        settings = others;
+        trace = Optional.empty();
     }
 
     Settings settings() {
@@ -70,7 +113,7 @@ final class Round {
 
     /** Whether a question is open that must be answered before the trace is shown. */
     boolean asksFirst() {
-        return exercise.prediction().isPresent() && predicted.isEmpty();
+        return question().isPresent() && predicted.isEmpty();
     }
 
     void set(Settings others) {
@@ -158,20 +201,24 @@ final class Round {
     }
 
     Optional<Prediction> question() {
-        return exercise.prediction();
+        return marked.flatMap(Exercise::prediction);
     }
 
     /** What the instrument shows at what is set. */
     Trace trace() {
         if (trace.isEmpty()) {
-            trace = Optional.of(Measurement.at(end, exercise.cable(), exercise.instrument(), memory)
-                    .trace(settings, exercise.noiseSeed()));
+            trace = Optional.of(reflectometer.measure(port(), settings, task.noiseSeed()));
         }
         return trace.get();
     }
 
+    private PortResponse port() {
+        return ports.computeIfAbsent(end, portAt);
+    }
+
     /** Hands the flags in and has them marked. */
     MarkSheet commit(Marker marker, String trainee, Instant now) {
+        Exercise exercise = exercise();
         Attempt handedIn = new Attempt(
                 exercise.id(),
                 trainee,

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.terminal;
 
-import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
+import cablewright.lessons.exercise.ReadingTask;
 import cablewright.lessons.exercise.RecordedItem;
 import cablewright.lessons.exercise.Verdict;
 import cablewright.lessons.text.Texts;
@@ -93,7 +93,7 @@ final class RoundScreen {
             x[i] = shown(trace.metres(i));
             percent[i] = 100 * trace.volts(i);
         }
-        return new TracePlot(round.exercise().title(), settingsLine(), unit(), x, percent, window, flags());
+        return new TracePlot(round.task().title(), settingsLine(), unit(), x, percent, window, flags());
     }
 
     private List<FlagMarker> flags() {
@@ -134,7 +134,7 @@ final class RoundScreen {
     }
 
     private String recordTrack(Window window) {
-        Exercise exercise = round.exercise();
+        ReadingTask exercise = round.task();
         double length = exercise.record().lengthMetres().orElse(round.settings().rangeMetres());
         List<Mark> marks = new ArrayList<>();
         int number = 1;
@@ -152,7 +152,7 @@ final class RoundScreen {
     }
 
     private String recordLegend(double length) {
-        Exercise exercise = round.exercise();
+        ReadingTask exercise = round.task();
         List<String> said = new ArrayList<>();
         int number = 1;
         for (RecordedItem item : exercise.record().items()) {
@@ -191,7 +191,7 @@ final class RoundScreen {
         double share = round.trace().voltsAt(metres);
         double coefficient = Math.max(-MOST_COEFFICIENT, Math.min(MOST_COEFFICIENT, share));
         double ohms = new Reflection(coefficient)
-                .impedanceOhms(round.exercise().instrument().sourceOhms());
+                .impedanceOhms(round.task().instrument().sourceOhms());
         Quantities quantities = words.quantities();
         return texts.say(
                         "reading",

@@ -87,6 +87,26 @@ final class RoundView {
         zoom = Optional.of(new Window(left, right, whole.bottom(), whole.top()));
     }
 
+    /** Changes a setting within what is permitted. */
+    void set(Round round, Instruction instruction) {
+        SettingsDesk desk = new SettingsDesk(round.task().permitted(), this);
+        if (instruction instanceof Instruction.Width width) {
+            round.set(desk.width(round.settings(), width));
+        } else if (instruction instanceof Instruction.Velocity velocity) {
+            round.set(desk.velocity(round.settings(), velocity.fraction()));
+            zoomOut();
+        } else if (instruction instanceof Instruction.Range range) {
+            round.set(desk.range(round.settings(), range.metres()));
+            zoomOut();
+        } else if (instruction instanceof Instruction.Gain gain) {
+            round.set(desk.gain(round.settings(), gain.decibels()));
+        } else if (instruction instanceof Instruction.Averages averages) {
+            round.set(desk.averages(round.settings(), averages.count()));
+        } else {
+            round.joinTo(desk.end(((Instruction.TestedEnd) instruction).end()));
+        }
+    }
+
     /** The tracks of a round as they are looked at. */
     String tracks(Round round) {
         RoundScreen screen = screen(round);

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.format.codec;
 
+import cablewright.lessons.exam.paper.ExamAnswers;
+import cablewright.lessons.exam.paper.ExaminersPart;
+import cablewright.lessons.exam.paper.SealedPaper;
 import cablewright.lessons.exercise.AttemptSheet;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
@@ -32,6 +35,9 @@ public final class Codecs {
         ofRecord(Exercise.class);
         ofRecord(Lesson.class);
         ofRecord(AttemptSheet.class);
+        ofRecord(SealedPaper.class);
+        ofRecord(ExaminersPart.class);
+        ofRecord(ExamAnswers.class);
     }
 
     /** Returns the codec of the content of a kind of file. */

@@ -4,6 +4,9 @@ package cablewright.lessons.format.codec;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import cablewright.lessons.exam.paper.ExamAnswers;
+import cablewright.lessons.exam.paper.ExaminersPart;
+import cablewright.lessons.exam.paper.SealedPaper;
 import cablewright.lessons.exercise.AttemptSheet;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
@@ -39,6 +42,9 @@ class SchemaTest {
         walk("exercise", codecs.ofRecord(Exercise.class));
         walk("lesson", codecs.ofRecord(Lesson.class));
         walk("attemptSheet", codecs.ofRecord(AttemptSheet.class));
+        walk("sealedPaper", codecs.ofRecord(SealedPaper.class));
+        walk("examinersPart", codecs.ofRecord(ExaminersPart.class));
+        walk("examAnswers", codecs.ofRecord(ExamAnswers.class));
         walk("cableType", codecs.ofRecord(CableType.class));
 
         Set<String> defined = names(shared.get("$defs"));

@@ -1,9 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline.command;
 
+import cablewright.lessons.exam.making.PaperFile;
+import cablewright.lessons.exam.result.ClassResult;
+import cablewright.lessons.exam.result.ClassTable;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.format.LessonFormatException;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
 import cablewright.ui.commandline.environment.ExitCode;
@@ -17,6 +21,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -48,12 +53,30 @@ final class MarkCommand implements Callable<Integer> {
             paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
+    @Option(names = "--key", paramLabel = "FILE", description = "For a sealed paper: the examiner's key file.")
+    private Optional<Path> key = Optional.empty();
+
+    @Option(
+            names = "--reports",
+            paramLabel = "FOLDER",
+            description = "For a sealed paper: folder for reports, certificates and tables.")
+    private Optional<Path> reports = Optional.empty();
+
+    @Option(
+            names = "--due",
+            paramLabel = "TIME",
+            description = "For a sealed paper: answers handed in later are set aside, such as 2031-05-04T12:00:00Z.")
+    private Optional<Instant> due = Optional.empty();
+
     private final Marker marker = new Marker();
     private int problems;
 
     @Override
     public Integer call() {
         Output output = new Output(root.surroundings(), out).checked();
+        if (key.isPresent()) {
+            return sealed(output);
+        }
         Lesson lesson = InputFiles.lesson(root.surroundings(), lessonName);
         List<Path> files = files();
         List<Marked> all = new ArrayList<>();
@@ -66,6 +89,40 @@ final class MarkCommand implements Callable<Integer> {
         }
         output.write(written(new MarkReport(all, root.words())));
         return problems == 0 ? ExitCode.DONE : ExitCode.INPUT_WRONG;
+    }
+
+    private int sealed(Output output) {
+        Path folder = root.surroundings().folder();
+        ClassMarker classMarker =
+                new ClassMarker(root, paper(folder.resolve(lessonName)), folder.resolve(key.orElseThrow()), due);
+        List<Path> files = paths.stream()
+                .map(folder::resolve)
+                .flatMap(path -> Files.isDirectory(path) ? ClassMarker.within(path).stream() : Stream.of(path))
+                .toList();
+        ClassResult result = classMarker.mark(files);
+        classMarker.setAside(result).forEach(sentence -> root.surroundings()
+                .err()
+                .println(root.surroundings().style().plain("cablewright: " + sentence)));
+        reports.ifPresent(target -> classMarker.write(result, folder.resolve(target)));
+        ClassTable table = new ClassTable(result);
+        String text =
+                switch (format) {
+                    case CSV -> table.csv();
+                    case JSON -> table.json();
+                    case TEXT -> root.surroundings().style().plain(classMarker.text(result));
+                };
+        output.write(text.getBytes(StandardCharsets.UTF_8));
+        return result.setAside().isEmpty() ? ExitCode.DONE : ExitCode.INPUT_WRONG;
+    }
+
+    private static PaperFile paper(Path file) {
+        try {
+            return PaperFile.read(file);
+        } catch (LessonFormatException e) {
+            throw new InputProblem(InputFiles.sentences(e));
+        } catch (IOException e) {
+            throw new InputProblem(file + " can't be read; look at the name and its permissions");
+        }
     }
 
     private List<Path> files() {
