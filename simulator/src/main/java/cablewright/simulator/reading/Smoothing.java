@@ -27,7 +27,6 @@ public record Smoothing(@Between(least = 1, most = Smoothing.MOST_HALF_SAMPLES) 
     /** Highest degree. */
     public static final int HIGHEST_DEGREE = 8;
 
-
     /** Checks the ranges. */
     public Smoothing {
         Require.components(Smoothing.class, halfSamples, degree);

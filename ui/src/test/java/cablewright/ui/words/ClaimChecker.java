@@ -102,7 +102,9 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
             } else if (!top) {
                 against = Math.max(against, -change * sign);
             } else {
-                swing |= turn && change * sign < 0 && close(change, claim.secondVolts().orElse(0));
+                swing |= turn
+                        && change * sign < 0
+                        && close(change, claim.secondVolts().orElse(0));
             }
         }
         if (!top || against > Math.abs(claim.firstVolts()) / 2) {

@@ -131,5 +131,4 @@ public record NumberField(
         }
         return change.apply(OptionalDouble.empty());
     }
-
 }

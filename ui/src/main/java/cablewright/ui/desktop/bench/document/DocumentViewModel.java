@@ -151,5 +151,4 @@ public final class DocumentViewModel {
     public ReadOnlyObjectProperty<Optional<String>> redoNameProperty() {
         return redoName.getReadOnlyProperty();
     }
-
 }
