@@ -114,9 +114,8 @@ public final class PersonReport {
         plate.record(exercise.record(), end, tracks.say("record.caption"));
         cable(plate, exercise, end, settings);
         flow.gap(4);
-        boolean step = settings.stimulus().isStep();
         var reasons = Feedback.of(exercise, sheet, end, () -> false);
-        for (FindingText finding : new FindingWords(words, exercise, reasons, step).tell(sheet)) {
+        for (FindingText finding : new FindingWords(words, exercise, reasons).tell(sheet)) {
             String marks = finding.marks().isEmpty() ? "" : " [" + finding.marks() + "]";
             String letter = finding.letter().map(it -> it + "  ").orElse("");
             flow.text(letter + finding.title() + marks, PageFlow.INK);
