@@ -10,6 +10,7 @@ import cablewright.lessons.exercise.VelocityRule;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.cable.Nature;
 import cablewright.simulator.explanation.visibility.EventVisibility;
@@ -25,6 +26,7 @@ import cablewright.simulator.wave.HalfSine;
 import cablewright.simulator.wave.Stimulus;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -202,22 +204,26 @@ public final class ExerciseGenerator {
         return hints;
     }
 
+    /** As many for every line, sound or not, so that their number gives nothing away. */
     private List<Hint> hintsFromTheNearEnd(CablePlan plan, List<EventVisibility> sights) {
-        Optional<EventVisibility> damage = sights.stream()
-                .filter(sight -> isDamage(sight.kind()) && sight.visibility() == Visibility.CLEAR)
-                .findFirst();
+        Optional<PlaceVisibility> shown = sights.stream()
+                .filter(sight -> sight.visibility() == Visibility.CLEAR)
+                .min(Comparator.comparing(sight -> !isDamage(sight.kind())))
+                .map(sight -> sight.places().get(0));
         String width =
                 texts.say("hint.width", GenerationTexts.number(plan.pulse().widthSeconds() * 1e9, 0));
-        if (damage.isEmpty()) {
-            return List.of(new Hint(width, 1), new Hint(texts.say("hint.compare"), 1));
-        }
-        PlaceVisibility place = damage.get().places().get(0);
         double length = plan.cable().lengthMetres();
-        double from = Math.max(0, Math.floor(place.shownMetres() / 10 - 1) * 10);
+        double metres = shown.map(PlaceVisibility::shownMetres).orElse(length);
+        double from = Math.max(0, Math.floor(metres / 10 - 1) * 10);
         double to = Math.min(Math.ceil(length / 10) * 10, from + 30);
         String region = texts.say("hint.region", GenerationTexts.whole(from), GenerationTexts.whole(to));
-        String sign = texts.say(place.expectedVolts() < 0 ? "hint.down" : "hint.up");
-        return List.of(new Hint(width, 1), new Hint(region, 2), new Hint(sign, 2));
+        boolean endGoesDown = plan.cable().farEnd() instanceof FarEnd.Short;
+        boolean down = shown.map(place -> place.expectedVolts() < 0).orElse(endGoesDown);
+        return List.of(
+                new Hint(width, 1),
+                new Hint(region, 2),
+                new Hint(texts.say(down ? "hint.down" : "hint.up"), 2),
+                new Hint(texts.say("hint.compare"), 1));
     }
 
     private static boolean isDamage(EventKind kind) {

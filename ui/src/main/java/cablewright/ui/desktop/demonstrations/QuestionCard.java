@@ -91,13 +91,17 @@ final class QuestionCard extends VBox {
     private void tell(int given) {
         boolean right = given == model.demonstration().rightAnswer();
         Label said = wrapped(
-                screen.say(right ? "result.right" : "result.wrong", words.say(id + ".answer." + given)),
+                screen.say(
+                        right ? "result.right" : "result.wrong",
+                        words.say(id + ".answer." + given),
+                        words.say(id + ".answer." + model.demonstration().rightAnswer())),
                 right ? "outcome-right" : "outcome-wrong");
         boolean understood = model.reason() == model.demonstration().rightReason();
         Label why = wrapped(
                 screen.say(
                         understood ? "result.reason.right" : "result.reason.wrong",
-                        words.say(id + ".reason." + model.reason())),
+                        words.say(id + ".reason." + model.reason()),
+                        words.say(id + ".reason." + model.demonstration().rightReason())),
                 understood ? "outcome-right" : "outcome-wrong");
         HBox.setHgrow(said, Priority.ALWAYS);
         said.setMaxWidth(Double.MAX_VALUE);
