@@ -26,6 +26,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.geometry.Rectangle2D;
 import javafx.scene.Node;
@@ -36,6 +37,7 @@ import javafx.scene.layout.StackPane;
 import javafx.stage.FileChooser;
 import javafx.stage.Screen;
 import javafx.stage.Stage;
+import javafx.util.Duration;
 
 /** One window of the desktop: a stage with a lesson in it. */
 final class DesktopWindow {
@@ -46,6 +48,9 @@ final class DesktopWindow {
     private static final double HEIGHT_PIXELS = 900;
 
     private static final int MOST_NAME = 60;
+    /** How long a window manager may take to place a new window. */
+    private static final double SETTLING_MILLISECONDS = 250;
+
     private static final double LEAST_WIDTH_PIXELS = 800;
     private static final double LEAST_HEIGHT_PIXELS = 560;
 
@@ -241,6 +246,18 @@ final class DesktopWindow {
         stage.show();
     }
 
+    /** Some window managers give a new window another size than it asks for; so it asks again once it stands. */
+    private void askForSizeAgain(double width, double height) {
+        PauseTransition standing = new PauseTransition(Duration.millis(SETTLING_MILLISECONDS));
+        standing.setOnFinished(now -> {
+            if (!stage.isMaximized() && (stage.getWidth() < width || stage.getHeight() < height)) {
+                stage.setWidth(width);
+                stage.setHeight(height);
+            }
+        });
+        stage.setOnShown(shown -> standing.play());
+    }
+
     private void prepareStage() {
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
         stage.setTitle("Cablewright");
@@ -249,6 +266,7 @@ final class DesktopWindow {
         stage.setMinWidth(LEAST_WIDTH_PIXELS);
         stage.setMinHeight(LEAST_HEIGHT_PIXELS);
         memory.restore(stage, model);
+        askForSizeAgain(stage.getWidth(), stage.getHeight());
         useTheme(model.darkProperty().get());
         stage.setOnHiding(event -> memory.keep(stage, model));
         stage.setOnCloseRequest(event -> {
