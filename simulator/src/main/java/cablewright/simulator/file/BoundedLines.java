@@ -17,6 +17,9 @@ public final class BoundedLines {
 
     private static final int BLOCK = 1 << 16;
 
+    /** A line that goes on for longer is cut here, so that an endless one ends: its rest counts as the next line [bytes]. */
+    private static final long LONGEST_SKIPPED = (1L << 26) + 1;
+
     private final InputStream in;
     private final Charset charset;
     private final int mostBytes;
@@ -57,6 +60,7 @@ public final class BoundedLines {
             return false;
         }
         number++;
+        long start = taken;
         do {
             int end = endInBlock();
             keep(end - next);
@@ -67,7 +71,7 @@ public final class BoundedLines {
                 isEnded = true;
                 return true;
             }
-        } while (fill());
+        } while (taken - start < LONGEST_SKIPPED && fill());
         return true;
     }
 
