@@ -122,7 +122,9 @@ final class AnswerOpener {
                         item.permitted().allows(attempt.settings(), item.start().end()))
                 .filter(item -> attempt.flags().stream()
                         .allMatch(flag -> item.permitted().ends().contains(flag.end())
-                                && item.permitted().velocity().allows(flag.velocityFraction())))
+                                && item.permitted().velocity().allows(flag.velocityFraction())
+                                && flag.stimulus().stream()
+                                        .allMatch(item.permitted().stimuli()::contains)))
                 .filter(item -> attempt.predictedChoiceId().isEmpty()
                         || item.question()
                                 .filter(asked -> asked.isAnswer(

@@ -69,6 +69,13 @@ class ExamCommandsTest {
                             + String.format(
                                     Locale.ROOT, "%.2f", flag.endMetres().getAsDouble())
                     : place;
+            typed.append("velocity ").append(flag.velocityFraction()).append('\n');
+            typed.append("end ")
+                    .append(flag.end().name().toLowerCase(Locale.ROOT))
+                    .append('\n');
+            flag.stimulus().ifPresent(sent -> typed.append(sent.isStep() ? "step " : "width ")
+                    .append(sent.resolutionSeconds() * 1e9)
+                    .append("ns\n"));
             typed.append("flag ")
                     .append(stretch)
                     .append("m ")
