@@ -50,7 +50,7 @@ class ReadmeTest {
         Desk desk = new Desk(folder);
         Pattern listed = Pattern.compile("(?m)^  ([a-z]+)  ");
         String help = desk.run("--help").out();
-        Matcher matcher = listed.matcher(help.substring(help.indexOf("Commands:"), help.indexOf("Habits:")));
+        Matcher matcher = listed.matcher(help.substring(help.indexOf("Commands:"), help.indexOf("Conventions:")));
         while (matcher.find()) {
             assertTrue(readme().contains("| `" + matcher.group(1) + "` |"), matcher.group(1) + " is missing");
         }
