@@ -57,18 +57,18 @@ public enum FileKind {
         return format;
     }
 
-    /** Name of the field that holds the content. */
-    String field() {
+    /** Returns the name of the field that holds the content. */
+    public String field() {
         return field;
     }
 
-    /** The record of its content. */
-    Class<?> content() {
+    /** Returns the record of the content. */
+    public Class<?> content() {
         return content;
     }
 
-    /** Whether it may bring cable types along. */
-    boolean holdsCables() {
+    /** Returns whether it may bring cable types along. */
+    public boolean holdsCables() {
         return switch (this) {
             case CABLE, EXERCISE, LESSON, EXAMINERS_PART -> true;
             case ATTEMPTS, PAPER, ANSWERS -> false;

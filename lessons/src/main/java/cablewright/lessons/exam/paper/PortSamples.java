@@ -2,6 +2,10 @@
 package cablewright.lessons.exam.paper;
 
 import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.check.Above;
+import cablewright.simulator.check.Between;
+import cablewright.simulator.check.Entries;
+import cablewright.simulator.check.PowerOfTwo;
 import cablewright.simulator.check.Require;
 import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.ContourGrid;
@@ -23,11 +27,11 @@ import java.util.List;
  */
 public record PortSamples(
         LineEnd end,
-        double referenceOhms,
-        double dampingPerSecond,
-        double periodSeconds,
-        int samples,
-        List<String> reflection) {
+        @Between(least = 1, most = 10_000) double referenceOhms,
+        @Above(floor = 0, most = 1e15) double dampingPerSecond,
+        @Above(floor = 0, most = 1e6) double periodSeconds,
+        @PowerOfTwo(least = 16, most = PortSamples.MOST_SAMPLES) int samples,
+        @Entries(least = 1) @Base64Lines List<String> reflection) {
 
     /** Most time samples of a response in a paper. */
     public static final int MOST_SAMPLES = 1 << 19;
@@ -37,13 +41,7 @@ public record PortSamples(
 
     /** Copies the list and checks the ranges, and that there is a finite Γ for each frequency. */
     public PortSamples {
-        if (end == null || reflection == null) {
-            throw new IllegalArgumentException("end or reflection is missing; both must be given");
-        }
-        Require.between("referenceOhms", referenceOhms, 1, 10_000);
-        if (samples > MOST_SAMPLES) {
-            throw new IllegalArgumentException("samples is " + samples + "; allowed is 16 to " + MOST_SAMPLES);
-        }
+        Require.components(PortSamples.class, end, referenceOhms, dampingPerSecond, periodSeconds, samples, reflection);
         ContourGrid grid = new ContourGrid(dampingPerSecond, periodSeconds, samples);
         reflection = List.copyOf(reflection);
         requireFinite(decoded(reflection, grid.frequencies()));

@@ -32,7 +32,7 @@ public record SealedPaper(
         @Between(least = 0, most = 1) double passMarkFraction,
         @Matches(pattern = "age1[02-9ac-hj-np-z]{58}", words = "a public key age1… of an examiner") String examinerKey,
         @Entries(least = 1, most = SealedPaper.MOST_ITEMS) List<PaperItem> items,
-        @Entries(least = 1, most = SealedPaper.MOST_SEALED_LINES) List<String> sealed) {
+        @Entries(least = 1, most = SealedPaper.MOST_SEALED_LINES) @Base64Lines List<String> sealed) {
 
     /** Most minutes of an exam. */
     public static final int MOST_MINUTES = 600;

@@ -53,10 +53,11 @@ import cablewright.simulator.wave.RectangularPulse;
 import cablewright.simulator.wave.Stimulus;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
- * The words of the field "kind" for each sealed family. A new record of a family gets its word here, its definition in the
- * shared schema, and nothing else in this package.
+ * The words of the field "kind" for each sealed family. A new record of a family gets its word here and nothing else in this
+ * package.
  */
 final class KindWords {
 
@@ -87,10 +88,26 @@ final class KindWords {
                 Variant.of("bridged-tap", BridgedTap.class),
                 Variant.of("load-coil", LoadCoil.class),
                 Variant.of("build-out", BuildOut.class),
-                byKind(EventKind.OPEN, BrokenConductor.class, SAY_FULL),
-                byKind(EventKind.PARTIAL_OPEN, BrokenConductor.class, SAY_PARTIAL),
-                byKind(EventKind.SHORT, TouchingConductors.class, SAY_FULL),
-                byKind(EventKind.PARTIAL_SHORT, TouchingConductors.class, SAY_PARTIAL),
+                byKind(
+                        EventKind.OPEN,
+                        BrokenConductor.class,
+                        SAY_FULL,
+                        new Variant.Fixed("seriesResistanceOhms", false)),
+                byKind(
+                        EventKind.PARTIAL_OPEN,
+                        BrokenConductor.class,
+                        SAY_PARTIAL,
+                        new Variant.Fixed("seriesResistanceOhms", true)),
+                byKind(
+                        EventKind.SHORT,
+                        TouchingConductors.class,
+                        SAY_FULL,
+                        new Variant.Fixed("shuntResistanceOhms", false)),
+                byKind(
+                        EventKind.PARTIAL_SHORT,
+                        TouchingConductors.class,
+                        SAY_PARTIAL,
+                        new Variant.Fixed("shuntResistanceOhms", true)),
                 Variant.of("one-side-open", OneSideOpen.class),
                 Variant.of("series-element", SeriesPart.class),
                 Variant.of("shunt-element", ShuntPart.class),
@@ -105,8 +122,8 @@ final class KindWords {
                 Variant.of("heat", Heat.class));
     }
 
-    private static Variant byKind(EventKind kind, Class<? extends Record> type, String otherwise) {
-        return Variant.only(kind.id(), type, value -> ((Event) value).kind() == kind, otherwise);
+    private static Variant byKind(EventKind kind, Class<? extends Record> type, String otherwise, Variant.Fixed fixed) {
+        return Variant.only(kind.id(), type, value -> ((Event) value).kind() == kind, otherwise, Optional.of(fixed));
     }
 
     private static List<Variant> farEnds() {
@@ -144,7 +161,8 @@ final class KindWords {
                         value instanceof FittedSection section && section.equals(FittedSection.fitted(section.sheet())),
                 "",
                 value -> ((FittedSection) value).sheet(),
-                value -> FittedSection.fitted((DataSheet) value));
+                value -> FittedSection.fitted((DataSheet) value),
+                Optional.empty());
     }
 
     private static List<Variant> surfaces() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.format.codec;
 
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Predicate;
 
@@ -13,6 +14,7 @@ import java.util.function.Predicate;
  * @param otherwise what to do where a value that was read goes by another word
  * @param disassembled makes that record of a value
  * @param made makes a value of that record
+ * @param fixed the optional field that this word demands or forbids
  */
 record Variant(
         String word,
@@ -20,19 +22,34 @@ record Variant(
         Predicate<Object> fits,
         String otherwise,
         Function<Object, Object> disassembled,
-        Function<Object, Object> made) {
+        Function<Object, Object> made,
+        Optional<Fixed> fixed) {
+
+    /**
+     * An optional field that a word demands or forbids.
+     *
+     * @param component its name
+     * @param isGiven whether it must be given; it must be left out if not
+     */
+    record Fixed(String component, boolean isGiven) {}
 
     static Variant of(String word, Class<? extends Record> type) {
-        return only(word, type, value -> true, "");
+        return only(word, type, type::isInstance, "", Optional.empty());
     }
 
-    static Variant only(String word, Class<? extends Record> type, Predicate<Object> fits, String otherwise) {
+    static Variant only(
+            String word,
+            Class<? extends Record> type,
+            Predicate<Object> fits,
+            String otherwise,
+            Optional<Fixed> fixed) {
         return new Variant(
                 word,
                 type,
                 value -> type.isInstance(value) && fits.test(value),
                 otherwise,
                 Function.identity(),
-                Function.identity());
+                Function.identity(),
+                fixed);
     }
 }

@@ -21,11 +21,9 @@ final class VariantCodec implements Codec {
         all.forEach(variant -> variants.put(variant, codecs.ofRecord(variant.type())));
     }
 
-    /** The codec of each word, in order. */
-    Map<String, RecordCodec> codecs() {
-        Map<String, RecordCodec> byWord = new LinkedHashMap<>();
-        variants.forEach((variant, codec) -> byWord.put(variant.word(), codec));
-        return byWord;
+    /** The codec of each shape, in order. */
+    Map<Variant, RecordCodec> variants() {
+        return variants;
     }
 
     List<String> words() {

@@ -2,159 +2,145 @@
 package cablewright.lessons.format.codec;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import cablewright.lessons.exam.paper.ExamAnswers;
-import cablewright.lessons.exam.paper.ExaminersPart;
-import cablewright.lessons.exam.paper.SealedPaper;
-import cablewright.lessons.exercise.AttemptSheet;
-import cablewright.lessons.exercise.Exercise;
-import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.format.FileKind;
-import cablewright.simulator.cable.Cable;
 import cablewright.simulator.line.CableType;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.Iterator;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 
-/** Walks the records that the readers know and the published schema side by side. */
+/** Walks what the readers know and the published schema side by side. */
 class SchemaTest {
 
-    /** One record each with and without a resistance: two words, whose fields together are the record's. */
-    private static final Set<String> HALVES = Set.of("open", "partial-open", "short", "partial-short");
-
     private final Codecs codecs = new Codecs();
-    private final Set<String> walked = new HashSet<>();
+    private final Set<Codec> walked = new HashSet<>();
+    private final Set<String> referred = new HashSet<>();
     private JsonNode shared;
+    private int compared;
 
-    @Test
-    void theSchemasSayTheFieldsWordsAndOrderOfTheRecords() throws JsonProcessingException {
-        shared = new ObjectMapper().readTree(FileKind.sharedSchema());
-
-        walk("cable", codecs.ofRecord(Cable.class));
-        walk("exercise", codecs.ofRecord(Exercise.class));
-        walk("lesson", codecs.ofRecord(Lesson.class));
-        walk("attemptSheet", codecs.ofRecord(AttemptSheet.class));
-        walk("sealedPaper", codecs.ofRecord(SealedPaper.class));
-        walk("examinersPart", codecs.ofRecord(ExaminersPart.class));
-        walk("examAnswers", codecs.ofRecord(ExamAnswers.class));
-        walk("cableType", codecs.ofRecord(CableType.class));
-
-        Set<String> defined = names(shared.get("$defs"));
-        defined.removeAll(Set.of("id", "typeId", "eventKind", "lineEnd", "profile", "waterPicture", "types"));
-        assertEquals(defined, walked, "every definition is one of a record");
+    @BeforeEach
+    void readTheSchema() throws JsonProcessingException {
+        shared = new ObjectMapper().readTree(FileKind.sharedSchema()).get("$defs");
     }
 
     @Test
-    void everyDefinitionAndEveryQuantityIsDescribed() throws JsonProcessingException {
-        shared = new ObjectMapper().readTree(FileKind.sharedSchema());
-        for (Map.Entry<String, JsonNode> definition : shared.get("$defs").properties()) {
-            assertTrue(definition.getValue().has("description"), definition.getKey());
-            if (definition.getValue().has("properties")) {
-                for (Map.Entry<String, JsonNode> field :
-                        definition.getValue().get("properties").properties()) {
-                    boolean described = field.getValue().has("description")
-                            || field.getValue().has("$ref")
-                            || field.getKey().equals("kind");
-                    assertTrue(described, definition.getKey() + "." + field.getKey());
-                }
+    void theSchemasStateTheFieldsWordsAndOrderOfTheRecords() {
+        for (FileKind kind : FileKind.values()) {
+            String name = SchemaMaker.name(kind.content());
+            walk(name, definition(name), codecs.content(kind.content()));
+        }
+        walk("cableType", definition("cableType"), codecs.ofRecord(CableType.class));
+
+        Set<String> defined = names(shared);
+        defined.remove("types");
+        assertEquals(defined, referred, "every definition is referred to");
+        assertTrue(compared > 80, () -> "only " + compared + " records were compared");
+    }
+
+    @Test
+    void everyDefinitionAndEveryFieldIsDescribed() {
+        List<String> silent = new ArrayList<>();
+        shared.properties().forEach(it -> collectSilent(it.getKey(), it.getValue(), silent));
+        assertEquals(List.of(), silent);
+    }
+
+    private static void collectSilent(String path, JsonNode schema, List<String> silent) {
+        if (!schema.has("description") && !schema.has("$ref") && !schema.has("const")) {
+            silent.add(path);
+        }
+        schema.path("oneOf").forEach(it -> collectSilent(path + "|", it, silent));
+        schema.path("properties")
+                .properties()
+                .forEach(it -> collectSilent(path + "." + it.getKey(), it.getValue(), silent));
+    }
+
+    private JsonNode definition(String name) {
+        referred.add(name);
+        return shared.get(name);
+    }
+
+    private JsonNode resolved(JsonNode schema) {
+        String reference = schema.path("$ref").asText();
+        return reference.isEmpty() ? schema : definition(reference.substring(reference.lastIndexOf('/') + 1));
+    }
+
+    private void walk(String path, JsonNode schema, Codec codec) {
+        JsonNode here = resolved(schema);
+        if (codec instanceof CableCodec cable) {
+            walk(path, here, cable.plain());
+        } else if (codec instanceof VariantCodec family) {
+            walkFamily(path, here, family);
+        } else if (codec instanceof RecordCodec record) {
+            if (walked.add(record)) {
+                walkRecord(path, here, record, List.of(), Optional.empty());
             }
+        } else if (codec instanceof OptionalCodec optional) {
+            walk(path, here, optional.value());
+        } else if (codec instanceof ListCodec list) {
+            assertEquals("array", here.path("type").asText(), path);
+            walk(path + "[]", here.get("items"), list.entry());
+        } else if (codec instanceof EnumCodec words) {
+            assertEquals(new LinkedHashSet<>(words.words()), texts(here.get("enum")), path);
+        } else if (codec instanceof Scalars scalar) {
+            requireScalar(path, here, scalar);
         }
     }
 
-    private void walk(String name, Codec codec) {
-        if (!walked.add(name)) {
+    private void walkFamily(String path, JsonNode schema, VariantCodec family) {
+        if (!walked.add(family)) {
             return;
         }
-        JsonNode definition = shared.get("$defs").get(name);
-        if (codec instanceof CableCodec cable) {
-            walkRecord(name, definition, cable.plain(), List.of());
-        } else if (codec instanceof VariantCodec family) {
-            walkFamily(name, definition, family);
-        } else {
-            walkRecord(name, definition, (RecordCodec) codec, List.of());
-        }
+        Iterator<JsonNode> shapes = schema.get("oneOf").iterator();
+        family.variants().forEach((variant, codec) -> {
+            JsonNode shape = shapes.next();
+            assertEquals(variant.word(), shape.at("/properties/kind/const").textValue(), path);
+            walkRecord(path + "|" + variant.word(), shape, codec, List.of("kind"), variant.fixed());
+        });
+        assertFalse(shapes.hasNext(), path);
     }
 
-    private void walkFamily(String name, JsonNode definition, VariantCodec family) {
-        List<String> words = new ArrayList<>();
-        Map<String, RecordCodec> byWord = family.codecs();
-        for (JsonNode member : definition.get("oneOf")) {
-            String memberName = referred(member);
-            JsonNode shape = shared.get("$defs").get(memberName);
-            String word = shape.get("properties").get("kind").get("const").textValue();
-            words.add(word);
-            if (walked.add(memberName)) {
-                walkRecord(memberName, shape, byWord.get(word), List.of("kind"));
-            }
-        }
-        assertEquals(family.words(), words, name);
-    }
-
-    private void walkRecord(String name, JsonNode definition, RecordCodec codec, List<String> first) {
+    private void walkRecord(
+            String path, JsonNode schema, RecordCodec codec, List<String> first, Optional<Variant.Fixed> fixed) {
+        compared++;
         List<String> fields = new ArrayList<>(first);
         fields.addAll(codec.fields());
-        List<String> required = new ArrayList<>(first);
+        Set<String> required = new HashSet<>(first);
         required.addAll(codec.requiredFields());
-        JsonNode kind = definition.get("properties").get("kind");
-        boolean half = kind != null
-                && kind.has("const")
-                && HALVES.contains(kind.get("const").textValue());
-        if (!half || !first.isEmpty() && definition.get("properties").size() == fields.size()) {
-            assertEquals(fields, new ArrayList<>(names(definition.get("properties"))), name);
-        }
-        if (!half) {
-            Set<String> mustBeThere = new HashSet<>(required);
-            definition.get("properties").properties().stream()
-                    .filter(field -> field.getValue().path("minItems").asInt() > 0)
-                    .forEach(field -> mustBeThere.add(field.getKey()));
-            assertEquals(mustBeThere, texts(definition.path("required")), name);
-        }
-        assertEquals(false, definition.get("additionalProperties").booleanValue(), name);
+        fixed.filter(Variant.Fixed::isGiven).ifPresent(it -> required.add(it.component()));
+        fixed.filter(it -> !it.isGiven()).ifPresent(it -> fields.remove(it.component()));
+        schema.get("properties").properties().stream()
+                .filter(field -> field.getValue().path("minItems").asInt() > 0)
+                .forEach(field -> required.add(field.getKey()));
+
+        assertEquals(fields, List.copyOf(names(schema.get("properties"))), path);
+        assertEquals(required, texts(schema.path("required")), path);
+        assertEquals("false", schema.path("additionalProperties").asText(), path);
         codec.codecs().forEach((field, inner) -> {
-            if (definition.get("properties").has(field)) {
-                walkField(name + "." + field, definition.get("properties").get(field), inner);
+            if (fields.contains(field)) {
+                walk(path + "." + field, schema.get("properties").get(field), inner);
             }
         });
     }
 
-    private void walkField(String path, JsonNode schema, Codec codec) {
-        if (codec instanceof OptionalCodec optional) {
-            walkField(path, schema, optional.value());
-        } else if (codec instanceof ListCodec list) {
-            assertEquals("array", schema.get("type").textValue(), path);
-            walkField(path + "[]", schema.get("items"), list.entry());
-        } else if (codec instanceof EnumCodec words) {
-            JsonNode choice = schema.has("$ref") ? shared.get("$defs").get(referred(schema)) : schema;
-            assertEquals(new LinkedHashSet<>(words.words()), texts(choice.get("enum")), path);
-        } else if (codec instanceof Scalars scalar) {
-            requireScalar(path, schema, scalar);
-        } else if (codec instanceof RecordCodec || codec instanceof VariantCodec || codec instanceof CableCodec) {
-            walk(referred(schema), codec);
-        }
-    }
-
-    private void requireScalar(String path, JsonNode schema, Scalars scalar) {
-        JsonNode type = schema.has("$ref") ? shared.get("$defs").get(referred(schema)) : schema;
+    private static void requireScalar(String path, JsonNode schema, Scalars scalar) {
+        String type = schema.path("type").asText();
         switch (scalar) {
-            case DOUBLE -> assertEquals("number", type.get("type").textValue(), path);
-            case BOOLEAN -> assertEquals("boolean", type.get("type").textValue(), path);
-            case INT, LONG ->
-                assertTrue(type.has("enum") || type.get("type").textValue().equals("integer"), path);
-            default -> assertEquals("string", type.get("type").textValue(), path);
+            case DOUBLE -> assertEquals("number", type, path);
+            case BOOLEAN -> assertEquals("boolean", type, path);
+            case INT, LONG -> assertTrue(schema.has("enum") || type.equals("integer"), path);
+            default -> assertEquals("string", type, path);
         }
-    }
-
-    private static String referred(JsonNode schema) {
-        String reference = schema.get("$ref").textValue();
-        return reference.substring(reference.lastIndexOf('/') + 1);
     }
 
     private static Set<String> names(JsonNode node) {
