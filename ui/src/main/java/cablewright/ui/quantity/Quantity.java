@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.quantity;
 
+import cablewright.simulator.check.Readable;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -83,6 +85,40 @@ public enum Quantity {
         BigDecimal number = number(matcher.group(1), text);
         BigDecimal factor = factor(matcher.group(2).strip(), text);
         return inReach(number.multiply(factor).doubleValue(), text);
+    }
+
+    /**
+     * Writes a value as people type it: in the base unit from a tenth on, or in the unit a thousand times as small or as large
+     * that fits.
+     *
+     * @param value the value in the SI unit
+     * @return text that reads back as the value
+     */
+    public String text(double value) {
+        if (bareAllowed) {
+            return Readable.exact(value);
+        }
+        BigDecimal exact = new BigDecimal(Double.toString(value));
+        List<Map.Entry<String, BigDecimal>> candidates = units.entrySet().stream()
+                .filter(unit -> isThousands(unit.getValue()) && !isTwin(unit.getKey()))
+                .sorted(Map.Entry.comparingByValue())
+                .toList();
+        Map.Entry<String, BigDecimal> best = candidates.get(0);
+        for (Map.Entry<String, BigDecimal> unit : candidates) {
+            boolean isBase = unit.getValue().compareTo(BigDecimal.ONE) == 0;
+            BigDecimal reached = isBase ? new BigDecimal("0.1") : unit.getValue();
+            if (exact.abs().compareTo(reached) >= 0 || value == 0 && isBase) {
+                best = unit;
+            }
+        }
+        return Readable.exact(
+                        exact.divide(best.getValue(), MathContext.DECIMAL64).doubleValue())
+                + best.getKey();
+    }
+
+    private static boolean isThousands(BigDecimal factor) {
+        BigDecimal plain = factor.stripTrailingZeros();
+        return plain.precision() == 1 && plain.unscaledValue().intValueExact() == 1 && plain.scale() % 3 == 0;
     }
 
     private double inReach(double value, String text) {

@@ -28,6 +28,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The commands that look at files and types, and what all commands have in common. */
@@ -145,6 +146,21 @@ class ListCommandsTest {
         assertTrue(ran.out().contains("Example"), ran.out());
         assertTrue(ran.out().contains("cablewright " + command), ran.out());
         assertTrue(desk.run("--help").out().contains("\n  " + command), "not in the list of commands");
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "trace, '0.1m to 200km|1ohm to 10kohm|1 to 65536|0dB to 80dB|1kHz to 1000GHz'",
+        "response, 1ohm to 10kohm",
+        "read, 1ohm to 10kohm",
+        "study, '1 to 65536|0dB to 80dB'"
+    })
+    void helpStatesTheLimitsOfTheInstrument(String command, String limits) {
+        String help = desk.run(command, "--help").out().replaceAll("\\s+", " ");
+        for (String limit : limits.split("\\|")) {
+            assertTrue(help.contains(limit), () -> limit + " is not in " + help);
+        }
+        assertFalse(help.contains("${"), help);
     }
 
     @Test

@@ -51,6 +51,25 @@ class QuantityTest {
 
     @ParameterizedTest
     @CsvSource({
+        "TIME, 1e-12, 1ps",
+        "TIME, 1e-2, 10ms",
+        "LENGTH, 0.1, 0.1m",
+        "LENGTH, 200000, 200km",
+        "FREQUENCY, 1e12, 1000GHz",
+        "RESISTANCE, 1, 1ohm",
+        "RESISTANCE, 10000, 10kohm",
+        "VOLTAGE, 0, 0V",
+        "VOLTAGE, 4e-3, 4mV",
+        "LEVEL, -3, -3dB",
+        "VELOCITY, 0.05, 0.05"
+    })
+    void writesWhatItReadsBack(Quantity quantity, double value, String expected) {
+        assertEquals(expected, quantity.text(value));
+        assertEquals(value, quantity.parse(expected));
+    }
+
+    @ParameterizedTest
+    @CsvSource({
         "TIME, 2, has no unit",
         "LENGTH, 150, has no unit",
         "FREQUENCY, 10, has no unit",

@@ -72,7 +72,7 @@ final class SchemaMaker {
         config.with(Option.DEFINITIONS_FOR_ALL_OBJECTS, Option.DEFINITION_FOR_MAIN_SCHEMA);
         config.without(Option.SCHEMA_VERSION_INDICATOR, Option.FLATTENED_OPTIONALS);
         config.forTypesInGeneral()
-                .withPropertySorter((a, b) -> 0)
+                .withPropertySorter((unused, unusedToo) -> 0)
                 .withAdditionalPropertiesResolver(
                         scope -> scope.getType().getErasedType().isRecord() ? Void.class : null)
                 .withDefinitionNamingStrategy(
@@ -111,7 +111,7 @@ final class SchemaMaker {
         ObjectNode types = definitions.putObject("types");
         types.put(DESCRIPTION, words.of("types")).put("type", "array");
         types.putObject("items").put("$ref", "#/$defs/cableType");
-        definitions.setAll(builder.<ObjectNode>collectDefinitions("$defs"));
+        definitions.setAll(builder.collectDefinitions("$defs"));
         return schema;
     }
 

@@ -4,6 +4,7 @@ package cablewright.ui.commandline.command;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.commandline.environment.DesktopOpener;
 import cablewright.ui.commandline.environment.Environment;
+import cablewright.ui.commandline.option.HelpBundle;
 import picocli.CommandLine;
 
 /** The list of commands. */
@@ -31,7 +32,7 @@ public final class Commands {
                 .addSubcommand(new RecordsCommand())
                 .addSubcommand(new StudyCommand())
                 .addSubcommand(new CompletionCommand());
-        commands.setResourceBundle(new Texts(HELP, surroundings.locale()).bundle());
+        commands.setResourceBundle(new HelpBundle(new Texts(HELP, surroundings.locale()).bundle()));
         return commands;
     }
 }

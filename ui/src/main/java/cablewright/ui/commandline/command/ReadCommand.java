@@ -17,6 +17,7 @@ import cablewright.simulator.wave.Waveform;
 import cablewright.ui.commandline.environment.ExitCode;
 import cablewright.ui.commandline.environment.InputProblem;
 import cablewright.ui.commandline.option.InputFiles;
+import cablewright.ui.commandline.option.OptionLimit;
 import cablewright.ui.commandline.option.QuantityReader;
 import cablewright.ui.commandline.option.ReceiverOptions;
 import cablewright.ui.commandline.option.StimulusOptions;
@@ -135,9 +136,7 @@ final class ReadCommand implements Callable<Integer> {
     }
 
     private void checkOptions() {
-        if (!(velocity >= 0.05 && velocity <= 1)) {
-            throw refusal("--velocity is out of range; allowed is 0.05 to 1");
-        }
+        OptionLimit.VELOCITY.require(spec, "--velocity", velocity);
         if (otherEnd.isPresent() && against.isPresent()) {
             throw refusal("--other-end and --against exclude each other; give one");
         }

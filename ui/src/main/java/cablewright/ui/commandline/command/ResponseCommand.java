@@ -6,6 +6,7 @@ import cablewright.simulator.exchange.ScatteringSweep;
 import cablewright.simulator.exchange.touchstone.TouchstoneWriter;
 import cablewright.ui.commandline.environment.ExitCode;
 import cablewright.ui.commandline.option.InputFiles;
+import cablewright.ui.commandline.option.OptionLimit;
 import cablewright.ui.commandline.option.QuantityReader;
 import cablewright.ui.commandline.output.CableSweep;
 import cablewright.ui.commandline.output.Output;
@@ -125,11 +126,7 @@ final class ResponseCommand implements Callable<Integer> {
     }
 
     private double resistance(String option, Optional<Double> given, double usual) {
-        double ohms = given.orElse(usual);
-        if (!(ohms >= 1 && ohms <= 10_000)) {
-            throw new ParameterException(spec.commandLine(), option + " is out of range; allowed is 1ohm to 10kohm");
-        }
-        return ohms;
+        return OptionLimit.SOURCE.require(spec, option, given.orElse(usual));
     }
 
     private byte[] written(ScatteringSweep sweep, Cable cable) {

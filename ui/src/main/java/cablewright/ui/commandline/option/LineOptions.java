@@ -8,7 +8,6 @@ import cablewright.simulator.line.CableType;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** Options for how an instrument is connected to a line and how its axis is scaled. Defaults suit the cable. */
@@ -37,19 +36,19 @@ public final class LineOptions {
 
     public double sourceOhms(Cable cable) {
         double ohms = source.orElse(firstType(cable).nominalImpedanceOhms());
-        return within("--source", ohms, 1, 10_000, "1ohm to 10kohm");
+        return OptionLimit.SOURCE.require(spec, "--source", ohms);
     }
 
     public double velocityFraction(Cable cable) {
         double fraction = velocity.orElse(firstType(cable).nominalVelocityFraction());
-        return within("--velocity", fraction, 0.05, 1, "0.05 to 1");
+        return OptionLimit.VELOCITY.require(spec, "--velocity", fraction);
     }
 
     public double rangeMetres(Cable cable) {
         double length = cable.lengthMetres()
                 + cable.testLead().map(TestLead::lengthMetres).orElse(0.0);
         double usual = roundedUp(USUAL_OVER_LENGTH * length);
-        return within("--range", range.orElse(Math.max(0.1, usual)), 0.1, 200_000, "0.1m to 200km");
+        return OptionLimit.RANGE.require(spec, "--range", range.orElse(Math.max(0.1, usual)));
     }
 
     /** The run that the wave meets first. */
@@ -61,12 +60,5 @@ public final class LineOptions {
     private static double roundedUp(double value) {
         double power = Math.pow(10, Math.floor(Math.log10(value)) - 1);
         return Math.ceil(value / power - 1e-9) * power;
-    }
-
-    private double within(String option, double value, double least, double most, String allowed) {
-        if (!(value >= least && value <= most)) {
-            throw new ParameterException(spec.commandLine(), option + " is out of range; allowed is " + allowed);
-        }
-        return value;
     }
 }

@@ -5,7 +5,6 @@ import cablewright.simulator.instrument.Instrument;
 import java.util.Optional;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** The receiver, as options. What is left out is as in the instrument that lessons use. */
@@ -35,12 +34,12 @@ public final class ReceiverOptions {
 
     public int averages() {
         int count = averages.orElse(1);
-        within("--averages", count, 1, 65_536, "1 to 65536");
+        OptionLimit.AVERAGES.require(spec, "--averages", count);
         return count;
     }
 
     public double gainDecibels() {
-        return within("--gain", gain.orElse(0.0), 0, 80, "0dB to 80dB");
+        return OptionLimit.GAIN.require(spec, "--gain", gain.orElse(0.0));
     }
 
     public long seed() {
@@ -52,22 +51,15 @@ public final class ReceiverOptions {
         Instrument usual = Instrument.usual(sourceOhms);
         return new Instrument(
                 sourceOhms,
-                within("--bandwidth", bandwidth.orElse(usual.bandwidthHertz()), 1e3, 1e12, "1kHz to 1000GHz"),
+                OptionLimit.BANDWIDTH.require(spec, "--bandwidth", bandwidth.orElse(usual.bandwidthHertz())),
                 usual.outgoingShare(),
                 usual.recoveryShare(),
                 usual.recoverySeconds(),
-                within("--noise", noise.orElse(usual.noiseVolts()), 0, 1, "0V to 1V"),
+                OptionLimit.NOISE.require(spec, "--noise", noise.orElse(usual.noiseVolts())),
                 usual.converterBits(),
                 usual.fullScaleVolts(),
                 samples,
                 usual.timebaseErrorFraction(),
                 usual.interference());
-    }
-
-    private double within(String option, double value, double least, double most, String allowed) {
-        if (!(value >= least && value <= most)) {
-            throw new ParameterException(spec.commandLine(), option + " is out of range; allowed is " + allowed);
-        }
-        return value;
     }
 }

@@ -70,9 +70,7 @@ public final class StimulusOptions {
     }
 
     private void requireWidth(String option, double seconds) {
-        if (!(seconds >= 1e-12 && seconds <= 1e-2)) {
-            throw refusal(option + " is out of range; allowed is 1ps to 10ms");
-        }
+        OptionLimit.WIDTH.require(spec, option, seconds);
     }
 
     private ParameterException refusal(String why) {
