@@ -31,7 +31,7 @@ import org.junit.jupiter.api.Test;
  */
 class RandomCablesTest {
 
-    private static final int CABLES = Integer.getInteger("cablewright.cables", 1000);
+    private static final int CABLES = Integer.getInteger("cablewright.cables", 100);
     private static final int CABLES_FOR_ONE_TRACE = 20;
     private static final double OHMS = 75;
     private static final double[] SWEEP = {10, 1e3, 1e5, 1e6, 7.7e6, 3e7, 1e8, 4.1e8, 1e9};
