@@ -105,7 +105,7 @@ public final class PersonReport {
                 ? exercise.start().end()
                 : sheet.attempt().flags().get(0).end();
         flow.heading(
-                say("line", exercise.title(), FindingWords.marks(sheet.marks()), FindingWords.marks(sheet.maximum())));
+                say("result", exercise.title(), FindingWords.marks(sheet.marks()), FindingWords.marks(sheet.maximum())));
         SimulatedPort port = new SimulatedPort(
                 exercise.cable().seenFrom(end), exercise.instrument().sourceOhms());
         Trace trace = new Reflectometer(exercise.instrument()).measure(port, settings, exercise.noiseSeed());

@@ -119,7 +119,10 @@ class InstructionParserTest {
         try {
             metres(line);
         } catch (Refused refused) {
-            assertTrue(refused.getMessage().length() > 10);
+            assertTrue(
+                    refused.sentence(new Texts("cablewright.ui.terminal.terminal", Locale.ROOT))
+                                    .length()
+                            > 10);
         }
     }
 }

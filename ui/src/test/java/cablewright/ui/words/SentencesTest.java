@@ -54,6 +54,8 @@ class SentencesTest {
             "(\\\\d) (?=(?:%|m|km|ft|ns|µs|dB|MHz|GHz|Ω)(?:\\\\W|$))",
             "near end",
             "far end",
+            "hand in",
+            "hand in yes",
             "yyyy-MM-dd HH:mm",
             "Unsupported JavaFX configuration",
             // Lowered inside a sentence; another language needs no such start.

@@ -50,7 +50,7 @@ class BenchEditorsScreenTest {
         hands.type(KeyCode.DIGIT4, KeyCode.CONTROL);
         show("record");
         hands.run(() -> ((CheckBox) hands.find("#record-may-lie")).fire());
-        assertTrue(((Button) hands.find("#bench-undo")).getText().contains("may lie"));
+        assertTrue(((Button) hands.find("#bench-undo")).getText().contains("may be wrong"));
         hands.run(() -> ((TextField) hands.find("#record-length")).setText("140"));
         assertTrue(((Label) hands.find("#record-length-difference")).getText().contains("100.0"));
         assertTrue(

@@ -88,7 +88,7 @@ class ClassBookScreenTest {
         assertEquals("1:35 median time", figure("time"));
         boolean confusion = hands.find("#taken-for").lookupAll(".grid-cell").stream()
                 .map(node -> ((Label) node).getAccessibleText())
-                .anyMatch("pinch taken for splice: 1 times"::equals);
+                .anyMatch("pinch taken for splice: once"::equals);
         assertTrue(confusion, "the grid tells what was taken for what");
         assertTrue(hands.find("#place-errors").getAccessibleText().startsWith("3 places flagged"));
     }

@@ -102,12 +102,12 @@ class DataSheetScreenTest {
 
     @Test
     void tooLittleOrImpossibleIsSaidAndNothingIsLaid() {
-        assertEquals("Give the attenuation at 2 frequencies or more.", screen.label("sheet-message"));
+        assertEquals("Give the attenuation at 2 or more frequencies.", screen.label("sheet-message"));
         assertTrue(screen.hands().find("#sheet-lay").isDisabled());
         typePublished();
         assertFalse(screen.hands().find("#sheet-lay").isDisabled());
         screen.write("sheet-velocity", "1.2");
-        assertEquals("That can't be. Allowed is 0.05 to 1.", screen.label("sheet-velocity-problem"));
+        assertEquals("Out of range. Allowed is 0.05 to 1.", screen.label("sheet-velocity-problem"));
         assertTrue(screen.hands().find("#sheet-lay").isDisabled());
         screen.write("sheet-velocity", "0.85");
         screen.write("sheet-frequency-2", screen.text("sheet-frequency-1"));

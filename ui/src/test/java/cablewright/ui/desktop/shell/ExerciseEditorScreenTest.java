@@ -153,7 +153,7 @@ class ExerciseEditorScreenTest {
         screen.pick("start-range", 75.0);
         assertEquals(75, exercise().start().settings().rangeMetres());
         screen.write("start-velocity", "0.5");
-        assertEquals("That can't be. Allowed is 0.7 to 0.95.", screen.label("start-velocity-problem"));
+        assertEquals("Out of range. Allowed is 0.7 to 0.95.", screen.label("start-velocity-problem"));
         screen.write("exercise-tolerance", "1.5");
         assertEquals(OptionalDouble.of(1.5), exercise().toleranceMetres());
         screen.write("exercise-tolerance", "");
@@ -172,7 +172,7 @@ class ExerciseEditorScreenTest {
                 List.of(new Hint("Two edges belong together.", 2), new Hint("Try the **step**.", 3.5)),
                 exercise().hints());
         screen.write("hint-cost-2", "101");
-        assertEquals("That can't be. Allowed is 0 to 100.", screen.label("hint-cost-2-problem"));
+        assertEquals("Out of range. Allowed is 0 to 100.", screen.label("hint-cost-2-problem"));
         screen.press("hint-up-2");
         assertEquals(3.5, exercise().hints().get(0).costMarks());
         assertEquals("Try the **step**.", screen.text("hint-text-1"));
@@ -259,7 +259,7 @@ class ExerciseEditorScreenTest {
                         "leave out",
                         now -> now.withRecord(it -> cablewright.lessons.bench.edit.RecordEdits.without(it, "S1"))));
         doWork();
-        assertTrue(screen.label("asked-counts-S1").startsWith("Counts as damage: hardware that the record lacks"));
+        assertTrue(screen.label("asked-counts-S1").startsWith("Counts as damage: hardware missing from the record"));
         screen.press("asked-draw-S1");
         doWork();
         assertTrue(screen.label("asked-counts-S1").startsWith("Counts as belongs"));

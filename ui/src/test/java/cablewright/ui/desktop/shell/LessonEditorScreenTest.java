@@ -112,7 +112,7 @@ class LessonEditorScreenTest {
         assertEquals("Three **lines**.", lesson().introduction());
         assertEquals(0.65, lesson().passMarkFraction(), 1e-12);
         screen.write("lesson-pass-mark", "120");
-        assertEquals("That can't be. Allowed is 0 to 100\u00a0%.", screen.label("lesson-pass-mark-problem"));
+        assertEquals("Out of range. Allowed is 0 to 100\u00a0%.", screen.label("lesson-pass-mark-problem"));
         assertEquals(0.65, lesson().passMarkFraction(), 1e-12);
         String read = screen.hands().find("#lesson-introduction-preview").getAccessibleText();
         assertTrue(read.contains("Three lines."), read);
@@ -149,7 +149,7 @@ class LessonEditorScreenTest {
         Path words = Files.writeString(folder.resolve("words.png"), "not a picture");
         screen.hands().run(() -> pane.addPicture(0, words));
         assertEquals(
-                "words.png is no PNG or JPEG picture. Save it as one of these.",
+                "words.png is not a PNG or JPEG picture. Save it as one of these.",
                 screen.label("page-picture-problem-1"));
         Path large = Files.write(folder.resolve("large.png"), new byte[Picture.MOST_BYTES + 1]);
         screen.hands().run(() -> pane.addPicture(0, large));

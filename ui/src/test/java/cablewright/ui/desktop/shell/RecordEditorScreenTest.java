@@ -56,7 +56,7 @@ class RecordEditorScreenTest {
 
     @Test
     void differencesAreToldUntilTheRecordIsMadeFromTheCable() {
-        assertEquals("≠ It lies at 31.4\u00a0m: drawn 0.4\u00a0m too near.", screen.label("item-difference-S1"));
+        assertEquals("≠ It is at 31.4\u00a0m: recorded 0.4\u00a0m too near.", screen.label("item-difference-S1"));
         assertTrue(screen.label("record-summary").contains("in one thing"), screen.label("record-summary"));
         screen.press("record-make");
         assertEquals(31.4, item("S1").positionMetres());
@@ -71,13 +71,13 @@ class RecordEditorScreenTest {
         screen.choose("record-spoil", "record-spoil-never-built");
         assertTrue(record().mayLie());
         assertTrue(((CheckBox) screen.hands().find("#record-may-lie")).isSelected());
-        assertEquals("≠ Nothing in the cable stands for it.", screen.label("item-difference-planned-tap1"));
+        assertEquals("≠ Nothing in the cable corresponds to it.", screen.label("item-difference-planned-tap1"));
         screen.press("item-remove-planned-tap1");
         screen.choose("record-spoil", "record-spoil-wrong-distance");
         assertTrue(screen.label("item-difference-S1").contains("too"), screen.label("item-difference-S1"));
         screen.choose("record-spoil", "record-spoil-left-out");
         assertEquals(List.of(), record().items());
-        assertEquals("≠ Not drawn: splice at 31.4\u00a0m.", screen.label("not-drawn-S1"));
+        assertEquals("≠ Not recorded: splice at 31.4\u00a0m.", screen.label("not-drawn-S1"));
         screen.press("record-draw-S1");
         assertEquals(31.4, item("S1").positionMetres());
     }
@@ -126,7 +126,7 @@ class RecordEditorScreenTest {
     @Test
     void impossibleInputStaysInItsFieldWithTheLimitAndTheLastGoodStateHolds() {
         screen.write("item-place-S1", "-3");
-        assertEquals("That can't be. Allowed is 0 to 200000\u00a0m.", screen.label("item-place-S1-problem"));
+        assertEquals("Out of range. Allowed is 0 to 200000\u00a0m.", screen.label("item-place-S1-problem"));
         assertTrue(screen.field("item-place-S1").getAccessibleText().contains("Allowed is 0 to 200000"));
         assertEquals(31, item("S1").positionMetres());
         screen.write("item-place-S1", "far out");
@@ -144,7 +144,7 @@ class RecordEditorScreenTest {
     void lineIsSaidToBeOtherThanItIs() {
         screen.write("record-length", "150");
         assertEquals(
-                "≠ The cable is 133.0\u00a0m long, 17.0\u00a0m less than drawn.",
+                "≠ The cable is 133.0\u00a0m long, 17.0\u00a0m less than recorded.",
                 screen.label("record-length-difference"));
         screen.write("record-length", "");
         assertEquals(OptionalDouble.empty(), record().lengthMetres());

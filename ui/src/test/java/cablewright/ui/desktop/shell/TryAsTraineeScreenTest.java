@@ -92,6 +92,7 @@ class TryAsTraineeScreenTest {
     /** What a perfect reader hands in; the splice that nobody drew belongs, since the record may lie. */
     private void answer(ExerciseViewModel exercise) {
         for (Flag flag : KeyedAnswer.of(exercise.exercise()).flags()) {
+            exercise.settings().endProperty().set(flag.end());
             exercise.flags().place(flag.startMetres());
             flag.endMetres().ifPresent(exercise.flags()::stretchSelected);
             exercise.flags().say(flag.letter(), flag.kind());
