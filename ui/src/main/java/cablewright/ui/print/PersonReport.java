@@ -104,8 +104,8 @@ public final class PersonReport {
         LineEnd end = sheet.attempt().flags().isEmpty()
                 ? exercise.start().end()
                 : sheet.attempt().flags().get(0).end();
-        flow.heading(
-                say("result", exercise.title(), FindingWords.marks(sheet.marks()), FindingWords.marks(sheet.maximum())));
+        flow.heading(say(
+                "result", exercise.title(), FindingWords.marks(sheet.marks()), FindingWords.marks(sheet.maximum())));
         SimulatedPort port = new SimulatedPort(
                 exercise.cable().seenFrom(end), exercise.instrument().sourceOhms());
         Trace trace = new Reflectometer(exercise.instrument()).measure(port, settings, exercise.noiseSeed());

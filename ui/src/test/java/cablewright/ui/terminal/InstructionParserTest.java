@@ -119,10 +119,9 @@ class InstructionParserTest {
         try {
             metres(line);
         } catch (Refused refused) {
-            assertTrue(
-                    refused.sentence(new Texts("cablewright.ui.terminal.terminal", Locale.ROOT))
-                                    .length()
-                            > 10);
+            assertTrue(refused.sentence(new Texts("cablewright.ui.terminal.terminal", Locale.ROOT))
+                            .length()
+                    > 10);
         }
     }
 }

@@ -57,11 +57,11 @@ class RecordEditorScreenTest {
     @Test
     void differencesAreToldUntilTheRecordIsMadeFromTheCable() {
         assertEquals("≠ It is at 31.4\u00a0m: recorded 0.4\u00a0m too near.", screen.label("item-difference-S1"));
-        assertTrue(screen.label("record-summary").contains("in one thing"), screen.label("record-summary"));
+        assertTrue(screen.label("record-summary").contains("in one item"), screen.label("record-summary"));
         screen.press("record-make");
         assertEquals(31.4, item("S1").positionMetres());
         assertEquals("", screen.label("item-difference-S1"));
-        assertEquals("The drawing agrees with the cable.", screen.label("record-summary"));
+        assertEquals("The record agrees with the cable.", screen.label("record-summary"));
         assertEquals(Optional.of("make the record"), document.undoNameProperty().get());
     }
 
