@@ -14,10 +14,9 @@ import cablewright.simulator.cable.condition.LineCondition;
 import cablewright.simulator.explanation.visibility.Visibility;
 import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.explanation.visibility.VisibilityRules;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.solve.PropagationCache;
 import cablewright.simulator.wave.Stimulus;
 import java.util.ArrayList;
@@ -235,9 +234,7 @@ public final class AnswerKey {
     }
 
     private Trace trace(Cable cable, PermittedSettings.View view) {
-        double source = exercise.instrument().sourceOhms();
-        return new Reflectometer(exercise.instrument())
-                .withoutNoise(new SimulatedPort(cable.seenFrom(view.end()), source, memory), view.settings());
+        return Measurement.at(view.end(), cable, exercise.instrument(), memory).withoutNoise(view.settings());
     }
 
     /**

@@ -7,10 +7,9 @@ import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.cable.Profile;
 import cablewright.simulator.instrument.Instrument;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.solve.PropagationCache;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -80,8 +79,7 @@ public final class LookAlikeSearch {
     }
 
     private Trace traceOf(Cable other) {
-        return new Reflectometer(instrument)
-                .withoutNoise(new SimulatedPort(other.seenFrom(end), instrument.sourceOhms(), memory), settings);
+        return Measurement.at(end, other, instrument, memory).withoutNoise(settings);
     }
 
     /** One choice of what is free. */

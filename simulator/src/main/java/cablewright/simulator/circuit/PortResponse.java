@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.circuit;
 
+import cablewright.simulator.check.Require;
 import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.ContourGrid;
 import java.util.Optional;
@@ -50,5 +51,17 @@ public interface PortResponse {
      */
     default ComplexArray reflection(ContourGrid grid, int count, double edgeSeconds) {
         return reflection(grid, count);
+    }
+
+    /**
+     * Checks the resistance of a source, on which reflections are stated.
+     *
+     * @param field the field's name, for the refusal
+     * @param ohms the resistance [Ω]
+     * @return the resistance
+     * @throws IllegalArgumentException unless it is 0.1 to 1e5
+     */
+    static double requireSource(String field, double ohms) {
+        return Require.between(field, ohms, 0.1, 1e5);
     }
 }

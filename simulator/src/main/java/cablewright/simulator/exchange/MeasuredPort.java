@@ -85,9 +85,7 @@ public final class MeasuredPort implements PortResponse {
             double measuredOhms,
             double sourceOhms,
             OptionalDouble dcReflection) {
-        if (!(sourceOhms >= 0.1 && sourceOhms <= 1e5)) {
-            throw new IllegalArgumentException("sourceOhms is " + sourceOhms + "; allowed is 0.1 to 1e5");
-        }
+        PortResponse.requireSource("sourceOhms", sourceOhms);
         if (dcReflection.isPresent() && !(Math.abs(dcReflection.getAsDouble()) <= 1)) {
             throw new IllegalArgumentException(
                     "dcReflection is " + dcReflection.getAsDouble() + "; allowed is -1 to 1");

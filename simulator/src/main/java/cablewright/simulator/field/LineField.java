@@ -3,6 +3,7 @@ package cablewright.simulator.field;
 
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.circuit.Network;
+import cablewright.simulator.circuit.PortResponse;
 import cablewright.simulator.compile.CableCompiler;
 import cablewright.simulator.compile.ProfileSteps;
 import cablewright.simulator.kernel.ComplexBlock;
@@ -33,9 +34,7 @@ public final class LineField {
      * @throws IllegalArgumentException if a track names a branch that isn't there, or a place off the cable
      */
     public LineField(Cable cable, double sourceOhms, List<LinePlaces> tracks) {
-        if (!(sourceOhms >= 0.1 && sourceOhms <= 1e5)) {
-            throw new IllegalArgumentException("sourceOhms is " + sourceOhms + "; allowed is 0.1 to 1e5");
-        }
+        PortResponse.requireSource("sourceOhms", sourceOhms);
         this.cable = cable;
         this.sourceOhms = sourceOhms;
         this.tracks = List.copyOf(tracks);

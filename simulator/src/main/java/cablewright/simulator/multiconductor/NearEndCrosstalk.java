@@ -7,6 +7,7 @@ import cablewright.simulator.cable.condition.Split;
 import cablewright.simulator.circuit.Element;
 import cablewright.simulator.circuit.Load;
 import cablewright.simulator.circuit.Network;
+import cablewright.simulator.circuit.PortResponse;
 import cablewright.simulator.compile.CableCompiler;
 import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.line.Frequencies;
@@ -40,9 +41,7 @@ public final class NearEndCrosstalk {
      */
     public NearEndCrosstalk(Cable cable, String splitId, double testedOhms, double neighbourOhms) {
         for (double ohms : new double[] {testedOhms, neighbourOhms}) {
-            if (!(ohms >= 0.1 && ohms <= 1e5)) {
-                throw new IllegalArgumentException("ohms is " + ohms + "; allowed is 0.1 to 1e5");
-            }
+            PortResponse.requireSource("ohms", ohms);
         }
         if (!(cable.event(splitId).orElse(null) instanceof Split split)) {
             throw new IllegalArgumentException("cable \"" + cable.title() + "\" has no split \"" + splitId

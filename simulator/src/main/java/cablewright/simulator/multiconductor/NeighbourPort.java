@@ -44,9 +44,7 @@ public final class NeighbourPort implements PortResponse {
      * @throws IllegalArgumentException if there is no split of that name, or the neighbour's near end is shorted
      */
     public NeighbourPort(Cable cable, double referenceOhms, String splitId) {
-        if (!(referenceOhms >= 0.1 && referenceOhms <= 1e5)) {
-            throw new IllegalArgumentException("referenceOhms is " + referenceOhms + "; allowed is 0.1 to 1e5");
-        }
+        PortResponse.requireSource("referenceOhms", referenceOhms);
         Event event = cable.event(splitId)
                 .orElseThrow(() -> new IllegalArgumentException("cable \"" + cable.title() + "\" has no event \""
                         + splitId + "\"; crosstalk is heard of one of its splits"));

@@ -40,9 +40,7 @@ public final class SimulatedPort implements PortResponse {
      * @param memory what is remembered
      */
     public SimulatedPort(Cable cable, double referenceOhms, PropagationCache memory) {
-        if (!(referenceOhms >= 0.1 && referenceOhms <= 1e5)) {
-            throw new IllegalArgumentException("referenceOhms is " + referenceOhms + "; allowed is 0.1 to 1e5");
-        }
+        PortResponse.requireSource("referenceOhms", referenceOhms);
         this.cable = cable;
         this.referenceOhms = referenceOhms;
         this.memory = memory;

@@ -10,10 +10,10 @@ import cablewright.lessons.feedback.Feedback;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.LineEnd;
-import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
-import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.measurement.Measurement;
+import cablewright.simulator.solve.PropagationCache;
 import cablewright.ui.drawing.track.CableDrawing;
 import cablewright.ui.drawing.track.CablePainter;
 import cablewright.ui.drawing.track.FlagMarker;
@@ -106,9 +106,8 @@ public final class PersonReport {
                 : sheet.attempt().flags().get(0).end();
         flow.heading(say(
                 "result", exercise.title(), FindingWords.marks(sheet.marks()), FindingWords.marks(sheet.maximum())));
-        SimulatedPort port = new SimulatedPort(
-                exercise.cable().seenFrom(end), exercise.instrument().sourceOhms());
-        Trace trace = new Reflectometer(exercise.instrument()).measure(port, settings, exercise.noiseSeed());
+        Trace trace = Measurement.at(end, exercise.cable(), exercise.instrument(), new PropagationCache())
+                .trace(settings, exercise.noiseSeed());
         PrintedTracks plate = new PrintedTracks(flow, words, settings.rangeMetres());
         plate.trace(trace, marks(sheet.attempt().flags(), end), TraceCaption.of(trace, end, tracks, words));
         plate.record(exercise.record(), end, tracks.say("record.caption"));

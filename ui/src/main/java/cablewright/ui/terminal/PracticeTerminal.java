@@ -200,21 +200,7 @@ public final class PracticeTerminal {
             round.remove(remove.letter());
             return view.screen(round).flagList();
         }
-        return look(instruction);
-    }
-
-    private String look(Instruction instruction) {
-        if (instruction instanceof Instruction.At at) {
-            return view.screen(round).reading(at.metres());
-        }
-        if (instruction instanceof Instruction.Zoom zoom) {
-            view.zoomTo(round, zoom);
-        } else if (instruction instanceof Instruction.Scale scale) {
-            view.scaleTo(OptionalDouble.of(scale.share()));
-        } else {
-            view.set(round, instruction);
-        }
-        return view.tracks(round);
+        return view.done(round, instruction);
     }
 
     private String plain(Plain instruction) {

@@ -87,6 +87,21 @@ final class RoundView {
         zoom = Optional.of(new Window(left, right, whole.bottom(), whole.top()));
     }
 
+    /** Does what changes no flag: reads a point, or shows the tracks as they then are. */
+    String done(Round round, Instruction instruction) {
+        if (instruction instanceof Instruction.At at) {
+            return screen(round).reading(at.metres());
+        }
+        if (instruction instanceof Instruction.Zoom zoom) {
+            zoomTo(round, zoom);
+        } else if (instruction instanceof Instruction.Scale scale) {
+            scaleTo(OptionalDouble.of(scale.share()));
+        } else {
+            set(round, instruction);
+        }
+        return tracks(round);
+    }
+
     /** Changes a setting within what is permitted. */
     void set(Round round, Instruction instruction) {
         SettingsDesk desk = new SettingsDesk(round.task().permitted(), this);

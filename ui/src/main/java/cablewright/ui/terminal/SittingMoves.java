@@ -46,16 +46,6 @@ final class SittingMoves {
             round.remove(remove.letter());
             return view.screen(round).flagList();
         }
-        if (instruction instanceof Instruction.At at) {
-            return view.screen(round).reading(at.metres());
-        }
-        if (instruction instanceof Instruction.Zoom zoom) {
-            view.zoomTo(round, zoom);
-        } else if (instruction instanceof Instruction.Scale scale) {
-            view.scaleTo(OptionalDouble.of(scale.share()));
-        } else {
-            view.set(round, instruction);
-        }
-        return view.tracks(round);
+        return view.done(round, instruction);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.exchange.netlist;
 
+import cablewright.simulator.circuit.PortResponse;
 import cablewright.simulator.wave.Stimulus;
 import java.util.OptionalDouble;
 
@@ -29,9 +30,7 @@ public record NetlistSetup(
         if (stimulus == null) {
             throw new IllegalArgumentException("stimulus is missing; it must be given");
         }
-        if (!(sourceOhms >= 0.1 && sourceOhms <= 1e5)) {
-            throw new IllegalArgumentException("sourceOhms is " + sourceOhms + "; allowed is 0.1 to 1e5");
-        }
+        PortResponse.requireSource("sourceOhms", sourceOhms);
         if (!(recordSeconds > 0 && recordSeconds < 1e3)) {
             throw new IllegalArgumentException(
                     "recordSeconds is " + recordSeconds + "; it must be greater than 0 and below 1000");
