@@ -41,10 +41,9 @@ public final class LookAlikeSearch {
     private final Cable cable;
     private final Cable bare;
     private final Event truth;
-    private final Instrument instrument;
+    private final Measurement measurement;
     private final Settings settings;
     private final LineEnd end;
-    private final PropagationCache memory;
     private final Trace shown;
     private final Trace without;
     private final int trueSign;
@@ -69,17 +68,16 @@ public final class LookAlikeSearch {
         this.cable = cable;
         this.bare = cable.withoutEvent(eventId);
         this.truth = cable.event(eventId).orElseThrow();
-        this.instrument = instrument;
+        this.measurement = Measurement.at(end, cable, instrument, memory);
         this.settings = settings;
         this.end = end;
-        this.memory = memory;
         this.shown = traceOf(cable);
         this.without = traceOf(bare);
         this.trueSign = (int) Math.signum(firstLobe(shown));
     }
 
     private Trace traceOf(Cable other) {
-        return Measurement.at(end, other, instrument, memory).withoutNoise(settings);
+        return measurement.of(other.seenFrom(end)).withoutNoise(settings);
     }
 
     /** One choice of what is free. */

@@ -2,10 +2,8 @@
 package cablewright.simulator.exchange;
 
 import cablewright.simulator.kernel.ComplexArray;
+import cablewright.simulator.kernel.FourierTransform;
 import cablewright.simulator.line.ContourGrid;
-import org.apache.commons.math3.transform.DftNormalization;
-import org.apache.commons.math3.transform.FastFourierTransformer;
-import org.apache.commons.math3.transform.TransformType;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 
@@ -151,18 +149,14 @@ final class ImpulseResponse {
     private static double[] transformed(double[] re, double[] im) {
         int half = Math.max(16, Integer.highestOneBit(2 * re.length - 1));
         int n = 2 * half;
-        double[][] data = new double[2][n];
+        double[] tapered = new double[re.length];
+        double[] beside = new double[re.length];
         for (int k = 0; k < re.length; k++) {
             double taper = taper((double) k / re.length);
-            data[0][k] = taper * re[k];
-            data[1][k] = taper * im[k];
-            if (k > 0) {
-                data[0][n - k] = data[0][k];
-                data[1][n - k] = -data[1][k];
-            }
+            tapered[k] = taper * re[k];
+            beside[k] = taper * im[k];
         }
-        FastFourierTransformer.transformInPlace(data, DftNormalization.STANDARD, TransformType.INVERSE);
-        return data[0];
+        return FourierTransform.ofLength(n).realSamples(ComplexArray.takingOver(tapered, beside));
     }
 
     private static double taper(double share) {
@@ -184,17 +178,11 @@ final class ImpulseResponse {
         ContourGrid grid = grid();
         int n = samples.length;
         double decay = grid.dampingPerSecond() * grid.sampleSeconds();
-        double[][] data = new double[2][2 * n];
+        double[] damped = new double[2 * n];
         for (int i = 0; i < n; i++) {
             boolean before = i >= n - ripple(n);
-            int place = before ? i + n : i;
-            data[0][place] = samples[i] * Math.exp(-decay * (before ? i - n : i));
+            damped[before ? i + n : i] = samples[i] * Math.exp(-decay * (before ? i - n : i));
         }
-        FastFourierTransformer.transformInPlace(data, DftNormalization.STANDARD, TransformType.FORWARD);
-        double[] re = new double[grid.frequencies()];
-        double[] im = new double[grid.frequencies()];
-        System.arraycopy(data[0], 0, re, 0, re.length);
-        System.arraycopy(data[1], 0, im, 0, im.length);
-        return ComplexArray.takingOver(re, im);
+        return FourierTransform.ofLength(2 * n).spectrum(damped);
     }
 }

@@ -3,6 +3,7 @@ package cablewright.simulator.field;
 
 import cablewright.simulator.kernel.ComplexArray;
 import cablewright.simulator.kernel.ComplexBlock;
+import cablewright.simulator.kernel.FourierTransform;
 import cablewright.simulator.line.ContourGrid;
 import cablewright.simulator.line.Frequencies;
 import cablewright.simulator.wave.Inversion;
@@ -10,9 +11,6 @@ import cablewright.simulator.wave.PortVoltage;
 import cablewright.simulator.wave.Stimulus;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.transform.DftNormalization;
-import org.apache.commons.math3.transform.FastFourierTransformer;
-import org.apache.commons.math3.transform.TransformType;
 
 /**
  * The inversion of many functions of which only every n-th sample is wanted.
@@ -103,22 +101,22 @@ final class FoldedInversion {
 
     /** Each bin and the conjugate of its mirror image make a real function; j times the second goes beside the first. */
     private void invert(int place, double[] volts, double[] amperes) {
-        double[][] data = new double[2][bins];
+        double[] data = new double[2 * bins];
         for (int b = 0; b < bins; b++) {
             int mirror = (bins - b) % bins;
             double vRe = voltRe[place][b] + voltRe[place][mirror];
             double vIm = voltIm[place][b] - voltIm[place][mirror];
             double aRe = ampereRe[place][b] + ampereRe[place][mirror];
             double aIm = ampereIm[place][b] - ampereIm[place][mirror];
-            data[0][b] = vRe - aIm;
-            data[1][b] = vIm + aRe;
+            data[2 * b] = vRe - aIm;
+            data[2 * b + 1] = vIm + aRe;
         }
-        FastFourierTransformer.transformInPlace(data, DftNormalization.STANDARD, TransformType.INVERSE);
+        FourierTransform.ofLength(bins).invert(data);
         double scale = bins / grid.periodSeconds();
         for (int m = 0; m < frames; m++) {
             double size = scale * Math.exp(grid.dampingPerSecond() * m * stepSeconds);
-            volts[m] = size * data[0][m];
-            amperes[m] = size * data[1][m];
+            volts[m] = size * data[2 * m];
+            amperes[m] = size * data[2 * m + 1];
         }
     }
 

@@ -19,6 +19,9 @@ public final class Reflectometer {
 
     private final Instrument instrument;
 
+    /** What was sent last: most traces that are taken one after another differ in the line alone. */
+    private volatile SentWave last;
+
     /**
      * Makes a reflectometer.
      *
@@ -107,6 +110,26 @@ public final class Reflectometer {
 
     private record Received(Waveform values, double zeroSeconds) {}
 
+    /** What the receiver makes of an outgoing wave on a grid. */
+    private record SentWave(
+            ContourGrid grid, Stimulus stimulus, ComplexArray spectrum, Waveform outgoing, double halfHeightSeconds) {
+
+        boolean isOf(ContourGrid otherGrid, Stimulus other) {
+            return grid.equals(otherGrid) && stimulus.equals(other);
+        }
+    }
+
+    private SentWave sent(ContourGrid grid, Stimulus stimulus) {
+        SentWave known = last;
+        if (known == null || !known.isOf(grid, stimulus)) {
+            ComplexArray spectrum = received(grid, stimulus);
+            Waveform outgoing = Inversion.invert(grid, spectrum);
+            known = new SentWave(grid, stimulus, spectrum, outgoing, halfHeight(outgoing));
+            last = known;
+        }
+        return known;
+    }
+
     private Received receive(PortResponse port, Settings settings) {
         if (port.referenceOhms() != instrument.sourceOhms()) {
             throw new IllegalArgumentException("the reference of the port is a source of " + port.referenceOhms()
@@ -118,15 +141,15 @@ public final class Reflectometer {
         ContourGrid own = port.nativeGrid().orElseGet(() -> ContourGrid.forRecord(record, longestSample));
         Reach.of(port).require(record, effectiveEdgeSeconds(settings.stimulus()), settings);
         ContourGrid grid = refined(own, longestSample);
-        ComplexArray sent = received(grid, settings.stimulus());
-        Waveform outgoing = Inversion.invert(grid, sent);
-        int known = Math.min(sent.count(), own.frequencies());
+        SentWave sent = sent(grid, settings.stimulus());
+        Waveform outgoing = sent.outgoing();
+        int known = Math.min(sent.spectrum().count(), own.frequencies());
         Waveform reflected = Inversion.invert(
-                grid, sent.times(port.reflection(own, known, effectiveEdgeSeconds(settings.stimulus()))));
+                grid, sent.spectrum().times(port.reflection(own, known, effectiveEdgeSeconds(settings.stimulus()))));
         int shown = (int) Math.min(outgoing.count(), Math.max(2, Math.rint(record / grid.sampleSeconds())));
         return new Received(
                 thinned(outgoing, reflected, shown, settings),
-                halfHeight(outgoing) / (1 + instrument.timebaseErrorFraction()));
+                sent.halfHeightSeconds() / (1 + instrument.timebaseErrorFraction()));
     }
 
     /**

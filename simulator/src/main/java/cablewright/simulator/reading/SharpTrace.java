@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.reading;
 
+import cablewright.simulator.kernel.ComplexArray;
+import cablewright.simulator.kernel.FourierTransform;
 import cablewright.simulator.wave.Stimulus;
-import org.apache.commons.math3.transform.DftNormalization;
-import org.apache.commons.math3.transform.FastFourierTransformer;
-import org.apache.commons.math3.transform.TransformType;
 
 /**
  * A trace as a short symmetrical pulse would have made it: the stimulus is divided out and a Gaussian put in its place, so
@@ -28,8 +27,9 @@ final class SharpTrace {
     private final double sampleSeconds;
     private final int count;
     private final double sigmaSeconds;
-    private final double[][] filter;
-    private final double[][] spectrum;
+    private final FourierTransform transform;
+    private final ComplexArray filter;
+    private final ComplexArray spectrum;
 
     SharpTrace(double[] volts, double sampleSeconds, Stimulus stimulus) {
         this.sampleSeconds = sampleSeconds;
@@ -37,8 +37,9 @@ final class SharpTrace {
         this.sigmaSeconds =
                 (stimulus.isStep() ? STEP_SHARE : PULSE_SHARE) * stimulus.resolutionSeconds() / SIGMAS_PER_WIDTH;
         int size = Integer.highestOneBit(Math.max(1, 2 * count - 1)) << 1;
+        this.transform = FourierTransform.ofLength(size);
         this.filter = filter(size, stimulus);
-        this.spectrum = times(forward(padded(volts, size)), filter);
+        this.spectrum = transform.spectrum(padded(volts, size)).times(filter);
     }
 
     /** Carries the record on to its period without a jump. */
@@ -52,22 +53,7 @@ final class SharpTrace {
         return padded;
     }
 
-    private static double[][] forward(double[] values) {
-        double[][] both = {values, new double[values.length]};
-        FastFourierTransformer.transformInPlace(both, DftNormalization.STANDARD, TransformType.FORWARD);
-        return both;
-    }
-
-    private static double[][] times(double[][] a, double[][] b) {
-        double[][] product = new double[2][a[0].length];
-        for (int k = 0; k < product[0].length; k++) {
-            product[0][k] = a[0][k] * b[0][k] - a[1][k] * b[1][k];
-            product[1][k] = a[0][k] * b[1][k] + a[1][k] * b[0][k];
-        }
-        return product;
-    }
-
-    private double[][] filter(int size, Stimulus stimulus) {
+    private ComplexArray filter(int size, Stimulus stimulus) {
         int half = size / 2;
         double[][] sent = new double[2][half + 1];
         double damping = DAMPING / stimulus.resolutionSeconds();
@@ -83,22 +69,19 @@ final class SharpTrace {
             sent[1][k] = re * Math.sin(turn) + im * Math.cos(turn);
             most = Math.max(most, re * re + im * im);
         }
-        double[][] filter = new double[2][size];
+        double[] filterRe = new double[half + 1];
+        double[] filterIm = new double[half + 1];
         for (int k = 0; k <= half; k++) {
             double w = omega(k, size);
             double gauss = Math.exp(-w * w * sigmaSeconds * sigmaSeconds / 2) * sigmaSeconds * Math.sqrt(2 * Math.PI);
             double power = sent[0][k] * sent[0][k] + sent[1][k] * sent[1][k];
             double re = gauss * sent[0][k] / (power + REGULAR * most);
             double im = -gauss * sent[1][k] / (power + REGULAR * most);
-            filter[0][k] = stimulus.isStep() ? re * damping - im * w : re;
-            filter[1][k] = stimulus.isStep() ? re * w + im * damping : im;
-            if (k > 0 && k < half) {
-                filter[0][size - k] = filter[0][k];
-                filter[1][size - k] = -filter[1][k];
-            }
+            filterRe[k] = stimulus.isStep() ? re * damping - im * w : re;
+            filterIm[k] = stimulus.isStep() ? re * w + im * damping : im;
         }
-        filter[1][half] = 0;
-        return filter;
+        filterIm[half] = 0;
+        return ComplexArray.takingOver(filterRe, filterIm);
     }
 
     private double omega(int k, int size) {
@@ -115,31 +98,30 @@ final class SharpTrace {
 
     /** Correlates the sharpened trace with a kernel that is centred on its middle. */
     double[] through(double[] kernel) {
-        double[][] product = times(spectrum, mirrored(kernel));
-        FastFourierTransformer.transformInPlace(product, DftNormalization.STANDARD, TransformType.INVERSE);
         double[] values = new double[count];
-        System.arraycopy(product[0], 0, values, 0, count);
+        System.arraycopy(transform.realSamples(spectrum.times(mirrored(kernel))), 0, values, 0, count);
         return values;
     }
 
-    private double[][] mirrored(double[] kernel) {
-        double[] laid = new double[spectrum[0].length];
+    private ComplexArray mirrored(double[] kernel) {
+        double[] laid = new double[2 * (spectrum.count() - 1)];
         for (int j = 0; j < kernel.length; j++) {
             laid[Math.floorMod(kernel.length / 2 - j, laid.length)] += kernel[j];
         }
-        return forward(laid);
+        return transform.spectrum(laid);
     }
 
     /** What white noise of 1 becomes, sharpened and correlated: its size, and its likeness at neighbouring samples. */
     double[] noise(double[] kernel) {
-        double[][] product = times(filter, mirrored(kernel));
+        ComplexArray product = filter.times(mirrored(kernel));
         double power = 0;
         double next = 0;
-        int size = product[0].length;
-        for (int k = 0; k < size; k++) {
-            double one = (product[0][k] * product[0][k] + product[1][k] * product[1][k]) / size;
+        int half = product.count() - 1;
+        for (int k = 0; k <= half; k++) {
+            int signs = k == 0 || k == half ? 1 : 2;
+            double one = signs * (product.re(k) * product.re(k) + product.im(k) * product.im(k)) / (2 * half);
             power += one;
-            next += one * Math.cos(2 * Math.PI * k / size);
+            next += one * Math.cos(Math.PI * k / half);
         }
         return new double[] {Math.sqrt(power), next / power};
     }

@@ -2,10 +2,8 @@
 package cablewright.simulator.wave;
 
 import cablewright.simulator.kernel.ComplexArray;
+import cablewright.simulator.kernel.FourierTransform;
 import cablewright.simulator.line.ContourGrid;
-import org.apache.commons.math3.transform.DftNormalization;
-import org.apache.commons.math3.transform.FastFourierTransformer;
-import org.apache.commons.math3.transform.TransformType;
 
 /**
  * From values on a damped contour to a function of time:
@@ -28,22 +26,20 @@ public final class Inversion {
      */
     public static Waveform invert(ContourGrid grid, ComplexArray values) {
         int n = grid.samples();
-        double[][] data = new double[2][n];
         int half = n / 2;
-        for (int k = 0; k < Math.min(values.count(), half); k++) {
+        int count = Math.min(values.count(), half);
+        double[] re = new double[count];
+        double[] im = new double[count];
+        for (int k = 0; k < count; k++) {
             double taper = taper((double) k / half);
-            data[0][k] = taper * values.re(k);
-            data[1][k] = taper * values.im(k);
-            if (k > 0) {
-                data[0][n - k] = data[0][k];
-                data[1][n - k] = -data[1][k];
-            }
+            re[k] = taper * values.re(k);
+            im[k] = taper * values.im(k);
         }
-        FastFourierTransformer.transformInPlace(data, DftNormalization.STANDARD, TransformType.INVERSE);
+        double[] samples = FourierTransform.ofLength(n).realSamples(ComplexArray.takingOver(re, im));
         double[] kept = new double[half];
         double scale = n / grid.periodSeconds();
         for (int m = 0; m < half; m++) {
-            kept[m] = scale * Math.exp(grid.dampingPerSecond() * m * grid.sampleSeconds()) * data[0][m];
+            kept[m] = scale * Math.exp(grid.dampingPerSecond() * m * grid.sampleSeconds()) * samples[m];
         }
         return new Waveform(grid.sampleSeconds(), kept);
     }
