@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.answerkey;
 
-import cablewright.lessons.exercise.AsBuiltRecord;
 import cablewright.lessons.exercise.EventRuling;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.exercise.asbuilt.AsBuiltRecord;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.Nature;
 import cablewright.simulator.cable.hardware.Connector;

@@ -10,13 +10,13 @@ import cablewright.simulator.material.PhysicalConstants;
 import cablewright.simulator.solve.LineWave;
 
 /** What a way there and back through a cable leaves of a wave, with the delay that all of it has taken out. */
-final class RoundTrip {
+public final class RoundTrip {
 
     private final CableType type;
     private final double slownessAhead;
 
     /** For waves whose spectrum ends at a top frequency. */
-    RoundTrip(CableType type, double topHertz) {
+    public RoundTrip(CableType type, double topHertz) {
         this.type = type;
         this.slownessAhead = slownessOfTheFirst(topHertz);
     }
@@ -36,22 +36,22 @@ final class RoundTrip {
     }
 
     /** Time per metre by which distances are counted [s/m]. */
-    double slowness() {
+    public double slowness() {
         return 1 / (type.section().velocityFraction() * PhysicalConstants.LIGHT_METRES_PER_SECOND);
     }
 
     /** When the very first of a wave may be back from a distance [s]. */
-    double firstSeconds(double metres) {
+    public double firstSeconds(double metres) {
         return 2 * metres * slownessAhead;
     }
 
     /** γ at the first frequencies of a grid. */
-    ComplexBlock propagation(ContourGrid grid, int count) {
+    public ComplexBlock propagation(ContourGrid grid, int count) {
         return propagation(grid.points().slice(0, count));
     }
 
     /** e^(−2(γ − s·slownessAhead)d) at the first frequencies of a grid. */
-    ComplexArray decay(ContourGrid grid, ComplexBlock propagation, double metres) {
+    public ComplexArray decay(ContourGrid grid, ComplexBlock propagation, double metres) {
         int n = propagation.count();
         double[] re = new double[n];
         double[] im = new double[n];
@@ -66,7 +66,7 @@ final class RoundTrip {
     }
 
     /** Attenuation [Np/m]. */
-    double attenuation(double hertz) {
+    public double attenuation(double hertz) {
         return propagation(Frequencies.ofSweep(hertz)).re(0);
     }
 }

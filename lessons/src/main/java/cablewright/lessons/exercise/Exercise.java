@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exercise;
 
+import cablewright.lessons.exercise.asbuilt.AsBuiltRecord;
+import cablewright.lessons.exercise.question.Prediction;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.check.Above;
 import cablewright.simulator.check.Entries;

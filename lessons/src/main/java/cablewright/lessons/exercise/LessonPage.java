@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exercise;
 
+import cablewright.lessons.exercise.question.Prediction;
 import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Entries;
 import cablewright.simulator.check.Id;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exercise;
 
+import cablewright.lessons.exercise.asbuilt.AsBuiltRecord;
 import cablewright.simulator.instrument.Instrument;
 import java.util.List;
 import java.util.OptionalDouble;

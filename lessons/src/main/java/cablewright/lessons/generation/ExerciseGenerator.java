@@ -1,12 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.generation;
 
-import cablewright.lessons.exercise.AsBuiltRecord;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Hint;
 import cablewright.lessons.exercise.Permitted;
 import cablewright.lessons.exercise.Start;
 import cablewright.lessons.exercise.VelocityRule;
+import cablewright.lessons.exercise.asbuilt.AsBuiltRecord;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.generation;
 
-import cablewright.lessons.exercise.AsBuiltRecord;
-import cablewright.lessons.exercise.RecordedEnd;
-import cablewright.lessons.exercise.RecordedItem;
+import cablewright.lessons.exercise.asbuilt.AsBuiltRecord;
+import cablewright.lessons.exercise.asbuilt.RecordedEnd;
+import cablewright.lessons.exercise.asbuilt.RecordedItem;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.Nature;

@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.exercise.Exercise;
-import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.exercise.question.Prediction;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.LineEnd;

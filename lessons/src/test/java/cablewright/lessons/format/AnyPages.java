@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.format;
 
-import cablewright.lessons.exercise.Choice;
 import cablewright.lessons.exercise.LessonPage;
 import cablewright.lessons.exercise.Picture;
-import cablewright.lessons.exercise.Prediction;
-import cablewright.lessons.exercise.Reasons;
+import cablewright.lessons.exercise.question.Choice;
+import cablewright.lessons.exercise.question.Prediction;
+import cablewright.lessons.exercise.question.Reasons;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -5,15 +5,15 @@ import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import cablewright.lessons.SampleExercises;
-import cablewright.lessons.exercise.AsBuiltRecord;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.AttemptSheet;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Lesson;
-import cablewright.lessons.exercise.RecordedEnd;
 import cablewright.lessons.exercise.VelocityRule;
 import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.exercise.asbuilt.AsBuiltRecord;
+import cablewright.lessons.exercise.asbuilt.RecordedEnd;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;

@@ -2,7 +2,6 @@
 package cablewright.ui.commandline;
 
 import cablewright.simulator.check.VisibleText;
-import cablewright.ui.commandline.command.Commands;
 import cablewright.ui.commandline.environment.DesktopOpener;
 import cablewright.ui.commandline.environment.Environment;
 import cablewright.ui.commandline.environment.ExitCode;

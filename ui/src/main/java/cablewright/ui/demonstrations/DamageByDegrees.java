@@ -2,10 +2,10 @@
 package cablewright.ui.demonstrations;
 
 import cablewright.lessons.demonstration.Curve;
-import cablewright.lessons.demonstration.DamageMap;
-import cablewright.lessons.demonstration.DamageMapSettings;
-import cablewright.lessons.demonstration.GradualDamageMap;
-import cablewright.lessons.demonstration.MapListener;
+import cablewright.lessons.demonstration.damagemap.DamageMap;
+import cablewright.lessons.demonstration.damagemap.DamageMapSettings;
+import cablewright.lessons.demonstration.damagemap.GradualDamageMap;
+import cablewright.lessons.demonstration.damagemap.MapListener;
 import cablewright.simulator.cable.Profile;
 import cablewright.simulator.explanation.visibility.Visibility;
 import cablewright.simulator.instrument.Instrument;

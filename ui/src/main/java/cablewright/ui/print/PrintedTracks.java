@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.print;
 
-import cablewright.lessons.exercise.AsBuiltRecord;
+import cablewright.lessons.exercise.asbuilt.AsBuiltRecord;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Trace;
 import cablewright.ui.drawing.axis.DistanceView;

@@ -2,13 +2,13 @@
 package cablewright.ui.terminal;
 
 import cablewright.lessons.exercise.Attempt;
-import cablewright.lessons.exercise.Choice;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Hint;
 import cablewright.lessons.exercise.Lesson;
-import cablewright.lessons.exercise.Prediction;
-import cablewright.lessons.exercise.Reasons;
+import cablewright.lessons.exercise.question.Choice;
+import cablewright.lessons.exercise.question.Prediction;
+import cablewright.lessons.exercise.question.Reasons;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
 import cablewright.lessons.practice.PracticeSession;

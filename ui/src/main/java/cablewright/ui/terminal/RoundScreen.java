@@ -3,8 +3,8 @@ package cablewright.ui.terminal;
 
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.ReadingTask;
-import cablewright.lessons.exercise.RecordedItem;
 import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.exercise.asbuilt.RecordedItem;
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Settings;

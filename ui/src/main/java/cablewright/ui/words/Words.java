@@ -2,8 +2,8 @@
 package cablewright.ui.words;
 
 import cablewright.lessons.exercise.Caution;
-import cablewright.lessons.exercise.RecordedEnd;
 import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.exercise.asbuilt.RecordedEnd;
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.FarEnd;

@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline;
 
-import cablewright.lessons.exercise.AsBuiltRecord;
 import cablewright.lessons.exercise.Caution;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Hint;
 import cablewright.lessons.exercise.Permitted;
-import cablewright.lessons.exercise.RecordedEnd;
-import cablewright.lessons.exercise.RecordedItem;
 import cablewright.lessons.exercise.Start;
 import cablewright.lessons.exercise.VelocityRule;
+import cablewright.lessons.exercise.asbuilt.AsBuiltRecord;
+import cablewright.lessons.exercise.asbuilt.RecordedEnd;
+import cablewright.lessons.exercise.asbuilt.RecordedItem;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.FarEnd;

@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.exercise.Caution;
-import cablewright.lessons.exercise.RecordedEnd;
 import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.exercise.asbuilt.RecordedEnd;
 import cablewright.lessons.marking.PlaceMark;
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;

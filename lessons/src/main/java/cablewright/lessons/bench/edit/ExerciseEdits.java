@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.bench.edit;
 
-import cablewright.lessons.exercise.AsBuiltRecord;
 import cablewright.lessons.exercise.Caution;
 import cablewright.lessons.exercise.EventRuling;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Hint;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.exercise.Permitted;
-import cablewright.lessons.exercise.Prediction;
 import cablewright.lessons.exercise.Start;
+import cablewright.lessons.exercise.asbuilt.AsBuiltRecord;
+import cablewright.lessons.exercise.question.Prediction;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.instrument.Instrument;
 import java.util.ArrayList;

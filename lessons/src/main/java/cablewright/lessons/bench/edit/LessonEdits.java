@@ -5,7 +5,7 @@ import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.exercise.LessonPage;
 import cablewright.lessons.exercise.Picture;
-import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.exercise.question.Prediction;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.bench.edit;
 
-import cablewright.lessons.exercise.AsBuiltRecord;
-import cablewright.lessons.exercise.RecordedItem;
+import cablewright.lessons.exercise.asbuilt.AsBuiltRecord;
+import cablewright.lessons.exercise.asbuilt.RecordedItem;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.line.CableType;

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exam.paper;
 
-import cablewright.lessons.exercise.AsBuiltRecord;
 import cablewright.lessons.exercise.Caution;
 import cablewright.lessons.exercise.Permitted;
 import cablewright.lessons.exercise.ReadingTask;
 import cablewright.lessons.exercise.Start;
+import cablewright.lessons.exercise.asbuilt.AsBuiltRecord;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.check.Above;
 import cablewright.simulator.check.Entries;

@@ -4,9 +4,9 @@ package cablewright.lessons.bench.edit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import cablewright.lessons.bench.edit.RecordDifference.What;
-import cablewright.lessons.exercise.AsBuiltRecord;
-import cablewright.lessons.exercise.RecordedEnd;
-import cablewright.lessons.exercise.RecordedItem;
+import cablewright.lessons.exercise.asbuilt.AsBuiltRecord;
+import cablewright.lessons.exercise.asbuilt.RecordedEnd;
+import cablewright.lessons.exercise.asbuilt.RecordedItem;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.FarEnd;

@@ -6,6 +6,7 @@ import cablewright.simulator.line.Catalogue;
 import cablewright.ui.commandline.environment.ExitCode;
 import cablewright.ui.commandline.environment.InputProblem;
 import cablewright.ui.commandline.option.ListFormat;
+import cablewright.ui.commandline.option.RootCommand;
 import cablewright.ui.commandline.output.Output;
 import cablewright.ui.commandline.output.Table;
 import cablewright.ui.words.LengthUnit;
@@ -24,7 +25,7 @@ import picocli.CommandLine.ParentCommand;
 
 /** The cable types. */
 @Command(name = "catalogue", mixinStandardHelpOptions = true)
-final class CatalogueCommand implements Callable<Integer> {
+public final class CatalogueCommand implements Callable<Integer> {
 
     private static final double[] HERTZ = {1e6, 1e7, 1e8, 1e9};
     private static final double METRES_PER_HUNDRED_FEET = 30.48;

@@ -9,6 +9,7 @@ import cablewright.simulator.compile.CableCompiler;
 import cablewright.ui.commandline.environment.ExitCode;
 import cablewright.ui.commandline.environment.InputProblem;
 import cablewright.ui.commandline.option.InputFiles;
+import cablewright.ui.commandline.option.RootCommand;
 import cablewright.ui.commandline.output.FitLines;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -20,7 +21,7 @@ import picocli.CommandLine.ParentCommand;
 
 /** Says whether files are sound. */
 @Command(name = "check", mixinStandardHelpOptions = true)
-final class CheckCommand implements Callable<Integer> {
+public final class CheckCommand implements Callable<Integer> {
 
     private static final double TOP_HERTZ = 1e9;
 

@@ -2,6 +2,7 @@
 package cablewright.ui.commandline.command;
 
 import cablewright.ui.commandline.environment.ExitCode;
+import cablewright.ui.commandline.option.RootCommand;
 import java.util.concurrent.Callable;
 import picocli.AutoComplete;
 import picocli.CommandLine.Command;
@@ -11,7 +12,7 @@ import picocli.CommandLine.Spec;
 
 /** The script by which a shell completes commands and options. */
 @Command(name = "completion", mixinStandardHelpOptions = true)
-final class CompletionCommand implements Callable<Integer> {
+public final class CompletionCommand implements Callable<Integer> {
 
     @ParentCommand
     private RootCommand root;

@@ -18,9 +18,11 @@ import cablewright.ui.commandline.option.InputFiles;
 import cablewright.ui.commandline.option.LineOptions;
 import cablewright.ui.commandline.option.ListFormat;
 import cablewright.ui.commandline.option.ReceiverOptions;
+import cablewright.ui.commandline.option.RootCommand;
 import cablewright.ui.commandline.option.StimulusOptions;
 import cablewright.ui.commandline.option.UsualPulse;
 import cablewright.ui.commandline.output.ExplanationText;
+import cablewright.ui.commandline.output.LatticeFile;
 import cablewright.ui.commandline.output.Output;
 import cablewright.ui.commandline.output.PathLines;
 import cablewright.ui.commandline.output.TraceTaker;
@@ -40,7 +42,7 @@ import picocli.CommandLine.ParentCommand;
 
 /** What each event of a cable does to the trace, and whether it can be seen. */
 @Command(name = "explain", mixinStandardHelpOptions = true)
-final class ExplainCommand implements Callable<Integer> {
+public final class ExplainCommand implements Callable<Integer> {
 
     private static final int SAMPLES = 4096;
 

@@ -12,24 +12,22 @@ import cablewright.lessons.generation.GenerationRequest;
 import cablewright.simulator.cable.EventKind;
 import cablewright.ui.commandline.environment.ExitCode;
 import cablewright.ui.commandline.environment.InputProblem;
+import cablewright.ui.commandline.option.ExerciseFamilies;
+import cablewright.ui.commandline.option.RootCommand;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 
 /** Makes exercises. */
 @Command(name = "generate", mixinStandardHelpOptions = true)
-final class GenerateCommand implements Callable<Integer> {
+public final class GenerateCommand implements Callable<Integer> {
 
     private static final int MOST = 10_000;
 
@@ -107,7 +105,7 @@ final class GenerateCommand implements Callable<Integer> {
     }
 
     private List<GenerationRequest> requests() {
-        List<ExerciseFamily> chosen = families(families);
+        List<ExerciseFamily> chosen = ExerciseFamilies.of(families);
         List<GenerationRequest> requests = new ArrayList<>();
         try {
             List<EventKind> damage = kinds.stream().map(EventKind::ofId).toList();
@@ -121,19 +119,4 @@ final class GenerateCommand implements Callable<Integer> {
     }
 
     /** The families of these names; all of them where none is named. */
-    static List<ExerciseFamily> families(List<String> names) {
-        return names.isEmpty()
-                ? List.of(ExerciseFamily.values())
-                : names.stream().map(GenerateCommand::family).toList();
-    }
-
-    private static ExerciseFamily family(String word) {
-        Function<ExerciseFamily, String> name =
-                family -> family.name().toLowerCase(Locale.ROOT).replace('_', '-');
-        return Arrays.stream(ExerciseFamily.values())
-                .filter(family -> name.apply(family).equals(word))
-                .findFirst()
-                .orElseThrow(() -> new InputProblem("--family is \"" + word + "\"; allowed are "
-                        + Arrays.stream(ExerciseFamily.values()).map(name).collect(Collectors.joining(", "))));
-    }
 }

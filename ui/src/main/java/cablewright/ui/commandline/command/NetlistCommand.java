@@ -9,6 +9,7 @@ import cablewright.simulator.wave.Stimulus;
 import cablewright.ui.commandline.environment.ExitCode;
 import cablewright.ui.commandline.option.InputFiles;
 import cablewright.ui.commandline.option.LineOptions;
+import cablewright.ui.commandline.option.RootCommand;
 import cablewright.ui.commandline.option.StimulusOptions;
 import cablewright.ui.commandline.option.UsualPulse;
 import cablewright.ui.commandline.output.Output;
@@ -25,7 +26,7 @@ import picocli.CommandLine.ParentCommand;
 
 /** A netlist that a general circuit simulator runs. */
 @Command(name = "netlist", mixinStandardHelpOptions = true)
-final class NetlistCommand implements Callable<Integer> {
+public final class NetlistCommand implements Callable<Integer> {
 
     @ParentCommand
     private RootCommand root;

@@ -20,6 +20,7 @@ import cablewright.ui.commandline.option.InputFiles;
 import cablewright.ui.commandline.option.OptionLimit;
 import cablewright.ui.commandline.option.QuantityReader;
 import cablewright.ui.commandline.option.ReceiverOptions;
+import cablewright.ui.commandline.option.RootCommand;
 import cablewright.ui.commandline.option.StimulusOptions;
 import cablewright.ui.commandline.option.TraceFormat;
 import cablewright.ui.commandline.option.UsualPulse;
@@ -50,7 +51,7 @@ import picocli.CommandLine.Spec;
 
 /** A measured sweep, or a trace from a file, on an axis of distance. */
 @Command(name = "read", mixinStandardHelpOptions = true)
-final class ReadCommand implements Callable<Integer> {
+public final class ReadCommand implements Callable<Integer> {
 
     private static final int SAMPLES = 4096;
     private static final double UNTOLD_OHMS = 50;

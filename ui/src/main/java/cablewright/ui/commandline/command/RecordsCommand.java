@@ -10,6 +10,7 @@ import cablewright.lessons.file.FileFault;
 import cablewright.simulator.cable.EventKind;
 import cablewright.ui.commandline.environment.ExitCode;
 import cablewright.ui.commandline.environment.InputProblem;
+import cablewright.ui.commandline.option.RootCommand;
 import cablewright.ui.commandline.output.Output;
 import cablewright.ui.commandline.output.Table;
 import cablewright.ui.words.Quantities;
@@ -32,7 +33,7 @@ import picocli.CommandLine.ParentCommand;
 
 /** Puts trainees' logs together and hands them on. */
 @Command(name = "records", mixinStandardHelpOptions = true)
-final class RecordsCommand implements Callable<Integer> {
+public final class RecordsCommand implements Callable<Integer> {
 
     /** How records are written. */
     enum Format {

@@ -8,6 +8,7 @@ import cablewright.ui.commandline.environment.ExitCode;
 import cablewright.ui.commandline.option.InputFiles;
 import cablewright.ui.commandline.option.OptionLimit;
 import cablewright.ui.commandline.option.QuantityReader;
+import cablewright.ui.commandline.option.RootCommand;
 import cablewright.ui.commandline.output.CableSweep;
 import cablewright.ui.commandline.output.Output;
 import cablewright.ui.words.NoticeWords;
@@ -30,7 +31,7 @@ import picocli.CommandLine.Spec;
 
 /** Scattering parameters against frequency, as a Touchstone file. */
 @Command(name = "response", mixinStandardHelpOptions = true)
-final class ResponseCommand implements Callable<Integer> {
+public final class ResponseCommand implements Callable<Integer> {
 
     @ParentCommand
     private RootCommand root;

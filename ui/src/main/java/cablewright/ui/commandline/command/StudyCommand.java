@@ -18,6 +18,7 @@ import cablewright.ui.commandline.environment.Version;
 import cablewright.ui.commandline.option.InputFiles;
 import cablewright.ui.commandline.option.LineOptions;
 import cablewright.ui.commandline.option.QuantityReader;
+import cablewright.ui.commandline.option.RootCommand;
 import cablewright.ui.commandline.option.StimulusOptions;
 import cablewright.ui.commandline.option.UsualPulse;
 import cablewright.ui.commandline.option.Variation;
@@ -42,7 +43,7 @@ import picocli.CommandLine.Spec;
 
 /** How an event shows over a grid or a random sample of parameters, in shards. */
 @Command(name = "study", mixinStandardHelpOptions = true, subcommands = StudyMergeCommand.class)
-final class StudyCommand implements Callable<Integer> {
+public final class StudyCommand implements Callable<Integer> {
 
     private static final int REMARKS = 10;
 

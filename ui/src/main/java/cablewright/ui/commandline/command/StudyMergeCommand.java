@@ -19,7 +19,7 @@ import picocli.CommandLine.ParentCommand;
 
 /** Puts the results files of a study's shards together. */
 @Command(name = "merge", mixinStandardHelpOptions = true)
-final class StudyMergeCommand implements Callable<Integer> {
+public final class StudyMergeCommand implements Callable<Integer> {
 
     @ParentCommand
     private StudyCommand study;

@@ -8,6 +8,7 @@ import cablewright.ui.commandline.environment.ExitCode;
 import cablewright.ui.commandline.option.InputFiles;
 import cablewright.ui.commandline.option.LineOptions;
 import cablewright.ui.commandline.option.ReceiverOptions;
+import cablewright.ui.commandline.option.RootCommand;
 import cablewright.ui.commandline.option.StimulusOptions;
 import cablewright.ui.commandline.option.TraceFormat;
 import cablewright.ui.commandline.option.UsualPulse;
@@ -30,7 +31,7 @@ import picocli.CommandLine.Spec;
 
 /** The trace at one end of a cable, as numbers or as a picture. */
 @Command(name = "trace", mixinStandardHelpOptions = true)
-final class TraceCommand implements Callable<Integer> {
+public final class TraceCommand implements Callable<Integer> {
 
     private static final int USUAL_POINTS = 4001;
     private static final int USUAL_SAMPLES = 4096;

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.practice;
 
-import cablewright.lessons.exercise.Choice;
 import cablewright.lessons.exercise.Picture;
-import cablewright.lessons.exercise.Prediction;
-import cablewright.lessons.exercise.Reasons;
+import cablewright.lessons.exercise.question.Choice;
+import cablewright.lessons.exercise.question.Prediction;
+import cablewright.lessons.exercise.question.Reasons;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.practice.model.PageViewModel;
 import cablewright.ui.words.LengthUnit;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.track;
 
-import cablewright.lessons.exercise.AsBuiltRecord;
+import cablewright.lessons.exercise.asbuilt.AsBuiltRecord;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.ui.drawing.track.RecordClaims;
 import cablewright.ui.drawing.track.RecordPainter;

@@ -2,7 +2,7 @@
 package cablewright.ui.drawing.figure;
 
 import cablewright.lessons.demonstration.Curve;
-import cablewright.lessons.demonstration.DamageMap;
+import cablewright.lessons.demonstration.damagemap.DamageMap;
 import java.util.Locale;
 
 /**

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.drawing.figure;
 
-import cablewright.lessons.demonstration.DamageMap;
-import cablewright.lessons.demonstration.MapBoundary;
+import cablewright.lessons.demonstration.damagemap.DamageMap;
+import cablewright.lessons.demonstration.damagemap.MapBoundary;
 import cablewright.simulator.explanation.visibility.Visibility;
 import cablewright.ui.drawing.palette.Ink;
 import cablewright.ui.drawing.palette.Palette;

@@ -2,7 +2,7 @@
 package cablewright.ui.drawing.figure;
 
 import cablewright.lessons.demonstration.Curve;
-import cablewright.lessons.demonstration.DamageMap;
+import cablewright.lessons.demonstration.damagemap.DamageMap;
 import cablewright.simulator.crosssection.SectionDrawing;
 import cablewright.ui.drawing.axis.Axis;
 import cablewright.ui.drawing.palette.Tone;

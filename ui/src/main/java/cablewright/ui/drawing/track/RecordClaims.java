@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.drawing.track;
 
-import cablewright.lessons.exercise.AsBuiltRecord;
-import cablewright.lessons.exercise.RecordedItem;
+import cablewright.lessons.exercise.asbuilt.AsBuiltRecord;
+import cablewright.lessons.exercise.asbuilt.RecordedItem;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.ui.words.Words;
 import java.util.ArrayList;

@@ -1,19 +1,19 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.shell;
 
-import cablewright.lessons.exercise.AsBuiltRecord;
 import cablewright.lessons.exercise.Caution;
-import cablewright.lessons.exercise.Choice;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Hint;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.exercise.Permitted;
-import cablewright.lessons.exercise.Prediction;
-import cablewright.lessons.exercise.Reasons;
-import cablewright.lessons.exercise.RecordedEnd;
-import cablewright.lessons.exercise.RecordedItem;
 import cablewright.lessons.exercise.Start;
 import cablewright.lessons.exercise.VelocityRule;
+import cablewright.lessons.exercise.asbuilt.AsBuiltRecord;
+import cablewright.lessons.exercise.asbuilt.RecordedEnd;
+import cablewright.lessons.exercise.asbuilt.RecordedItem;
+import cablewright.lessons.exercise.question.Choice;
+import cablewright.lessons.exercise.question.Prediction;
+import cablewright.lessons.exercise.question.Reasons;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;

@@ -9,7 +9,7 @@ import cablewright.lessons.bench.BenchDocument;
 import cablewright.lessons.exercise.Caution;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Hint;
-import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.exercise.question.Prediction;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.wave.HalfSine;
 import cablewright.simulator.wave.RaisedCosineStep;

@@ -6,11 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import cablewright.lessons.exercise.Choice;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.exercise.LessonPage;
 import cablewright.lessons.exercise.Picture;
-import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.exercise.question.Choice;
+import cablewright.lessons.exercise.question.Prediction;
 import cablewright.ui.desktop.practice.model.ExerciseViewModel;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.drawing.pen.Colour;

@@ -3,11 +3,11 @@ package cablewright.ui.desktop.bench.exercise;
 
 import cablewright.lessons.answerkey.LineEvent;
 import cablewright.lessons.answerkey.Requirement;
-import cablewright.lessons.exercise.AsBuiltRecord;
 import cablewright.lessons.exercise.EventRuling;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.exercise.asbuilt.AsBuiltRecord;
 import cablewright.lessons.marking.MarkingRules;
 import cablewright.lessons.practice.DifficultyFeatures;
 import cablewright.lessons.practice.Elo;

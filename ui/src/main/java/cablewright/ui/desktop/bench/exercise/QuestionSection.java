@@ -2,7 +2,7 @@
 package cablewright.ui.desktop.bench.exercise;
 
 import cablewright.lessons.bench.edit.ExerciseEdits;
-import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.exercise.question.Prediction;
 import cablewright.ui.desktop.bench.form.QuestionEditor;
 import java.util.Optional;
 import java.util.function.UnaryOperator;

@@ -2,7 +2,7 @@
 package cablewright.ui.desktop.bench.form;
 
 import cablewright.lessons.bench.BenchDocument;
-import cablewright.lessons.exercise.Choice;
+import cablewright.lessons.exercise.question.Choice;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import java.util.ArrayList;

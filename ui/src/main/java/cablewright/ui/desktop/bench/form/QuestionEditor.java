@@ -2,9 +2,9 @@
 package cablewright.ui.desktop.bench.form;
 
 import cablewright.lessons.bench.BenchDocument;
-import cablewright.lessons.exercise.Choice;
-import cablewright.lessons.exercise.Prediction;
-import cablewright.lessons.exercise.Reasons;
+import cablewright.lessons.exercise.question.Choice;
+import cablewright.lessons.exercise.question.Prediction;
+import cablewright.lessons.exercise.question.Reasons;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import java.util.List;

@@ -4,7 +4,7 @@ package cablewright.ui.desktop.bench.lesson;
 import cablewright.lessons.bench.BenchDocument;
 import cablewright.lessons.bench.edit.LessonEdits;
 import cablewright.lessons.exercise.LessonPage;
-import cablewright.lessons.exercise.Prediction;
+import cablewright.lessons.exercise.question.Prediction;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.form.FieldViewModel;
 import cablewright.ui.desktop.bench.form.MarkdownField;

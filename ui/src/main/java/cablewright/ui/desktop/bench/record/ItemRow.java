@@ -2,7 +2,7 @@
 package cablewright.ui.desktop.bench.record;
 
 import cablewright.lessons.bench.BenchDocument;
-import cablewright.lessons.exercise.RecordedItem;
+import cablewright.lessons.exercise.asbuilt.RecordedItem;
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.Nature;

@@ -1,0 +1,2 @@
+/** The as-built record: what the drawing says is in the line. */
+package cablewright.lessons.exercise.asbuilt;

@@ -1,0 +1,2 @@
+/** Questions with choices, each with its reason. */
+package cablewright.lessons.exercise.question;

@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: Apache-2.0
+/** Practice in the terminal. */
+package cablewright.ui.commandline.practice;
