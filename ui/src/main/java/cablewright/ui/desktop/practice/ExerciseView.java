@@ -201,7 +201,7 @@ final class ExerciseView extends BorderPane {
         trace.setVisible(!asked);
         if (asked) {
             PredictionCard question =
-                    new PredictionCard(model, model.exercise().prediction().orElseThrow(), texts);
+                    PredictionCard.of(model, model.exercise().prediction().orElseThrow(), texts);
             traceCard.getChildren().add(question);
             question.setMinHeight(Region.USE_PREF_SIZE);
         }

@@ -6,9 +6,12 @@ import cablewright.lessons.exercise.question.Prediction;
 import cablewright.lessons.exercise.question.Reasons;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.practice.model.ExerciseViewModel;
+import cablewright.ui.words.LengthUnit;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import javafx.beans.binding.BooleanBinding;
+import javafx.beans.value.ObservableValue;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.RadioButton;
@@ -17,25 +20,48 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
 /** The question that is asked before the trace is shown: an answer to choose, and where the lesson asks for it a reason. */
-final class PredictionCard extends VBox {
+public final class PredictionCard extends VBox {
 
     private final ToggleGroup answers = new ToggleGroup();
     private final ToggleGroup reasons = new ToggleGroup();
 
-    PredictionCard(ExerciseViewModel model, Prediction asked, Texts texts) {
+    /**
+     * One thing to choose.
+     *
+     * @param id its name
+     * @param text what it says
+     */
+    public record Option(String id, String text) {}
+
+    /**
+     * Asks.
+     *
+     * @param question the question, in Markdown
+     * @param choices its answers
+     * @param because reasons of which one is chosen with the answer; none where the answer alone counts
+     * @param unit the unit of lengths
+     * @param answered hears the answer and the reason
+     * @param texts texts of the desktop
+     */
+    public PredictionCard(
+            String question,
+            List<Option> choices,
+            List<Option> because,
+            ObservableValue<LengthUnit> unit,
+            BiConsumer<String, Optional<String>> answered,
+            Texts texts) {
         getStyleClass().add("prediction");
         setId("prediction");
         Label title = new Label(texts.say("prediction.title"));
         title.getStyleClass().add("card-title");
-        getChildren()
-                .addAll(title, new MarkdownText(asked.question(), model.axis().unitProperty()));
-        addChoices(asked.choices(), answers, "choice-");
+        getChildren().addAll(title, new MarkdownText(question, unit));
+        addChoices(choices, answers, "choice-");
         BooleanBinding open = answers.selectedToggleProperty().isNull();
-        if (asked.reasons().isPresent()) {
-            Label because = new Label(texts.say("prediction.because"));
-            because.getStyleClass().add("because-title");
-            getChildren().add(because);
-            addChoices(asked.reasons().map(Reasons::choices).orElseThrow(), reasons, "reason-");
+        if (!because.isEmpty()) {
+            Label heading = new Label(texts.say("prediction.because"));
+            heading.getStyleClass().add("because-title");
+            getChildren().add(heading);
+            addChoices(because, reasons, "reason-");
             open = open.or(reasons.selectedToggleProperty().isNull());
         }
         Button answer = new Button(texts.say("prediction.answer"));
@@ -43,13 +69,36 @@ final class PredictionCard extends VBox {
         answer.getStyleClass().addAll("accent", "main-button");
         answer.setAccessibleText(texts.say("prediction.answer"));
         answer.disableProperty().bind(open);
-        answer.setOnAction(event -> model.predict(chosen(answers).orElseThrow(), chosen(reasons)));
+        answer.setOnAction(event -> answered.accept(chosen(answers).orElseThrow(), chosen(reasons)));
         getChildren().add(answer);
         setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
     }
 
-    private void addChoices(List<Choice> choices, ToggleGroup group, String idStem) {
-        for (Choice choice : choices) {
+    /**
+     * Asks the question of an exercise.
+     *
+     * @param model the exercise
+     * @param asked its question
+     * @param texts texts of the desktop
+     */
+    static PredictionCard of(ExerciseViewModel model, Prediction asked, Texts texts) {
+        return new PredictionCard(
+                asked.question(),
+                options(asked.choices()),
+                options(asked.reasons().map(Reasons::choices).orElse(List.of())),
+                model.axis().unitProperty(),
+                model::predict,
+                texts);
+    }
+
+    private static List<Option> options(List<Choice> choices) {
+        return choices.stream()
+                .map(choice -> new Option(choice.id(), choice.text()))
+                .toList();
+    }
+
+    private void addChoices(List<Option> choices, ToggleGroup group, String idStem) {
+        for (Option choice : choices) {
             RadioButton button = new RadioButton(choice.text());
             button.setId(idStem + choice.id());
             button.setUserData(choice.id());
@@ -66,7 +115,7 @@ final class PredictionCard extends VBox {
     }
 
     /** Puts the focus on the first answer. */
-    void start() {
+    public void start() {
         ((RadioButton) answers.getToggles().get(0)).requestFocus();
     }
 }

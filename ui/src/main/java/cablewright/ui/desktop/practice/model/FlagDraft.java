@@ -45,6 +45,18 @@ public record FlagDraft(
                 stimulus);
     }
 
+    static FlagDraft of(Flag flag, Stimulus usual) {
+        return new FlagDraft(
+                flag.letter(),
+                flag.end(),
+                flag.startMetres(),
+                flag.endMetres(),
+                Optional.of(flag.kind()),
+                Optional.of(flag.verdict()),
+                flag.velocityFraction(),
+                flag.stimulus().orElse(usual));
+    }
+
     FlagDraft movedTo(double metres) {
         return new FlagDraft(letter, end, metres, endMetres, kind, verdict, velocityFraction, stimulus);
     }

@@ -25,7 +25,7 @@ public final class FlagsViewModel implements FlagMarkerActions {
     /** Flags are undone without a word for what is undone. */
     private static final String STEP = "flags";
 
-    private final EditHistory<List<FlagDraft>> history = new EditHistory<>(List.of());
+    private EditHistory<List<FlagDraft>> history = new EditHistory<>(List.of());
     private final SettingsViewModel settings;
     private final ReadOnlyObjectWrapper<List<FlagDraft>> drafts = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<Optional<String>> selected = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -33,7 +33,12 @@ public final class FlagsViewModel implements FlagMarkerActions {
     private final ReadOnlyBooleanWrapper redoable = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper frozen = new ReadOnlyBooleanWrapper();
 
-    FlagsViewModel(SettingsViewModel settings) {
+    /**
+     * Begins without a flag.
+     *
+     * @param settings what is set on the instrument, with which flags are read
+     */
+    public FlagsViewModel(SettingsViewModel settings) {
         this.settings = settings;
         settings.velocityProperty().addListener((o, before, now) -> retell(now.doubleValue()));
     }
@@ -311,12 +316,36 @@ public final class FlagsViewModel implements FlagMarkerActions {
      *
      * @return the flags; each must be complete
      */
-    List<Flag> freeze() {
+    public List<Flag> freeze() {
         List<Flag> flags = drafts.get().stream().map(FlagDraft::toFlag).toList();
         frozen.set(true);
         undoable.set(false);
         redoable.set(false);
         return flags;
+    }
+
+    /**
+     * Takes up flags that were kept; there is no step before them.
+     *
+     * @param kept the flags
+     */
+    public void restore(List<Flag> kept) {
+        history = new EditHistory<>(kept.stream()
+                .map(flag -> FlagDraft.of(flag, settings.stimulusProperty().get()))
+                .toList());
+        show();
+    }
+
+    /**
+     * Returns the flags that say all they must.
+     *
+     * @return those with a kind and a verdict, in order of their letters
+     */
+    public List<Flag> complete() {
+        return drafts.get().stream()
+                .filter(FlagDraft::isComplete)
+                .map(FlagDraft::toFlag)
+                .toList();
     }
 
     /** Takes a hand-in back, after it could not be marked. */
@@ -330,7 +359,7 @@ public final class FlagsViewModel implements FlagMarkerActions {
      *
      * @return those read from this end
      */
-    List<FlagMarker> pennants() {
+    public List<FlagMarker> pennants() {
         LineEnd shown = settings.endProperty().get();
         double velocity = settings.velocityProperty().get();
         return drafts.get().stream()

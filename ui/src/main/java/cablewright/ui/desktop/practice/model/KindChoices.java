@@ -24,17 +24,27 @@ public final class KindChoices {
 
     private KindChoices() {}
 
+    /**
+     * Lists every kind, where the family of the cable is not known.
+     *
+     * @return hardware first, then damage, each in the order of the vocabulary
+     */
+    public static List<EventKind> all() {
+        List<EventKind> kinds = new ArrayList<>(List.of(EventKind.values()));
+        kinds.remove(EventKind.ELEMENT);
+        kinds.sort((a, b) -> a.nature().compareTo(b.nature()));
+        return List.copyOf(kinds);
+    }
+
     /** Hardware first, then damage, each in the order of the vocabulary. */
     public static List<EventKind> of(Exercise exercise) {
         CableFamily family = exercise.cable().runs().get(0).type().family();
-        List<EventKind> kinds = new ArrayList<>(List.of(EventKind.values()));
-        kinds.remove(EventKind.ELEMENT);
+        List<EventKind> kinds = new ArrayList<>(all());
         if (COAX.contains(family)) {
             kinds.removeAll(ON_PAIRS_ONLY);
         } else if (PAIRS.contains(family)) {
             kinds.removeAll(ON_COAX_ONLY);
         }
-        kinds.sort((a, b) -> a.nature().compareTo(b.nature()));
         return List.copyOf(kinds);
     }
 }
