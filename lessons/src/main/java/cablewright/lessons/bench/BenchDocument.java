@@ -226,7 +226,8 @@ public record BenchDocument(Lesson lesson, int index, Locale language) {
                         lesson.worldNote(),
                         lesson.passMarkFraction(),
                         exercises,
-                        pages),
+                        pages,
+                        lesson.plan()),
                 selected,
                 language);
     }
@@ -254,7 +255,15 @@ public record BenchDocument(Lesson lesson, int index, Locale language) {
     public BenchDocument withTexts(
             String id, String title, String introduction, String worldNote, double passMarkFraction) {
         return new BenchDocument(
-                new Lesson(id, title, introduction, worldNote, passMarkFraction, lesson.exercises(), lesson.pages()),
+                new Lesson(
+                        id,
+                        title,
+                        introduction,
+                        worldNote,
+                        passMarkFraction,
+                        lesson.exercises(),
+                        lesson.pages(),
+                        lesson.plan()),
                 index,
                 language);
     }

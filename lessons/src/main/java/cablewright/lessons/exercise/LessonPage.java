@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exercise;
 
+import cablewright.lessons.course.LiveFigure;
+import cablewright.lessons.course.WorkedStep;
 import cablewright.lessons.exercise.question.Prediction;
 import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Entries;
@@ -22,6 +24,8 @@ import java.util.Optional;
  * @param text the text, in Markdown
  * @param pictures pictures beneath the text, at most 10
  * @param prediction what is asked before text and pictures are shown
+ * @param figures traces that the simulator draws, beneath the text, at most 4
+ * @param steps a worked example, beneath the figures, at most 20
  */
 public record LessonPage(
         @Id String id,
@@ -29,14 +33,38 @@ public record LessonPage(
         @Text String title,
         @Lines String text,
         @Entries(most = LessonPage.MOST_PICTURES) List<Picture> pictures,
-        Optional<Prediction> prediction) {
+        Optional<Prediction> prediction,
+        @Entries(most = 4) List<LiveFigure> figures,
+        @Entries(most = 20) List<WorkedStep> steps) {
 
     /** Most pictures of a page. */
     public static final int MOST_PICTURES = 10;
 
     /** Copies the list and refuses values that can't be. */
     public LessonPage {
-        Require.components(LessonPage.class, id, exercisesBefore, title, text, pictures, prediction);
+        Require.components(LessonPage.class, id, exercisesBefore, title, text, pictures, prediction, figures, steps);
         pictures = List.copyOf(pictures);
+        figures = List.copyOf(figures);
+        steps = List.copyOf(steps);
+    }
+
+    /**
+     * Makes a page without live figures and without a worked example.
+     *
+     * @param id name within its lesson
+     * @param exercisesBefore how many exercises come before it
+     * @param title one line
+     * @param text the text, in Markdown
+     * @param pictures pictures beneath the text
+     * @param prediction what is asked before text and pictures are shown
+     */
+    public LessonPage(
+            String id,
+            int exercisesBefore,
+            String title,
+            String text,
+            List<Picture> pictures,
+            Optional<Prediction> prediction) {
+        this(id, exercisesBefore, title, text, pictures, prediction, List.of(), List.of());
     }
 }

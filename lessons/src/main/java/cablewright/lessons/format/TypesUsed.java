@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.format;
 
+import cablewright.lessons.course.LiveFigure;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
@@ -29,6 +30,7 @@ final class TypesUsed {
             used.add(exercise.exercise().cable());
         } else if (document instanceof Document.OfLesson lesson) {
             lesson.lesson().exercises().stream().map(Exercise::cable).forEach(used::add);
+            lesson.lesson().figures().stream().map(LiveFigure::cable).forEach(used::add);
         } else if (document instanceof Document.OfExaminersPart part) {
             part.part().lesson().exercises().stream().map(Exercise::cable).forEach(used::add);
         }

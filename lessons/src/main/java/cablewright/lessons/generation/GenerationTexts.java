@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.generation;
 
-import cablewright.lessons.text.LengthMark;
+import cablewright.lessons.text.QuantityMark;
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
 import java.util.Locale;
@@ -47,12 +47,12 @@ final class GenerationTexts {
 
     /** A length that readers see in their own unit, to the tenth of a metre. */
     static String tenths(double metres) {
-        return LengthMark.of(metres, 1);
+        return QuantityMark.of(metres, 1);
     }
 
     /** A length that readers see in their own unit, to the metre. */
     static String whole(double metres) {
-        return LengthMark.of(metres, 0);
+        return QuantityMark.of(metres, 0);
     }
 
     static String number(double value, int digits) {

@@ -23,37 +23,50 @@ import java.util.OptionalDouble;
  * a = Σ u·d/Σ u² fits it to the change d of the true event by least squares. What is left, max |d − a u|, must be at least
  * 3 σ, or a must have the wrong sign. Small events only are compared so; their change grows in proportion to their size.
  */
-final class LookAlikes {
+public final class LookAlikes {
 
     private static final double PROBE = 0.02;
 
     private final Measurement measurement;
     private final Settings settings;
 
-    LookAlikes(Measurement measurement, Settings settings) {
+    /**
+     * Compares a cable with its look-alikes.
+     *
+     * @param measurement the cable and what measures it
+     * @param settings what is set
+     */
+    public LookAlikes(Measurement measurement, Settings settings) {
         this.measurement = measurement;
         this.settings = settings;
     }
 
     /** Whether each damage of the cable can be distinguished from every look-alike. */
     boolean allToldApart(double ohms) {
+        return measurement.tested().events().stream().allMatch(event -> toldApart(event.id(), ohms));
+    }
+
+    /**
+     * Returns whether an event of the cable can be distinguished from every look-alike.
+     *
+     * @param eventId the event
+     * @param ohms impedance of the line [Ω]
+     * @return whether none of them leaves less than 3 σ
+     */
+    public boolean toldApart(String eventId, double ohms) {
         Cable cable = measurement.tested();
-        Trace with = trace(cable);
-        for (Event event : cable.events()) {
-            List<Event> others = probes(event, ohms);
-            if (!others.isEmpty()) {
-                Cable without = cable.withoutEvent(event.id());
-                Trace bare = trace(without);
-                for (Event other : others) {
-                    List<Event> events = new ArrayList<>(without.events());
-                    events.add(other);
-                    if (fits(with, bare, trace(without.withEvents(events)))) {
-                        return false;
-                    }
-                }
-            }
+        List<Event> others = probes(cable.event(eventId).orElseThrow(), ohms);
+        if (others.isEmpty()) {
+            return true;
         }
-        return true;
+        Trace with = trace(cable);
+        Cable without = cable.withoutEvent(eventId);
+        Trace bare = trace(without);
+        return others.stream().noneMatch(other -> {
+            List<Event> events = new ArrayList<>(without.events());
+            events.add(other);
+            return fits(with, bare, trace(without.withEvents(events)));
+        });
     }
 
     private Trace trace(Cable cable) {

@@ -53,6 +53,15 @@ final class CablePatch {
         }
     }
 
+    /** The number at a path, as the file has it. */
+    double number(String path) {
+        JsonNode node = root;
+        for (String step : steps(path)) {
+            node = child(node, step, path);
+        }
+        return node.asDouble();
+    }
+
     /** Refuses paths that lead to no number of the file. */
     void requirePaths(List<Parameter> parameters) {
         JsonNode tried = root.deepCopy();

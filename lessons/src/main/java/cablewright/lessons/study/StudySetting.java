@@ -52,6 +52,17 @@ public enum StudySetting {
         return change.apply(value).apply(settings);
     }
 
+    /** The value that is set; for a pulse or a step its width or rise, whichever is set. */
+    double of(Settings settings) {
+        return switch (this) {
+            case PULSE, STEP -> settings.stimulus().resolutionSeconds();
+            case VELOCITY -> settings.velocityFraction();
+            case RANGE -> settings.rangeMetres();
+            case GAIN -> settings.gainDecibels();
+            case AVERAGES -> settings.averages();
+        };
+    }
+
     /**
      * Finds a setting.
      *

@@ -1,11 +1,22 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.format;
 
+import cablewright.lessons.SampleExercises;
+import cablewright.lessons.course.FigureSlider;
+import cablewright.lessons.course.InstructorNotes;
+import cablewright.lessons.course.LessonPlan;
+import cablewright.lessons.course.LiveFigure;
+import cablewright.lessons.course.Misreading;
+import cablewright.lessons.course.Reference;
+import cablewright.lessons.course.WorkedStep;
 import cablewright.lessons.exercise.LessonPage;
 import cablewright.lessons.exercise.Picture;
 import cablewright.lessons.exercise.question.Choice;
 import cablewright.lessons.exercise.question.Prediction;
 import cablewright.lessons.exercise.question.Reasons;
+import cablewright.simulator.instrument.Instrument;
+import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.wave.HalfSine;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -35,9 +46,40 @@ final class AnyPages {
                     "Page é " + i,
                     "One line\n\n- another 😀",
                     pictures(random),
-                    random.nextBoolean() ? Optional.empty() : Optional.of(prediction(random))));
+                    random.nextBoolean() ? Optional.empty() : Optional.of(prediction(random)),
+                    random.nextBoolean() ? List.of() : List.of(figure("figure" + i, random)),
+                    random.nextBoolean() ? List.of() : List.of(new WorkedStep("Which way?", "Up.\n\nSo it is."))));
         }
         return pages;
+    }
+
+    private static LiveFigure figure(String id, SplittableRandom random) {
+        Settings settings = new Settings(new HalfSine(10e-9), 0.85, 130, 0, 16);
+        boolean byFactors = random.nextBoolean();
+        return new LiveFigure(
+                id,
+                "A line",
+                SampleExercises.with().cable(),
+                random.nextBoolean() ? Optional.empty() : Optional.of(Instrument.usual(75)),
+                settings,
+                random.nextBoolean()
+                        ? Optional.empty()
+                        : Optional.of(new FigureSlider("Pulse", "pulse_s", 1e-9, 1e-7, byFactors)));
+    }
+
+    /** Draws where the lesson stands in a course. */
+    static Optional<LessonPlan> plan(long seed) {
+        SplittableRandom random = new SplittableRandom(seed);
+        Optional<InstructorNotes> notes = random.nextBoolean()
+                ? Optional.empty()
+                : Optional.of(new InstructorNotes(
+                        1 + random.nextInt(200),
+                        "Ask.\nWait.",
+                        List.of(new Misreading("It is up.", "It looks so.", "Ask why.")),
+                        List.of(new Reference("ghost-paths"))));
+        return random.nextBoolean()
+                ? Optional.empty()
+                : Optional.of(new LessonPlan("To read.", List.of(new Reference("first")), "Up is open.", notes));
     }
 
     private static List<Picture> pictures(SplittableRandom random) {

@@ -46,7 +46,14 @@ class DocumentRoundTripProperties {
         requireRoundTrip(new Document.OfLesson(
                 new Lesson("lesson", "A lesson", "First line\n\nThird line", "Invented.", 0.6, List.of(exercise))));
         requireRoundTrip(new Document.OfLesson(new Lesson(
-                "lesson", "A lesson", "First line", "Invented.", 0.6, List.of(exercise), AnyPages.draw(seed))));
+                "lesson",
+                "A lesson",
+                "First line",
+                "Invented.",
+                0.6,
+                List.of(exercise),
+                AnyPages.draw(seed),
+                AnyPages.plan(seed))));
     }
 
     @Property(tries = 100)

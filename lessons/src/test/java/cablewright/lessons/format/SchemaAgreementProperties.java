@@ -57,7 +57,14 @@ class SchemaAgreementProperties {
     void whatTheSchemaRefusesOfALessonTheReaderRefuses(@ForAll long seed) throws JsonProcessingException {
         SplittableRandom random = new SplittableRandom(seed);
         Lesson lesson = new Lesson(
-                "lesson", "A lesson", "Text", "Invented.", 0.6, List.of(SampleExercises.with()), AnyPages.draw(seed));
+                "lesson",
+                "A lesson",
+                "Text",
+                "Invented.",
+                0.6,
+                List.of(SampleExercises.with()),
+                AnyPages.draw(seed),
+                AnyPages.plan(seed));
         JsonNode tree = mapper.readTree(text(new Document.OfLesson(lesson)));
         assertEquals(List.of(), schemas.faults(FileKind.LESSON, mapper.writeValueAsString(tree)));
         ((ObjectNode) tree.get("lesson")).remove("exercises");

@@ -39,6 +39,7 @@ public final class Commands {
                 .addSubcommand(new NetlistCommand())
                 .addSubcommand(new ExplainCommand())
                 .addSubcommand(new CheckCommand())
+                .addSubcommand(new ProveCommand())
                 .addSubcommand(new CatalogueCommand())
                 .addSubcommand(new PractiseCommand(desktop))
                 .addSubcommand(new KeysCommand())

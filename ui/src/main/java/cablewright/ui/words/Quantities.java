@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.words;
 
-import cablewright.lessons.text.LengthMark;
+import cablewright.lessons.text.QuantityMark;
 import java.util.Locale;
 
 /**
@@ -60,13 +60,19 @@ public record Quantities(LengthUnit unit) {
     }
 
     /**
-     * Writes the marked lengths of a text.
+     * Writes the marked quantities of a text, lengths in the unit of lengths.
      *
      * @param text a text of a lesson
      * @return the text as people read it
      */
     public String inText(String text) {
-        return LengthMark.replaced(text, this::length);
+        return QuantityMark.replaced(text, this::marked);
+    }
+
+    private String marked(QuantityMark mark) {
+        return "m".equals(mark.unit())
+                ? length(mark.value(), mark.digits())
+                : number(mark.value(), mark.digits()) + GLUE + mark.unit();
     }
 
     /**

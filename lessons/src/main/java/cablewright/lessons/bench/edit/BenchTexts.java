@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.bench.edit;
 
-import cablewright.lessons.text.LengthMark;
+import cablewright.lessons.text.QuantityMark;
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
 import java.util.Locale;
@@ -51,6 +51,6 @@ public final class BenchTexts {
      * @return the marked length
      */
     public static String length(double metres, int digits) {
-        return LengthMark.of(metres, digits);
+        return QuantityMark.of(metres, digits);
     }
 }
