@@ -8,6 +8,7 @@ import cablewright.ui.commandline.command.CompletionCommand;
 import cablewright.ui.commandline.command.ExplainCommand;
 import cablewright.ui.commandline.command.GenerateCommand;
 import cablewright.ui.commandline.command.NetlistCommand;
+import cablewright.ui.commandline.command.ProveCommand;
 import cablewright.ui.commandline.command.ReadCommand;
 import cablewright.ui.commandline.command.RecordsCommand;
 import cablewright.ui.commandline.command.ResponseCommand;

@@ -9,6 +9,7 @@ import cablewright.lessons.proof.LessonNumbers;
 import cablewright.ui.commandline.environment.ExitCode;
 import cablewright.ui.commandline.environment.InputProblem;
 import cablewright.ui.commandline.option.InputFiles;
+import cablewright.ui.commandline.option.RootCommand;
 import cablewright.ui.words.ProofWords;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -19,7 +20,7 @@ import picocli.CommandLine.ParentCommand;
 
 /** Says whether the exercises of a lesson are fit to set. */
 @Command(name = "prove", mixinStandardHelpOptions = true)
-final class ProveCommand implements Callable<Integer> {
+public final class ProveCommand implements Callable<Integer> {
 
     @ParentCommand
     private RootCommand root;
