@@ -56,7 +56,7 @@ class SimulatorPackagesTest {
             entry("field", List.of("kernel", "line", "cable", "circuit", "compile", "solve", "wave")),
             entry("instrument", List.of("check", "kernel", "material", "line", "circuit", "wave")),
             entry("measurement", List.of("cable", "port", "solve", "instrument")),
-            entry("reading", List.of("check", "material", "line", "circuit", "wave", "instrument")),
+            entry("reading", List.of("check", "material", "kernel", "line", "circuit", "wave", "instrument")),
             entry(
                     "explanation",
                     List.of(

@@ -14,8 +14,10 @@ import cablewright.simulator.circuit.Network;
 import cablewright.simulator.crosssection.CrossSection;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -24,7 +26,8 @@ import java.util.TreeSet;
  * Makes the circuit of a cable: cuts at every boundary, takes profiles in steps, applies the conditions that overlap in
  * their order, merges equal neighbours, and keeps for each piece which events made it.
  *
- * <p>A profile is taken in steps at their middles; {@link ProfileSteps} finds how many keep the error small.
+ * <p>A profile is taken in steps at their middles, put right to second order by {@link SmoothSteps}; {@link ProfileSteps} finds
+ * how many keep the error small.
  */
 public final class CableCompiler {
 
@@ -42,6 +45,7 @@ public final class CableCompiler {
     private final double length;
     private List<Element> elements = new ArrayList<>();
     private List<Element> beforeSplit = List.of();
+    private final Map<LineCondition, SmoothSteps> smooth = new IdentityHashMap<>();
     private Split open;
 
     private CableCompiler(Cable cable, ProfileSteps steps) {
@@ -182,13 +186,17 @@ public final class CableCompiler {
                     at(cable.runAt(condition.startMetres()).type().section());
             double metres = condition.lengthMetres();
             double needed = steps.longestMetres(metres, variation(condition, section), section.velocityFraction());
-            double wanted = Math.ceil(metres / Math.min(step, needed));
+            // An even number: the top of a triangle falls between two steps.
+            double wanted = 2 * Math.ceil(metres / Math.min(step, needed) / 2);
             if (wanted + places.size() > MOST_PIECES) {
                 throw new IllegalArgumentException("event \"" + condition.id() + "\" over " + condition.lengthMetres()
                         + " m would take " + (long) wanted + " pieces at this pulse width; at most " + MOST_PIECES
                         + " are allowed: use a wider pulse, a longer pitch or a shorter stretch");
             }
             count = (int) wanted;
+            if (steps.areSecondOrder()) {
+                smooth.put(condition, new SmoothSteps(condition, section, count));
+            }
         }
         for (int i = 1; i <= count; i++) {
             double place = condition.startMetres() + condition.lengthMetres() * i / count;
@@ -225,13 +233,16 @@ public final class CableCompiler {
                         .toList();
         for (LineCondition condition : ordered) {
             double along = ((from + to) / 2 - condition.startMetres()) / condition.lengthMetres();
-            section = applied(condition, section, condition.depthAt(along));
+            SmoothSteps smoothed = smooth.get(condition);
+            section = smoothed == null
+                    ? applied(condition, section, condition.depthAt(along))
+                    : smoothed.applyTo(section, along);
             madeBy.add(condition.id());
         }
         addLine(section, to - from, madeBy);
     }
 
-    private static CrossSection applied(LineCondition condition, CrossSection section, double depth) {
+    static CrossSection applied(LineCondition condition, CrossSection section, double depth) {
         try {
             return condition.applyTo(section, depth);
         } catch (IllegalArgumentException e) {

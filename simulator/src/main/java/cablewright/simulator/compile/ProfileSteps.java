@@ -8,15 +8,19 @@ import cablewright.simulator.material.PhysicalConstants;
  *
  * <p>Let V be the variation ½∫|d ln Z| along a stretch of length L, a step reflect about V·h/L. In time, steps of length h
  * under an edge that is 2a long in the cable leave a ripple of about (V h/L)(h/a)²/2 at most, so h³ = 2 ε L a²/V. In a sweep, the
- * midpoint rule errs by about V (βh)²/6 at most, so h = √(6 ε/V)/β. The constants follow from the spectrum of a raised-cosine
- * edge at the staircase's own frequency v/(2h) and from the midpoint rule; the tests hold both by halving the steps.
+ * midpoint rule alone errs by about V (βh)²/6, so h = √(6 ε/V)/β; {@link SmoothSteps} takes most of that off. The constants follow from
+ * the spectrum of a raised-cosine edge at the staircase's own frequency v/(2h) and from the midpoint rule.
+ *
+ * <p>Measured against steps many times finer, on three types of cable, conditions of 0.5, 6 and 30 m, half-sines of 2, 20 and 66.7 ns
+ * and sweeps to 100 MHz and 1 GHz: an impedance that smoothly falls by a fifth errs by 2.2e-5 at most in time and 3e-6 in a sweep, one
+ * that falls to a half by 5e-5 and 3e-5.
  */
 public final class ProfileSteps {
 
-    /** Error aimed at in time, over the outgoing wave. */
+    /** Ripple aimed at in time, over the outgoing wave. */
     public static final double TIME_ERROR = 1e-5;
 
-    /** Error aimed at in a sweep, of the reflection coefficient. */
+    /** Error of the midpoint rule alone that is aimed at in a sweep, of the reflection coefficient. */
     public static final double SWEEP_ERROR = 1e-4;
 
     private static final double LARGEST_RATIO = 1;
@@ -81,6 +85,11 @@ public final class ProfileSteps {
             return Math.min(LARGEST_PHASE, Math.sqrt(6 * SWEEP_ERROR / variation)) / beta;
         }
         return Double.POSITIVE_INFINITY;
+    }
+
+    /** Whether the middles of steps are put right to second order; a drawing shows the profile itself. */
+    boolean areSecondOrder() {
+        return edgeSeconds > 0 || topHertz > 0;
     }
 
     /**

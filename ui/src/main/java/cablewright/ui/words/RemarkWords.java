@@ -129,7 +129,7 @@ final class RemarkWords implements FindingVisitor<String> {
 
     @Override
     public String hiddenEvent(Finding.HiddenEvent finding) {
-        return notARemark(finding);
+        return say("remark.hiddenFound", sights.whyNotClear(finding.event()).orElse(""));
     }
 
     @Override

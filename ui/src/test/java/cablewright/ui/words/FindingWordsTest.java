@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.answerkey.LineEvent;
+import cablewright.lessons.bench.edit.ExerciseEdits;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
@@ -14,10 +15,13 @@ import cablewright.lessons.marking.Finding;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
 import cablewright.lessons.marking.PlaceMark;
+import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.cable.hardware.Splice;
 import cablewright.ui.desktop.shell.Examples;
 import cablewright.ui.words.FindingText.Outcome;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -114,6 +118,21 @@ class FindingWordsTest {
         assertTrue(
                 told.why().contains("This is damage, a pinch: marked \"belongs\", it would be left in the ground."),
                 told.why());
+    }
+
+    @Test
+    void aFlagThatNamesWhatNobodyCouldSeeIsToldSo() {
+        List<Event> events = new ArrayList<>(exercise.cable().events());
+        events.add(new Splice("tiny", 60, 1e-11, 0, 0.01));
+        Exercise withTiny = ExerciseEdits.withCable(exercise, exercise.cable().withEvents(events));
+        Flag guess = flag("A", 60, EventKind.SPLICE, Verdict.BELONGS);
+        MarkSheet sheet = MARKER.mark(
+                withTiny,
+                new Attempt(
+                        "quay-3", "trainee", List.of(guess), withTiny.start().settings()));
+        FindingText told = of(new FindingWords(words, withTiny).tell(sheet), "A");
+        assertEquals(Outcome.TOLD, told.outcome());
+        assertTrue(told.why().contains("no permitted setting shows it"), told.why());
     }
 
     @Test

@@ -71,7 +71,16 @@ public final class StatementMeasurement {
         ExerciseGenerator generator = new ExerciseGenerator();
         for (long seed = firstSeed; seed < firstSeed + exercises; seed++) {
             double difficulty = seed % DIFFICULTIES / (DIFFICULTIES - 1.0);
-            measured.check(generator.generate(GenerationRequest.anything(seed, difficulty)), seed);
+            Exercise exercise = generator.generate(GenerationRequest.anything(seed, difficulty));
+            try {
+                measured.check(exercise, seed);
+            } catch (IllegalArgumentException e) {
+                measured.wrong.add(exercise.id() + ": no sentence could be made: " + e.getMessage());
+            }
+            if ((seed - firstSeed) % 50 == 49) {
+                System.err.println(seed - firstSeed + 1 + " exercises, " + measured.sentences + " sentences, "
+                        + measured.wrong.size() + " false");
+            }
         }
         return measured;
     }
