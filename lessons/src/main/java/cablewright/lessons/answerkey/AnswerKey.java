@@ -12,7 +12,6 @@ import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.cable.Signature;
 import cablewright.simulator.cable.condition.LineCondition;
 import cablewright.simulator.explanation.visibility.Visibility;
-import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.explanation.visibility.VisibilityRules;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
@@ -94,8 +93,9 @@ public final class AnswerKey {
             extents.put(event.id(), extent(event, search));
         }
         askedEnd(exercise, search, views).ifPresent(events::add);
-        extents.put(VisibilityAnalysis.END_OF_LINE, EventExtent.POINT);
-        events.sort(Comparator.comparingDouble(LineEvent::trueStartMetres).thenComparing(LineEvent::eventId));
+        events.sort(Comparator.comparingDouble(LineEvent::trueStartMetres)
+                .thenComparing(event -> event.eventId().isEmpty())
+                .thenComparing(event -> event.eventId().orElse("")));
         Map<LineEnd, LineMap> maps = new EnumMap<>(LineEnd.class);
         for (LineEnd end : LineEnd.values()) {
             maps.put(end, LineMap.of(cable, end));
@@ -105,7 +105,7 @@ public final class AnswerKey {
 
     private static LineEvent judged(Event event, Exercise exercise, BestView best) {
         return new LineEvent(
-                event.id(),
+                Optional.of(event.id()),
                 event.kind(),
                 TrueVerdict.of(event, exercise),
                 standing(best.visibility()),
@@ -147,7 +147,7 @@ public final class AnswerKey {
         }
         double length = exercise.cable().lengthMetres();
         return Optional.of(new LineEvent(
-                VisibilityAnalysis.END_OF_LINE,
+                Optional.empty(),
                 EventKind.END,
                 Verdict.BELONGS,
                 standing(best.visibility()),
@@ -186,8 +186,8 @@ public final class AnswerKey {
         return exercise;
     }
 
-    public EventExtent extentOf(String eventId) {
-        return extents.get(eventId);
+    public EventExtent extentOf(LineEvent event) {
+        return event.eventId().map(extents::get).orElse(EventExtent.POINT);
     }
 
     public LineMap map(LineEnd end) {
@@ -206,23 +206,23 @@ public final class AnswerKey {
         if (event.kind() == kind) {
             return true;
         }
-        return exercise.cable().event(event.eventId()).isPresent()
-                && sameLooks.computeIfAbsent(event.eventId() + " " + kind, key -> isSame(event, kind));
-    }
-
-    private boolean isSame(LineEvent event, EventKind kind) {
-        BestView best = event.best();
-        LookAlikeSearch search = new LookAlikeSearch(
-                exercise.cable(), event.eventId(), exercise.instrument(), best.settings(), best.end(), memory);
-        return search.nearest(kind)
-                .filter(found ->
-                        !found.goesOtherWay() && views.stream().allMatch(view -> cannotBeTold(event, found, view)))
+        return event.eventId()
+                .filter(id -> sameLooks.computeIfAbsent(id + " " + kind, key -> isSame(id, event.best(), kind)))
                 .isPresent();
     }
 
-    private boolean cannotBeTold(LineEvent event, LookAlike other, PermittedSettings.View view) {
+    private boolean isSame(String eventId, BestView best, EventKind kind) {
+        LookAlikeSearch search = new LookAlikeSearch(
+                exercise.cable(), eventId, exercise.instrument(), best.settings(), best.end(), memory);
+        return search.nearest(kind)
+                .filter(found ->
+                        !found.goesOtherWay() && views.stream().allMatch(view -> cannotBeTold(eventId, found, view)))
+                .isPresent();
+    }
+
+    private boolean cannotBeTold(String eventId, LookAlike other, PermittedSettings.View view) {
         Cable cable = exercise.cable();
-        List<Event> events = new ArrayList<>(cable.withoutEvent(event.eventId()).events());
+        List<Event> events = new ArrayList<>(cable.withoutEvent(eventId).events());
         events.add(other.event());
         Trace truth = trace(cable, view);
         Trace instead = trace(cable.withEvents(events), view);
@@ -252,15 +252,15 @@ public final class AnswerKey {
     }
 
     /** Where an event is as seen from an end; empty where it cannot be seen from there. */
-    public Optional<LineMap.Stretch> stretch(String eventId, LineEnd end) {
-        if (!eventId.equals(VisibilityAnalysis.END_OF_LINE)) {
-            return Optional.ofNullable(map(end).events().get(eventId));
+    public Optional<LineMap.Stretch> stretch(LineEvent event, LineEnd end) {
+        if (event.eventId().isPresent()) {
+            return event.eventId().map(map(end).events()::get);
         }
         LineMap.Place there = new LineMap.Place(map(end).endSeconds(), map(end).lengthMetres());
         return end == LineEnd.NEAR ? Optional.of(new LineMap.Stretch(there, there)) : Optional.empty();
     }
 
     public boolean endIsAsked() {
-        return events.stream().anyMatch(event -> event.eventId().equals(VisibilityAnalysis.END_OF_LINE));
+        return events.stream().anyMatch(event -> event.eventId().isEmpty());
     }
 }

@@ -5,6 +5,7 @@ import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.explanation.visibility.HiddenReason;
 import cablewright.simulator.explanation.visibility.Visibility;
 import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.paths.Reflector;
 import java.util.Optional;
 
 /**
@@ -12,7 +13,7 @@ import java.util.Optional;
  *
  * @param visibility whether it can be seen there
  * @param reason why it is not clear; empty where it is
- * @param otherId the event that it merges with, or that hides it; empty where there is none
+ * @param other what it merges with, or what hides it; empty where there is none
  * @param settings those settings
  * @param end the end tested
  * @param metres the place of the event that shows so, from the cable's near end [m]
@@ -23,7 +24,7 @@ import java.util.Optional;
 public record BestView(
         Visibility visibility,
         Optional<HiddenReason> reason,
-        Optional<String> otherId,
+        Optional<Reflector> other,
         Settings settings,
         LineEnd end,
         double metres,

@@ -87,7 +87,7 @@ final class ViewSearch {
         return new BestView(
                 place.visibility(),
                 place.reason(),
-                place.otherId(),
+                place.other(),
                 view.settings(),
                 view.end(),
                 place.trueMetres(),

@@ -7,6 +7,7 @@ import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.explanation.LineEffect;
 import cablewright.simulator.explanation.visibility.HiddenReason;
 import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.paths.Reflector;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -140,7 +141,7 @@ public sealed interface Claim {
      * @param reason why
      * @param contrastVolts largest change that it makes, without sign [V]
      * @param noiseVolts noise after averaging [V]
-     * @param otherId the event that hides it; empty where there is none
+     * @param other what hides it; empty where there is none
      * @param settings what was set
      * @param end the end tested
      */
@@ -150,7 +151,7 @@ public sealed interface Claim {
             HiddenReason reason,
             double contrastVolts,
             double noiseVolts,
-            Optional<String> otherId,
+            Optional<Reflector> other,
             Settings settings,
             LineEnd end)
             implements Claim {

@@ -81,7 +81,7 @@ final class Claims {
                         reason,
                         fact.contrastVolts(),
                         fact.noiseVolts(),
-                        fact.otherId(),
+                        fact.other(),
                         settings,
                         end));
     }

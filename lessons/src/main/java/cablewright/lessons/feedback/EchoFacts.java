@@ -4,6 +4,7 @@ package cablewright.lessons.feedback;
 import cablewright.simulator.explanation.EventEcho;
 import cablewright.simulator.explanation.visibility.HiddenReason;
 import cablewright.simulator.explanation.visibility.Visibility;
+import cablewright.simulator.paths.Reflector;
 import java.util.Optional;
 
 /**
@@ -16,7 +17,7 @@ import java.util.Optional;
  * @param noiseVolts noise after averaging, root mean square [V]
  * @param visibility whether it can be seen at what was set
  * @param reason why it is not clear there; empty where it is
- * @param otherId the event that it merges with, or that hides it; empty where there is none
+ * @param other what it merges with, or what hides it; empty where there is none
  */
 public record EchoFacts(
         EventEcho echo,
@@ -26,4 +27,4 @@ public record EchoFacts(
         double noiseVolts,
         Visibility visibility,
         Optional<HiddenReason> reason,
-        Optional<String> otherId) {}
+        Optional<Reflector> other) {}

@@ -86,8 +86,7 @@ public final class Feedback {
         if (finding instanceof Finding.BranchFlagged branch) {
             return nowhere(finding, branch.flag(), branch.shownMetres());
         }
-        double velocity = sheet.attempt().settings().velocityFraction();
-        return new FindingReasons(finding, velocity, List.of(), List.of(), Optional.empty());
+        return nothing(finding, sheet.attempt().settings().velocityFraction());
     }
 
     private TraineeView view(LineEnd from, Settings settings) {
@@ -102,14 +101,16 @@ public final class Feedback {
 
     private FindingReasons matched(Finding.Matched finding) {
         Flag flag = finding.flag();
-        String eventId = finding.event().eventId();
+        Optional<Event> real = finding.event().on(exercise.cable());
+        if (real.isEmpty()) {
+            return nothing(finding, flag.velocityFraction());
+        }
+        Event event = real.get();
         TraineeView view = view(flag);
-        Claims claims = new Claims(view, eventId);
-        Optional<Event> event = exercise.cable().event(eventId);
+        Claims claims = new Claims(view, event.id());
         boolean wrongKind = finding.children().stream().anyMatch(Finding.WrongKind.class::isInstance);
-        Optional<KindComparison> comparison =
-                wrongKind ? event.flatMap(real -> view.comparison(flag.kind(), real)) : Optional.empty();
-        List<Claim> said = new ArrayList<>(shape(claims, eventId, flag.end()));
+        Optional<KindComparison> comparison = wrongKind ? view.comparison(flag.kind(), event) : Optional.empty();
+        List<Claim> said = new ArrayList<>(claims.shape(exercise.cable().seenFrom(flag.end())));
         comparison.ifPresent(found -> said.add(claims.comparison(found)));
         int before = said.size();
         for (Finding child : finding.children()) {
@@ -123,25 +124,27 @@ public final class Feedback {
             said.addAll(claims.delay());
         }
         return new FindingReasons(
-                finding, flag.velocityFraction(), said, view.lookHere(view.echoes(eventId)), comparison);
+                finding, flag.velocityFraction(), said, view.lookHere(view.echoes(event.id())), comparison);
     }
 
-    private List<Claim> shape(Claims claims, String eventId, LineEnd from) {
-        return exercise.cable().event(eventId).isPresent()
-                ? claims.shape(exercise.cable().seenFrom(from))
-                : List.of();
-    }
-
-    private FindingReasons event(Finding finding, LineEvent event) {
+    private FindingReasons event(Finding finding, LineEvent missed) {
         double velocity = sheet.attempt().settings().velocityFraction();
+        Optional<Event> real = missed.on(exercise.cable());
+        if (real.isEmpty()) {
+            return nothing(finding, velocity);
+        }
+        String eventId = real.get().id();
         TraineeView view = view(end, sheet.attempt().settings());
-        Claims claims = new Claims(view, event.eventId());
-        List<Claim> said = new ArrayList<>(shape(claims, event.eventId(), end));
+        Claims claims = new Claims(view, eventId);
+        List<Claim> said = new ArrayList<>(claims.shape(exercise.cable().seenFrom(end)));
         if (finding instanceof Finding.Missed) {
             said.addAll(claims.seen());
         }
-        return new FindingReasons(
-                finding, velocity, said, view.lookHere(view.echoes(event.eventId())), Optional.empty());
+        return new FindingReasons(finding, velocity, said, view.lookHere(view.echoes(eventId)), Optional.empty());
+    }
+
+    private static FindingReasons nothing(Finding finding, double velocityFraction) {
+        return new FindingReasons(finding, velocityFraction, List.of(), List.of(), Optional.empty());
     }
 
     private FindingReasons nowhere(Finding finding, Flag flag, double metres) {

@@ -101,7 +101,7 @@ final class TraineeView {
                 measured.noiseVolts(),
                 place.visibility(),
                 place.reason(),
-                place.otherId());
+                place.other());
     }
 
     /** Where an event shows, at each of its places. */

@@ -3,6 +3,8 @@ package cablewright.lessons.generation;
 
 import cablewright.lessons.exercise.Caution;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.line.CableType;
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -14,7 +16,6 @@ public enum ExerciseFamily {
     /** Hardline between amplifiers, with taps and splices. */
     COAX_PLANT(
             List.of("hardline-500", "hardline-625", "hardline-750", "hardline-875"),
-            75,
             new double[] {120, 480},
             new double[] {10e-9, 25e-9, 50e-9, 100e-9},
             List.of(EventKind.TAP, EventKind.SPLICE),
@@ -30,7 +31,6 @@ public enum ExerciseFamily {
     /** Drop coax from a tap to a building or a mast. */
     COAX_DROP(
             List.of("drop-59-foam", "drop-6-foam", "drop-11-foam"),
-            75,
             new double[] {40, 150},
             new double[] {2e-9, 5e-9, 10e-9, 25e-9},
             List.of(EventKind.SPLICE, EventKind.CONNECTOR),
@@ -45,7 +45,6 @@ public enum ExerciseFamily {
     /** A telephone pair from an exchange to a customer. */
     TELEPHONE_LOOP(
             List.of("pair-19", "pair-22", "pair-24", "pair-26"),
-            100,
             new double[] {150, 900},
             new double[] {25e-9, 50e-9, 100e-9, 200e-9},
             List.of(EventKind.BRIDGED_TAP, EventKind.SPLICE),
@@ -61,7 +60,6 @@ public enum ExerciseFamily {
     /** A pair of a data cable in a building. */
     DATA_CABLING(
             List.of("cat-5e", "cat-6", "cat-6a"),
-            100,
             new double[] {25, 95},
             new double[] {2e-9, 5e-9, 10e-9},
             List.of(EventKind.CONNECTOR, EventKind.SPLICE),
@@ -76,7 +74,6 @@ public enum ExerciseFamily {
     /** Building wire, dead and proved dead. */
     BUILDING_WIRE(
             List.of("building-14", "building-12"),
-            120,
             new double[] {15, 70},
             new double[] {2e-9, 5e-9, 10e-9},
             List.of(EventKind.CONNECTOR, EventKind.SPLICE),
@@ -90,15 +87,16 @@ public enum ExerciseFamily {
     /** A new, dry reel on the factory floor: nothing belongs on it. */
     REEL_ACCEPTANCE(
             List.of("hardline-500", "drop-6-foam", "drop-11-foam", "coax-213-solid"),
-            75,
             new double[] {100, 300},
             new double[] {5e-9, 10e-9, 25e-9},
             List.of(),
             List.of(EventKind.OFF_CENTRE, EventKind.PINCH, EventKind.GRADUAL_DAMAGE),
             List.of(Caution.STATIC_CHARGE, Caution.LOCAL_CODES));
 
+    /** Resistances with which reflectometers are made (common practice, no source) [Ω]. */
+    private static final List<Double> SOURCES_OHMS = List.of(50.0, 75.0, 100.0, 120.0);
+
     private final List<String> types;
-    private final double sourceOhms;
     private final double[] lengths;
     private final double[] pulses;
     private final List<EventKind> hardware;
@@ -107,14 +105,12 @@ public enum ExerciseFamily {
 
     ExerciseFamily(
             List<String> types,
-            double sourceOhms,
             double[] lengths,
             double[] pulses,
             List<EventKind> hardware,
             List<EventKind> damage,
             List<Caution> cautions) {
         this.types = types;
-        this.sourceOhms = sourceOhms;
         this.lengths = lengths;
         this.pulses = pulses;
         this.hardware = hardware;
@@ -131,8 +127,11 @@ public enum ExerciseFamily {
         return types;
     }
 
-    double sourceOhms(String type) {
-        return type.equals("coax-213-solid") ? 50 : sourceOhms;
+    /** The source whose resistance is nearest to a cable's nominal impedance [Ω]. */
+    static double sourceOhms(CableType type) {
+        return SOURCES_OHMS.stream()
+                .min(Comparator.comparingDouble(ohms -> Math.abs(ohms - type.nominalImpedanceOhms())))
+                .orElseThrow();
     }
 
     double shortestMetres() {

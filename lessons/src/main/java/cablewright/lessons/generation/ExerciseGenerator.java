@@ -90,8 +90,7 @@ public final class ExerciseGenerator {
                         .noneMatch(e -> request.damage().contains(e.kind()))) {
             return Optional.empty();
         }
-        Instrument instrument =
-                Instrument.usual(plan.family().sourceOhms(plan.type().id()));
+        Instrument instrument = Instrument.usual(ExerciseFamily.sourceOhms(plan.type()));
         Settings view = view(plan);
         List<EventVisibility> sights =
                 VisibilityAnalysis.of(plan.cable(), instrument, view, LineEnd.NEAR, memory, () -> false);

@@ -5,6 +5,7 @@ import cablewright.lessons.answerkey.LineEvent;
 import cablewright.lessons.answerkey.Requirement;
 import cablewright.lessons.exercise.Flag;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.paths.Reflector;
 import java.util.List;
 import java.util.Optional;
 
@@ -257,14 +258,19 @@ public sealed interface Finding {
      * A flag where only a re-reflection shows.
      *
      * @param flag the flag
-     * @param path names of what the wave met, in order, such as pinch, port, pinch; "port" is the instrument
+     * @param path what the wave met, in order, such as pinch, port, pinch
      * @param shownMetres where the re-reflection shows at the velocity that was set [m]
      * @param heightVolts its largest value, with its sign, for an outgoing wave of 1 V [V]
      * @param marks what it costs, negative; 0 where it is a needless dig, which costs by itself
      * @param children a needless dig, if it is one
      */
     record GhostTakenForEvent(
-            Flag flag, List<String> path, double shownMetres, double heightVolts, double marks, List<Finding> children)
+            Flag flag,
+            List<Reflector> path,
+            double shownMetres,
+            double heightVolts,
+            double marks,
+            List<Finding> children)
             implements Finding {
         /** Copies the lists. */
         public GhostTakenForEvent {

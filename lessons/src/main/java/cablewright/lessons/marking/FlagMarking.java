@@ -68,10 +68,10 @@ final class FlagMarking {
     }
 
     /** The events for which flags stand. */
-    private Set<String> claimed() {
-        Set<String> ids = new HashSet<>();
-        byEvent.keySet().forEach(index -> ids.add(events.get(index).eventId()));
-        return ids;
+    private Set<LineEvent> claimed() {
+        Set<LineEvent> claimed = new HashSet<>();
+        byEvent.keySet().forEach(index -> claimed.add(events.get(index)));
+        return claimed;
     }
 
     private void assign() {

@@ -8,8 +8,8 @@ import cablewright.simulator.explanation.attribution.Attribution;
 import cablewright.simulator.explanation.attribution.PathLeg;
 import cablewright.simulator.explanation.attribution.Turn;
 import cablewright.simulator.explanation.attribution.WavePath;
-import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.paths.Reflector;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -21,12 +21,6 @@ import java.util.Optional;
  */
 final class Ghosts {
 
-    /** The instrument, where its source does not match the line. */
-    static final String PORT = "port";
-
-    /** What comes before the name of a branch's joint in the name of its end. */
-    static final String END_OF = "end of ";
-
     private final List<Ghost> ghosts;
 
     private Ghosts(List<Ghost> ghosts) {
@@ -37,45 +31,38 @@ final class Ghosts {
         Exercise exercise = demand.exercise();
         return new Ghosts(Attribution.of(exercise.cable(), exercise.instrument(), settings, end).paths().stream()
                 .filter(path -> path.isGhost() || path.isThroughBranch())
-                .map(path -> new Ghost(named(path), path.arrivalSeconds(), path.peakVolts(), branchEnd(path)))
+                .map(path -> new Ghost(met(path), path.arrivalSeconds(), path.peakVolts(), branchEnd(path)))
                 .toList());
     }
 
     private static Optional<Ghost.BranchEnd> branchEnd(WavePath path) {
         Turn turn = path.turns().get(0);
-        boolean end = !path.isGhost()
-                && turn.name().equals(VisibilityAnalysis.END_OF_LINE)
-                && turn.branchIds().size() == 1;
+        if (path.isGhost() || turn.branchIds().size() != 1 || !(turn.at() instanceof Reflector.EndOfBranch end)) {
+            return Optional.empty();
+        }
         double along = path.way().stream()
                 .filter(leg -> !leg.branchIds().isEmpty())
                 .mapToDouble(PathLeg::toMetres)
                 .max()
                 .orElse(0);
-        return end ? Optional.of(new Ghost.BranchEnd(turn.branchIds().get(0), along)) : Optional.empty();
+        return Optional.of(new Ghost.BranchEnd(end.jointId(), along));
     }
 
     /** What the wave met, with the joints by which it went into branches. */
-    private static List<String> named(WavePath path) {
-        List<String> names = new ArrayList<>();
+    private static List<Reflector> met(WavePath path) {
+        List<Reflector> met = new ArrayList<>();
         List<String> before = List.of();
         for (Turn turn : path.turns()) {
             for (int depth = 0; depth < turn.branchIds().size(); depth++) {
                 if (before.size() <= depth
                         || !before.get(depth).equals(turn.branchIds().get(depth))) {
-                    names.add(turn.branchIds().get(depth));
+                    met.add(Reflector.event(turn.branchIds().get(depth)));
                 }
             }
-            names.add(name(turn));
+            met.add(turn.at());
             before = turn.cameBy();
         }
-        return names;
-    }
-
-    private static String name(Turn turn) {
-        if (turn.name().equals(VisibilityAnalysis.END_OF_LINE) && turn.inBranch()) {
-            return END_OF + turn.branchIds().get(turn.branchIds().size() - 1);
-        }
-        return turn.name().equals(Attribution.PORT) ? PORT : turn.name();
+        return met;
     }
 
     /** Those that stand above a height, largest first. */

@@ -58,9 +58,8 @@ public final class KeyedAnswer {
     }
 
     private static Flag flag(String letter, LineEvent event, AnswerKey demand) {
-        LineMap.Stretch stretch =
-                demand.stretch(event.eventId(), event.best().end()).orElseThrow();
-        boolean edges = demand.extentOf(event.eventId()) == EventExtent.EDGES;
+        LineMap.Stretch stretch = demand.stretch(event, event.best().end()).orElseThrow();
+        boolean edges = demand.extentOf(event) == EventExtent.EDGES;
         LineMap.Place first = edges ? stretch.nearer() : stretch.middle();
         double velocity = velocity(demand.exercise(), edges ? stretch.farther() : first);
         OptionalDouble second = edges

@@ -41,13 +41,13 @@ final class PlaceJudge {
      * @return its places; empty where the flag is too far away to stand for the event
      */
     Optional<List<PlaceMark>> judge(Flag flag, LineEvent event) {
-        return demand.stretch(event.eventId(), flag.end())
+        return demand.stretch(event, flag.end())
                 .map(stretch -> places(flag, event, stretch))
                 .filter(places -> !places.isEmpty());
     }
 
     private List<PlaceMark> places(Flag flag, LineEvent event, LineMap.Stretch stretch) {
-        if (demand.extentOf(event.eventId()) == EventExtent.EDGES) {
+        if (demand.extentOf(event) == EventExtent.EDGES) {
             return edges(flag, event, stretch);
         }
         RightPlace right = right(flag, event, stretch.nearer(), stretch.farther());
@@ -89,8 +89,8 @@ final class PlaceJudge {
 
     private RightPlace right(Flag flag, LineEvent event, LineMap.Place nearer, LineMap.Place farther) {
         double middle = (nearer.metres() + farther.metres()) / 2;
-        return edgeTimes(flag)
-                .edge(event.eventId(), middle)
+        return event.eventId()
+                .flatMap(id -> edgeTimes(flag).edge(id, middle))
                 .filter(edge -> isOf(edge, nearer, farther))
                 .map(edge -> new RightPlace(
                         nearer, farther, List.of(edge.seconds(), edge.fromArrivalSeconds()), edge.lastSeconds()))
@@ -147,7 +147,7 @@ final class PlaceJudge {
 
     /** Whether a flag lies on an event, on its echo, or within three tolerances of it. */
     boolean reaches(Flag flag, LineEvent event) {
-        return demand.stretch(event.eventId(), flag.end())
+        return demand.stretch(event, flag.end())
                 .filter(stretch -> reaches(flag, event, stretch))
                 .isPresent();
     }

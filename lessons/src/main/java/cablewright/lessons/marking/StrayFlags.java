@@ -39,14 +39,14 @@ final class StrayFlags {
         return -(PlaceJudge.isDamage(flag) ? MarkingRules.DIG_COST_MARKS : MarkingRules.STRAY_COST_MARKS);
     }
 
-    Finding finding(Flag flag, Set<String> claimed) {
+    Finding finding(Flag flag, Set<LineEvent> claimed) {
         Optional<Double> end = endShown(flag);
         if (end.isPresent()) {
             return new Finding.EndFlagged(flag, end.get());
         }
         Optional<LineEvent> beside = beside(flag, claimed);
         if (beside.isPresent()) {
-            return beside(flag, beside.get(), claimed.contains(beside.get().eventId()));
+            return beside(flag, beside.get(), claimed.contains(beside.get()));
         }
         Optional<Double> joint = jointShown(flag);
         if (joint.isPresent()) {
@@ -56,11 +56,11 @@ final class StrayFlags {
     }
 
     /** Of several events that a flag reaches, one that shows; of those, one for which no flag stands. */
-    private Optional<LineEvent> beside(Flag flag, Set<String> claimed) {
+    private Optional<LineEvent> beside(Flag flag, Set<LineEvent> claimed) {
         return demand.events().stream()
                 .filter(event -> places.reaches(flag, event))
                 .min(Comparator.comparing((LineEvent event) -> event.standing() == Requirement.HIDDEN)
-                        .thenComparing(event -> claimed.contains(event.eventId())));
+                        .thenComparing(event -> claimed.contains(event)));
     }
 
     private static Finding beside(Flag flag, LineEvent event, boolean taken) {

@@ -145,14 +145,14 @@ class HarbourLineTest {
         for (LineEvent event : MARKER.demand(exercise).demanded()) {
             for (PlaceVisibility place : Views.sight(
                             exercise,
-                            event.eventId(),
+                            event.eventId().orElseThrow(),
                             event.best().settings(),
                             event.best().end())
                     .places()) {
                 assertEquals(Visibility.CLEAR, place.visibility(), event::toString);
                 double read = Views.halfWayUp(
                         exercise,
-                        event.eventId(),
+                        event.eventId().orElseThrow(),
                         place,
                         event.best().settings(),
                         event.best().end());

@@ -17,6 +17,7 @@ import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.paths.Reflector;
 import cablewright.simulator.port.SimulatedPort;
 import java.util.ArrayList;
 import java.util.List;
@@ -91,7 +92,9 @@ class ContrastTest {
             told += findings.stream()
                             .filter(Finding.GhostTakenForEvent.class::isInstance)
                             .map(finding -> ((Finding.GhostTakenForEvent) finding).path())
-                            .anyMatch(List.of("e2", "e1", "e2")::equals)
+                            .anyMatch(
+                                    List.of(Reflector.event("e2"), Reflector.event("e1"), Reflector.event("e2"))
+                                            ::equals)
                     ? 1
                     : 0;
         }

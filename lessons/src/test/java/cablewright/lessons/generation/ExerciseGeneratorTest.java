@@ -18,7 +18,6 @@ import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.Nature;
-import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import java.util.EnumMap;
 import java.util.HashSet;
 import java.util.List;
@@ -110,7 +109,7 @@ class ExerciseGeneratorTest {
     }
 
     private static boolean isBehindAFullReflection(Exercise exercise, LineEvent event) {
-        return event.eventId().equals(VisibilityAnalysis.END_OF_LINE)
+        return event.eventId().isEmpty()
                 || exercise.cable().events().stream()
                         .anyMatch(other -> (other.kind() == EventKind.OPEN || other.kind() == EventKind.SHORT)
                                 && other.startMetres() < event.trueStartMetres());
@@ -122,7 +121,7 @@ class ExerciseGeneratorTest {
         for (int seed = 0; seed < 60; seed++) {
             Exercise exercise = generator.generate(GenerationRequest.anything(seed, 0.9));
             boolean all = AnswerKey.of(exercise).events().stream()
-                    .filter(event -> !event.eventId().equals(VisibilityAnalysis.END_OF_LINE))
+                    .filter(event -> event.eventId().isPresent())
                     .filter(event -> event.kind().nature() == Nature.DAMAGE)
                     .noneMatch(event -> isBehindAFullReflection(exercise, event));
             String first = exercise.hints().get(0).text();

@@ -123,7 +123,7 @@ public final class FairnessMeasurement {
     private void read(
             AnswerKey key, Settings settings, LineEnd end, Trace trace, EventVisibility sight, PlaceVisibility place) {
         LineEvent event = key.events().stream()
-                .filter(one -> one.eventId().equals(sight.eventId()))
+                .filter(one -> one.is(sight.eventId()))
                 .findFirst()
                 .orElseThrow();
         double clean = PerfectReader.openEnd(

@@ -86,6 +86,25 @@ public record Scatterer(
     }
 
     /**
+     * Says what sends the wave back here.
+     *
+     * @return the reflector
+     */
+    public Reflector reflector() {
+        if (!events.isEmpty()) {
+            return new Reflector.Events(List.copyOf(events));
+        }
+        return switch (role) {
+            case PORT -> new Reflector.Port();
+            case CABLE_CHANGE -> new Reflector.CableChange();
+            case END, EVENT ->
+                branchIds.isEmpty()
+                        ? new Reflector.EndOfLine()
+                        : new Reflector.EndOfBranch(branchIds.get(branchIds.size() - 1));
+        };
+    }
+
+    /**
      * Counts the ports.
      *
      * @return number of ports, 1 or more

@@ -10,7 +10,6 @@ import cablewright.lessons.exercise.Verdict;
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
-import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.measurement.Measurement;
@@ -192,7 +191,7 @@ public final class SheetMaker {
 
     private static String number(List<LineEvent> events, String id) {
         for (int i = 0; i < events.size(); i++) {
-            if (events.get(i).eventId().equals(id)) {
+            if (events.get(i).is(id)) {
                 return String.valueOf(i + 1);
             }
         }
@@ -200,7 +199,7 @@ public final class SheetMaker {
     }
 
     private static boolean isDamage(List<LineEvent> events, String id) {
-        return events.stream().anyMatch(event -> event.eventId().equals(id) && event.truth() == Verdict.DAMAGE);
+        return events.stream().anyMatch(event -> event.is(id) && event.truth() == Verdict.DAMAGE);
     }
 
     private static List<FlagMarker> marks(CableDrawing drawing, List<LineEvent> events) {
@@ -241,10 +240,10 @@ public final class SheetMaker {
     }
 
     private String what(LineEvent event) {
-        Optional<Event> found = exercise.cable().event(event.eventId());
+        Optional<Event> found = event.on(exercise.cable());
         String kind = words.kind(event.kind());
         return found.map(it -> say("event.detail", kind, new EventWords(words).detail(it)))
-                .orElseGet(() -> event.eventId().equals(VisibilityAnalysis.END_OF_LINE) ? kind : event.eventId());
+                .orElse(kind);
     }
 
     private String shows(LineEvent event, VisibilityWords sights) {

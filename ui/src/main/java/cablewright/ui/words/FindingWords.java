@@ -28,8 +28,6 @@ import java.util.stream.Collectors;
 public final class FindingWords implements FindingVisitor<FindingText> {
 
     /** What the path of a ghost calls the instrument. */
-    private static final String PORT = "port";
-
     /** An error under this is written as none. */
     private static final double EXACT_METRES = 0.05;
 
@@ -177,8 +175,9 @@ public final class FindingWords implements FindingVisitor<FindingText> {
         if (event.kind().nature() != Nature.HARDWARE) {
             return ruled;
         }
-        return joined(
-                List.of(say(exercise.record().shows(event.eventId()) ? "why.inRecord" : "why.notInRecord"), ruled));
+        return joined(List.of(
+                say(event.eventId().filter(exercise.record()::shows).isPresent() ? "why.inRecord" : "why.notInRecord"),
+                ruled));
     }
 
     /** How an event shows where it shows best, with the setting. */
@@ -216,14 +215,12 @@ public final class FindingWords implements FindingVisitor<FindingText> {
         return aboutFlag(
                 finding.flag(),
                 finding.children(),
-                say("why.repeated", sights.name(finding.event().eventId())));
+                say("why.repeated", sights.name(finding.event().reflector())));
     }
 
     @Override
     public FindingText ghostTakenForEvent(Finding.GhostTakenForEvent finding) {
-        String path = finding.path().stream()
-                .map(name -> name.equals(PORT) ? say("sight.port") : sights.name(name))
-                .collect(Collectors.joining(", "));
+        String path = finding.path().stream().map(sights::name).collect(Collectors.joining(", "));
         String shown = words.quantities().length(finding.shownMetres());
         String height = sights.unsigned(finding.heightVolts());
         String direction = say(finding.heightVolts() < 0 ? "word.down" : "word.up");
@@ -245,7 +242,7 @@ public final class FindingWords implements FindingVisitor<FindingText> {
                 finding.flag(),
                 finding.children(),
                 finding.marks(),
-                say(key, sights.name(finding.event().eventId())));
+                say(key, sights.name(finding.event().reflector())));
     }
 
     @Override

@@ -5,11 +5,10 @@ import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.hardware.BridgedTap;
 import cablewright.simulator.cable.hardware.Splitter;
-import cablewright.simulator.explanation.attribution.Attribution;
 import cablewright.simulator.explanation.attribution.Bump;
 import cablewright.simulator.explanation.attribution.Turn;
 import cablewright.simulator.explanation.attribution.WavePath;
-import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
+import cablewright.simulator.paths.Reflector;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -61,13 +60,11 @@ public final class PathWords {
         if (!turn.cameBy().equals(turn.branchIds())) {
             return say("sight.fromInside", branch(turn.cameBy()));
         }
-        String place = name(cableOf(turn.branchIds()), turn.name());
-        if (turn.branchIds().isEmpty()) {
-            return place;
+        if (turn.at() instanceof Reflector.EndOfBranch) {
+            return say("sight.endOfBranch", branch(turn.branchIds()));
         }
-        boolean end = turn.name().equals(VisibilityAnalysis.END_OF_LINE);
-        String branch = branch(turn.branchIds());
-        return end ? say("sight.endOfBranch", branch) : say("sight.inBranch", place, branch);
+        String place = new VisibilityWords(words, cableOf(turn.branchIds())).name(turn.at());
+        return turn.branchIds().isEmpty() ? place : say("sight.inBranch", place, branch(turn.branchIds()));
     }
 
     /**
@@ -124,15 +121,6 @@ public final class PathWords {
             here = branch(here, id).orElse(here);
         }
         return here;
-    }
-
-    private String name(Cable here, String name) {
-        if (name.equals(Attribution.PORT)) {
-            return say("sight.port");
-        }
-        return name.equals(Attribution.CABLE_CHANGE)
-                ? say("sight.cableChange")
-                : new VisibilityWords(words, here).name(name);
     }
 
     private static Optional<Cable> branch(Cable here, String id) {

@@ -96,7 +96,7 @@ public final class ReasonWords implements Claim.Visitor<List<String>> {
 
     @Override
     public List<String> notClear(Claim.NotClear claim) {
-        String why = sights.reason(claim.reason(), claim.contrastVolts(), claim.noiseVolts(), claim.otherId());
+        String why = sights.reason(claim.reason(), claim.contrastVolts(), claim.noiseVolts(), claim.other());
         return List.of(say("why.atYourSettings", setting(claim.settings(), claim.end()), lower(why)));
     }
 

@@ -8,15 +8,13 @@ import cablewright.simulator.cable.Event;
 import cablewright.simulator.explanation.visibility.EventVisibility;
 import cablewright.simulator.explanation.visibility.HiddenReason;
 import cablewright.simulator.explanation.visibility.PlaceVisibility;
-import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.explanation.visibility.VisibilityRules;
+import cablewright.simulator.paths.Reflector;
+import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Describes how events show on a trace, and why some do not. */
 public final class VisibilityWords {
-
-    private static final String END_OF = "end of ";
 
     private final Words words;
     private final Cable cable;
@@ -54,7 +52,7 @@ public final class VisibilityWords {
      */
     public Optional<String> whyNotClear(LineEvent event) {
         BestView best = event.best();
-        return best.reason().map(reason -> reason(reason, best.contrastVolts(), best.noiseVolts(), best.otherId()));
+        return best.reason().map(reason -> reason(reason, best.contrastVolts(), best.noiseVolts(), best.other()));
     }
 
     /**
@@ -75,11 +73,11 @@ public final class VisibilityWords {
      * @return a sentence with numbers; empty where it is clear
      */
     public Optional<String> whyNotClear(EventVisibility sight, PlaceVisibility place) {
-        return place.reason().map(reason -> reason(reason, place.contrastVolts(), sight.noiseVolts(), place.otherId()));
+        return place.reason().map(reason -> reason(reason, place.contrastVolts(), sight.noiseVolts(), place.other()));
     }
 
     /** Why an event is not clear, with how many times the noise it stands above it. */
-    String reason(HiddenReason reason, double contrast, double noise, Optional<String> other) {
+    String reason(HiddenReason reason, double contrast, double noise, Optional<Reflector> other) {
         boolean unnamed = reason == HiddenReason.OVERSHADOWED && other.isEmpty();
         double times = noise > 0 ? Math.floor(10 * contrast / noise) / 10 : 0;
         return say(
@@ -102,28 +100,53 @@ public final class VisibilityWords {
     }
 
     /**
-     * Names an event by its kind and place.
+     * Names what sent part of a wave back, by its kind and place.
      *
-     * @param eventId its name; several joined by +; the end of the line; or "end of" and the name of a branch's joint
+     * @param reflector what it is
      * @return such as "the splice at 31.0 m"
      */
-    public String name(String eventId) {
-        if (eventId.equals(VisibilityAnalysis.END_OF_LINE)) {
+    public String name(Reflector reflector) {
+        return reflector.accept(new Names());
+    }
+
+    /** Names reflectors of the cable. */
+    private final class Names implements Reflector.Visitor<String> {
+        @Override
+        public String port() {
+            return say("sight.port");
+        }
+
+        @Override
+        public String cableChange() {
+            return say("sight.cableChange");
+        }
+
+        @Override
+        public String endOfLine() {
             return say("sight.theEnd");
         }
-        if (eventId.startsWith(END_OF)) {
-            return say("sight.endOfBranch", branch(eventId.substring(END_OF.length())));
+
+        @Override
+        public String endOfBranch(String jointId) {
+            return say("sight.endOfBranch", branch(jointId));
         }
-        if (cable.event(eventId).isEmpty() && eventId.contains("+")) {
-            return Stream.of(eventId.split("\\+"))
-                    .map(this::name)
+
+        @Override
+        public String events(List<String> ids) {
+            return ids.stream()
+                    .map(this::event)
                     .reduce((first, second) -> say("sight.both", first, second))
                     .orElseThrow();
         }
-        Optional<Event> event = cable.event(eventId);
-        return event.map(it -> say(
-                        "sight.the", words.kind(it.kind()), words.quantities().length(it.startMetres())))
-                .orElse(eventId);
+
+        private String event(String id) {
+            return cable.event(id)
+                    .map(it -> say(
+                            "sight.the",
+                            words.kind(it.kind()),
+                            words.quantities().length(it.startMetres())))
+                    .orElse(id);
+        }
     }
 
     /**

@@ -17,6 +17,7 @@ import cablewright.simulator.explanation.visibility.FartherEdge;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
+import cablewright.simulator.paths.Reflector;
 import cablewright.simulator.port.SimulatedPort;
 import cablewright.simulator.solve.PropagationCache;
 import java.util.ArrayList;
@@ -280,14 +281,22 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
         };
     }
 
+    /** The name of a single event; empty for several that touch and for all else. */
+    private static Optional<String> only(Reflector reflector) {
+        return reflector instanceof Reflector.Events events && events.ids().size() == 1
+                ? Optional.of(events.ids().get(0))
+                : Optional.empty();
+    }
+
     private boolean edgeWithinHalfPulse(Claim.NotClear claim, double back) {
         Cable tested = tested(claim.end());
         CableProfile profile = CableProfile.of(tested);
         List<Double> edges = new ArrayList<>();
-        if (claim.otherId().isEmpty()) {
+        if (claim.other().isEmpty()) {
             return false;
         }
-        tested.event(claim.otherId().get())
+        only(claim.other().get())
+                .flatMap(tested::event)
                 .ifPresentOrElse(
                         other -> {
                             edges.add(other.startMetres());

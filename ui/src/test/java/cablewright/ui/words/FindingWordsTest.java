@@ -19,6 +19,7 @@ import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.cable.hardware.Splice;
+import cablewright.simulator.paths.Reflector;
 import cablewright.ui.desktop.shell.Examples;
 import cablewright.ui.words.FindingText.Outcome;
 import java.util.ArrayList;
@@ -58,7 +59,7 @@ class FindingWordsTest {
 
     private LineEvent event(String id) {
         return MARKER.demand(exercise).events().stream()
-                .filter(one -> one.eventId().equals(id))
+                .filter(one -> one.is(id))
                 .findFirst()
                 .orElseThrow();
     }
@@ -169,8 +170,13 @@ class FindingWordsTest {
     @Test
     void aGhostTellsItsPathItsPlaceAndItsHeight() {
         Flag flag = flag("G", 168.2, EventKind.PINCH, Verdict.BELONGS);
-        FindingText told = finding.ghostTakenForEvent(
-                new Finding.GhostTakenForEvent(flag, List.of("P1", "port", "P1"), 168.2, -0.0012, -3, List.of()));
+        FindingText told = finding.ghostTakenForEvent(new Finding.GhostTakenForEvent(
+                flag,
+                List.of(Reflector.event("P1"), new Reflector.Port(), Reflector.event("P1")),
+                168.2,
+                -0.0012,
+                -3,
+                List.of()));
         for (String part : List.of("the pinch at", "84.1", "the port", "168.2", "down by 0.12")) {
             assertTrue(told.why().contains(part), told.why());
         }

@@ -27,6 +27,7 @@ import cablewright.simulator.explanation.visibility.PlaceVisibility;
 import cablewright.simulator.explanation.visibility.Visibility;
 import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.paths.Reflector;
 import cablewright.simulator.wave.Stimulus;
 import java.util.ArrayList;
 import java.util.List;
@@ -207,7 +208,7 @@ public final class StatementMeasurement {
                     Settings settings = said.settings().withStimulus(stimulus).withGainDecibels(gain);
                     EventVisibility sight =
                             VisibilityAnalysis.of(exercise.cable(), exercise.instrument(), settings, end).stream()
-                                    .filter(one -> one.eventId().equals(event.eventId()))
+                                    .filter(one -> event.is(one.eventId()))
                                     .findFirst()
                                     .orElse(null);
                     if (sight == null) {
@@ -238,7 +239,7 @@ public final class StatementMeasurement {
             Finding finding, Exercise exercise, AnswerKey key, ClaimChecker checker, MarkSheet sheet) {
         if (finding instanceof Finding.NothingThere there) {
             boolean something = key.events().stream()
-                    .filter(event -> exercise.cable().event(event.eventId()).isPresent())
+                    .filter(event -> event.on(exercise.cable()).isPresent())
                     .anyMatch(event -> covers(there.flag(), event, checker, 0));
             return unless(!something, "an event lies there");
         }
@@ -281,10 +282,12 @@ public final class StatementMeasurement {
         var with = checker.with(settings, end);
         double seconds = ghost.shownMetres() / (ghost.flag().velocityFraction() * 299_792_458 / 2);
         double pulse = 2 * settings.stimulus().settledSeconds();
-        for (String id : ghost.path()) {
-            if (exercise.cable().event(id).isEmpty()) {
-                continue;
-            }
+        List<String> ids = ghost.path().stream()
+                .filter(Reflector.Events.class::isInstance)
+                .flatMap(met -> ((Reflector.Events) met).ids().stream())
+                .filter(id -> exercise.cable().event(id).isPresent())
+                .toList();
+        for (String id : ids) {
             var without = checker.without(id, settings, end);
             double most = 0;
             for (int i = 0; i < with.count(); i++) {

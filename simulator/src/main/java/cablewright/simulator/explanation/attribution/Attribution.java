@@ -30,12 +30,6 @@ public record Attribution(
         double worstErrorVolts,
         double leftOutVolts) {
 
-    /** The name that stands for the port in a path; no event can have it. */
-    public static final String PORT = "the port";
-
-    /** The name that stands for a change of cable in a path; no event can have it. */
-    public static final String CABLE_CHANGE = "change of cable";
-
     /** Copies the lists. */
     public Attribution {
         paths = List.copyOf(paths);

@@ -3,7 +3,6 @@ package cablewright.simulator.explanation.attribution;
 
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.compile.ProfileSteps;
-import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
@@ -133,7 +132,7 @@ public final class PathSearch {
                 List<String> cameBy = stop.in() == 0
                         ? place.branchIds()
                         : tree.legFrom(stop.scatterer(), stop.in()).branchIds();
-                turns.add(new Turn(name(place), place.branchIds(), cameBy));
+                turns.add(new Turn(place.reflector(), place.branchIds(), cameBy));
             }
         }
         return turns;
@@ -162,22 +161,5 @@ public final class PathSearch {
                     way.volts().get(i)));
         }
         return legs;
-    }
-
-    private static String name(Scatterer scatterer) {
-        switch (scatterer.role()) {
-            case PORT:
-                return Attribution.PORT;
-            case CABLE_CHANGE:
-                return Attribution.CABLE_CHANGE;
-            case END:
-                return scatterer.events().isEmpty() ? VisibilityAnalysis.END_OF_LINE : joined(scatterer);
-            default:
-                return joined(scatterer);
-        }
-    }
-
-    private static String joined(Scatterer scatterer) {
-        return String.join("+", scatterer.events().stream().sorted().toList());
     }
 }

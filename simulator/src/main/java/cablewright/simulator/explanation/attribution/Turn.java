@@ -1,19 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.explanation.attribution;
 
-import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
+import cablewright.simulator.paths.Reflector;
 import java.util.List;
 
 /**
  * A place where a wave turned round.
  *
- * @param name the events that make the place, joined by +, or {@link VisibilityAnalysis#END_OF_LINE}, {@link Attribution#PORT} or
- *     {@link Attribution#CABLE_CHANGE}
+ * @param at what sent it back
  * @param branchIds names of the events by which the branch leaves on which the place lies, from the line outwards; empty
  *     on the line itself
  * @param cameBy the branch on which the wave came and went, named alike: that of the place, or a branch that leaves there
  */
-public record Turn(String name, List<String> branchIds, List<String> cameBy) {
+public record Turn(Reflector at, List<String> branchIds, List<String> cameBy) {
 
     /** Copies the lists. */
     public Turn {

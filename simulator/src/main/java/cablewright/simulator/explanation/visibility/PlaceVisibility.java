@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.explanation.visibility;
 
+import cablewright.simulator.paths.Reflector;
 import java.util.Optional;
 
 /**
@@ -15,7 +16,7 @@ import java.util.Optional;
  * @param clutterVolts how far the trace without the event swings in the same window [V]
  * @param visibility whether it can be seen
  * @param reason why it is not clear; empty where it is
- * @param otherId the event that it merges with, or that hides it; empty where there is none
+ * @param other what it merges with, or what hides it; empty where there is none
  */
 public record PlaceVisibility(
         double trueMetres,
@@ -26,4 +27,4 @@ public record PlaceVisibility(
         double clutterVolts,
         Visibility visibility,
         Optional<HiddenReason> reason,
-        Optional<String> otherId) {}
+        Optional<Reflector> other) {}

@@ -10,6 +10,7 @@ import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.measurement.Measurement;
+import cablewright.simulator.paths.Reflector;
 import cablewright.simulator.solve.PropagationCache;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -121,7 +122,7 @@ public final class VisibilityAnalysis {
         EventContrast edge = ownEdge(event, change, window, look);
         double shown = settings.metresThereAndBack(window.arrivalSeconds());
         double position = end == LineEnd.NEAR ? window.metres() : asLaid.lengthMetres() - window.metres();
-        Optional<String> hiding = fullReflectionBefore(event);
+        Optional<Reflector> hiding = fullReflectionBefore(event);
         if (hiding.isPresent()) {
             return notShown(position, shown, window, edge, look, HiddenReason.BEYOND_FULL_REFLECTION, hiding);
         }
@@ -137,8 +138,8 @@ public final class VisibilityAnalysis {
                 look.clutterVolts(),
                 blindEnd <= 0 ? Double.POSITIVE_INFINITY : look.peakSeconds() / blindEnd,
                 neighbour.apart()));
-        Optional<String> other = verdict.reason().flatMap(reason -> switch (reason) {
-            case MERGED -> neighbour.id();
+        Optional<Reflector> other = verdict.reason().flatMap(reason -> switch (reason) {
+            case MERGED -> neighbour.other();
             case OVERSHADOWED -> largestBeside(event, window, changes, look.clutterVolts());
             default -> Optional.empty();
         });
@@ -173,7 +174,7 @@ public final class VisibilityAnalysis {
             EventContrast edge,
             EventContrast look,
             HiddenReason reason,
-            Optional<String> other) {
+            Optional<Reflector> other) {
         return new PlaceVisibility(
                 position,
                 shown,
@@ -186,16 +187,16 @@ public final class VisibilityAnalysis {
                 other);
     }
 
-    private Optional<String> fullReflectionBefore(Event event) {
+    private Optional<Reflector> fullReflectionBefore(Event event) {
         return tested.events().stream()
                 .filter(other -> other.kind() == EventKind.OPEN || other.kind() == EventKind.SHORT)
                 .filter(other -> other.startMetres() < event.startMetres())
-                .map(Event::id)
-                .findFirst();
+                .findFirst()
+                .map(other -> Reflector.event(other.id()));
     }
 
     /** The event that makes most of what is there without this one; none where no single one makes half of it. */
-    private Optional<String> largestBeside(
+    private Optional<Reflector> largestBeside(
             Event event, EventWindows.Window window, Map<Event, Change> changes, double clutterVolts) {
         String largest = null;
         double most = clutterVolts / 2;
@@ -207,10 +208,10 @@ public final class VisibilityAnalysis {
                 largest = other.getKey().id();
             }
         }
-        return Optional.ofNullable(largest);
+        return Optional.ofNullable(largest).map(Reflector::event);
     }
 
-    private record Neighbour(Optional<String> id, double apart) {}
+    private record Neighbour(Optional<Reflector> other, double apart) {}
 
     /** The nearest edge of another event that itself stands above the noise, in pulse widths. */
     private Neighbour nearestNeighbour(Event event, EventWindows.Window window, Map<Event, Change> changes) {
@@ -226,7 +227,8 @@ public final class VisibilityAnalysis {
                 double apart = Math.abs(edge.arrivalSeconds() - window.arrivalSeconds())
                         / settings.stimulus().resolutionSeconds();
                 if (shows && apart < nearest.apart()) {
-                    nearest = new Neighbour(Optional.of(other.getKey().id()), apart);
+                    nearest = new Neighbour(
+                            Optional.of(Reflector.event(other.getKey().id())), apart);
                 }
             }
         }
@@ -243,9 +245,6 @@ public final class VisibilityAnalysis {
         if (!met || apart >= nearest.apart() || apart >= 1) {
             return nearest;
         }
-        return new Neighbour(Optional.of(END_OF_LINE), apart);
+        return new Neighbour(Optional.of(new Reflector.EndOfLine()), apart);
     }
-
-    /** The name that stands for the end of the line; no event can have it. */
-    public static final String END_OF_LINE = "end of line";
 }

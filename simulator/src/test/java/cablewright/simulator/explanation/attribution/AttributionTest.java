@@ -19,12 +19,12 @@ import cablewright.simulator.cable.hardware.Splice;
 import cablewright.simulator.cable.hardware.Tap;
 import cablewright.simulator.cable.hardware.TouchingConductors;
 import cablewright.simulator.crosssection.WaterDistribution;
-import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Interference;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.line.Catalogue;
 import cablewright.simulator.material.Water;
+import cablewright.simulator.paths.Reflector;
 import cablewright.simulator.wave.GaussianPulse;
 import cablewright.simulator.wave.HalfSine;
 import java.util.List;
@@ -33,17 +33,19 @@ import org.junit.jupiter.api.Test;
 
 class AttributionTest {
 
+    private static final Reflector END = new Reflector.EndOfLine();
+
     private static Instrument quiet(double ohms) {
         return new Instrument(ohms, 1e10, 1, 0, 1e-9, 0, 24, 1.25, 4096, 0, Interference.none());
     }
 
-    private static List<String> names(WavePath path) {
-        return path.turns().stream().map(Turn::name).toList();
+    private static List<Reflector> met(WavePath path) {
+        return path.turns().stream().map(Turn::at).toList();
     }
 
-    private static WavePath path(Attribution attribution, String... turns) {
+    private static WavePath path(Attribution attribution, Reflector... turns) {
         return attribution.paths().stream()
-                .filter(path -> names(path).equals(List.of(turns)))
+                .filter(path -> met(path).equals(List.of(turns)))
                 .findFirst()
                 .orElseThrow(() -> new AssertionError("no path " + List.of(turns) + " among " + attribution.paths()));
     }
@@ -58,7 +60,7 @@ class AttributionTest {
                 FarEnd.Terminated.byOhms(75));
         Attribution attribution =
                 Attribution.of(line, quiet(75), new Settings(new GaussianPulse(4e-9), 0.667, 60, 0, 1), LineEnd.NEAR);
-        String change = Attribution.CABLE_CHANGE;
+        Reflector change = new Reflector.CableChange();
         assertEquals(-0.111111111, path(attribution, change).peakVolts(), 3e-4);
         WavePath ghost = path(attribution, change, change, change);
         assertEquals(0.00135480702, ghost.peakVolts(), 1e-5);
@@ -74,12 +76,10 @@ class AttributionTest {
         Attribution attribution =
                 Attribution.of(line, quiet(100), new Settings(new GaussianPulse(4e-9), 0.667, 120, 0, 1), LineEnd.NEAR);
         double launch = 1 - 1.0 / 9;
-        assertEquals(
-                launch * 0.6, path(attribution, VisibilityAnalysis.END_OF_LINE).peakVolts(), 1e-3);
+        assertEquals(launch * 0.6, path(attribution, END).peakVolts(), 1e-3);
         assertEquals(
                 launch * 0.6 * 0.6 / 3,
-                path(attribution, VisibilityAnalysis.END_OF_LINE, Attribution.PORT, VisibilityAnalysis.END_OF_LINE)
-                        .peakVolts(),
+                path(attribution, END, new Reflector.Port(), END).peakVolts(),
                 1e-3);
         assertTrue(attribution.worstErrorVolts() < 1e-4, "error " + attribution.worstErrorVolts());
     }
@@ -95,7 +95,7 @@ class AttributionTest {
         Attribution attribution =
                 Attribution.of(line, quiet(75), new Settings(new HalfSine(5e-9), 0.667, 120, 0, 1), LineEnd.NEAR);
         WavePath ghost = attribution.ghosts(1e-3).get(0);
-        assertEquals(List.of("b", "a", "b"), names(ghost));
+        assertEquals(List.of(Reflector.event("b"), Reflector.event("a"), Reflector.event("b")), met(ghost));
         assertEquals(80, ghost.shownMetres(), 0.05);
         double rho = 60.0 / 210;
         double passed = 1 - rho;
@@ -143,8 +143,8 @@ class AttributionTest {
         Attribution attribution = Attribution.of(
                 line, Instrument.usual(100), new Settings(new HalfSine(100e-9), 0.66, 500, 0, 64), LineEnd.NEAR);
         assertTrue(attribution.explainedEnergyShare() > 0.99, "explained " + attribution.explainedEnergyShare());
-        assertTrue(path(attribution, "b").peakVolts() < -0.1);
-        assertTrue(path(attribution, VisibilityAnalysis.END_OF_LINE).peakVolts() > 0);
+        assertTrue(path(attribution, Reflector.event("b")).peakVolts() < -0.1);
+        assertTrue(path(attribution, END).peakVolts() > 0);
     }
 
     @Test
@@ -157,7 +157,7 @@ class AttributionTest {
                 new Splice("s", 70, 1e-8, 0, 0));
         Attribution attribution =
                 Attribution.of(line, quiet(75), new Settings(new HalfSine(5e-9), 0.667, 120, 0, 1), LineEnd.NEAR);
-        assertTrue(attribution.paths().stream().noneMatch(path -> names(path).contains("s")));
-        assertEquals(-1, path(attribution, "short").peakVolts(), 2e-3);
+        assertTrue(attribution.paths().stream().noneMatch(path -> met(path).contains("s")));
+        assertEquals(-1, path(attribution, Reflector.event("short")).peakVolts(), 2e-3);
     }
 }

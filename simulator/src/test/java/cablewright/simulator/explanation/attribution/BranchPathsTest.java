@@ -11,11 +11,11 @@ import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.cable.hardware.BridgedTap;
 import cablewright.simulator.cable.hardware.Splitter;
-import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Interference;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.line.Catalogue;
+import cablewright.simulator.paths.Reflector;
 import cablewright.simulator.wave.GaussianPulse;
 import cablewright.simulator.wave.HalfSine;
 import java.util.List;
@@ -34,12 +34,12 @@ class BranchPathsTest {
     private static final Settings SETTINGS = new Settings(new GaussianPulse(2e-9), 0.667, 90, 0, 1);
     private static final double FIT = 1e-4;
 
-    private static Turn onLine(String name) {
-        return new Turn(name, List.of(), List.of());
+    private static Turn onLine(Reflector at) {
+        return new Turn(at, List.of(), List.of());
     }
 
-    private static Turn inBranch(String name, String... ids) {
-        return new Turn(name, List.of(ids), List.of(ids));
+    private static Turn inBranch(Reflector at, String... ids) {
+        return new Turn(at, List.of(ids), List.of(ids));
     }
 
     private static WavePath path(Attribution attribution, Turn... turns) {
@@ -57,9 +57,9 @@ class BranchPathsTest {
     void echoesOfABranchAreToldApart() {
         Cable line = tapped(cable(lossless(100, 2e8), 7, new FarEnd.Open()));
         Attribution attribution = Attribution.of(line, QUIET, SETTINGS, LineEnd.NEAR);
-        Turn end = inBranch(VisibilityAnalysis.END_OF_LINE, "b");
-        Turn jointFromInside = new Turn("b", List.of(), List.of("b"));
-        assertEquals(-1.0 / 3, path(attribution, onLine("b")).peakVolts(), FIT);
+        Turn end = inBranch(new Reflector.EndOfBranch("b"), "b");
+        Turn jointFromInside = new Turn(Reflector.event("b"), List.of(), List.of("b"));
+        assertEquals(-1.0 / 3, path(attribution, onLine(Reflector.event("b"))).peakVolts(), FIT);
         WavePath first = path(attribution, end);
         assertEquals(4.0 / 9, first.peakVolts(), FIT);
         assertEquals(2 * 27 / 2e8, first.arrivalSeconds(), 1e-15);
@@ -69,13 +69,11 @@ class BranchPathsTest {
         assertEquals(-4.0 / 27, second.peakVolts(), FIT);
         assertEquals(2 * 34 / 2e8, second.arrivalSeconds(), 1e-15);
         assertEquals(
-                4.0 / 9,
-                path(attribution, onLine(VisibilityAnalysis.END_OF_LINE)).peakVolts(),
-                FIT);
+                4.0 / 9, path(attribution, onLine(new Reflector.EndOfLine())).peakVolts(), FIT);
         // Along the line, its end, into the branch, its end, home, and the same backward: 2 · 2/3 · 1 · 2/3 · 1 · 2/3.
         WavePath behind = attribution.paths().stream()
                 .filter(path -> path.turns().size() == 2
-                        && path.turns().containsAll(List.of(onLine(VisibilityAnalysis.END_OF_LINE), end)))
+                        && path.turns().containsAll(List.of(onLine(new Reflector.EndOfLine()), end)))
                 .findFirst()
                 .orElseThrow();
         assertEquals(2, behind.orders());
@@ -92,12 +90,15 @@ class BranchPathsTest {
         Attribution attribution = new PathSearch(tapped(branch), QUIET, SETTINGS.withRangeMetres(45), 3000, () -> false)
                 .attribution(Optional.empty());
         double through = 4.0 / 9;
-        assertEquals(through * -1 / 3, path(attribution, inBranch("t", "b")).peakVolts(), FIT);
+        assertEquals(
+                through * -1 / 3,
+                path(attribution, inBranch(Reflector.event("t"), "b")).peakVolts(),
+                FIT);
         assertEquals(
                 through * through,
-                path(attribution, inBranch(VisibilityAnalysis.END_OF_LINE, "b")).peakVolts(),
+                path(attribution, inBranch(new Reflector.EndOfBranch("b"), "b")).peakVolts(),
                 FIT);
-        WavePath deep = path(attribution, inBranch(VisibilityAnalysis.END_OF_LINE, "b", "t"));
+        WavePath deep = path(attribution, inBranch(new Reflector.EndOfBranch("t"), "b", "t"));
         assertEquals(-through * through, deep.peakVolts(), FIT);
         assertEquals(2 * (20 + 4.5 + 3) / 2e8, deep.arrivalSeconds(), 1e-15);
         PathLeg last = deep.way().get(2);
@@ -115,7 +116,7 @@ class BranchPathsTest {
         Attribution attribution = Attribution.of(
                 line, Instrument.usual(100), new Settings(new HalfSine(100e-9), 0.66, 500, 0, 64), LineEnd.NEAR);
         double first =
-                path(attribution, inBranch(VisibilityAnalysis.END_OF_LINE, "b")).peakVolts();
+                path(attribution, inBranch(new Reflector.EndOfBranch("b"), "b")).peakVolts();
         assertTrue(first > 0.1 && first < 4.0 / 9, "first " + first);
         assertTrue(attribution.explainedEnergyShare() > 0.999, "share " + attribution.explainedEnergyShare());
     }
@@ -130,7 +131,7 @@ class BranchPathsTest {
         double there = Math.pow(10, -2 * 3.5 / 20);
         assertEquals(
                 -there,
-                path(attribution, inBranch(VisibilityAnalysis.END_OF_LINE, "d")).peakVolts(),
+                path(attribution, inBranch(new Reflector.EndOfBranch("d"), "d")).peakVolts(),
                 FIT);
         assertEquals(1, attribution.paths().size());
         assertEquals(0, attribution.worstErrorVolts(), 1e-9);

@@ -15,12 +15,12 @@ import cablewright.simulator.cable.hardware.CorrodedJoint;
 import cablewright.simulator.cable.hardware.Splice;
 import cablewright.simulator.cable.hardware.Tap;
 import cablewright.simulator.cable.hardware.TouchingConductors;
-import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.line.Catalogue;
+import cablewright.simulator.paths.Reflector;
 import cablewright.simulator.port.SimulatedPort;
 import cablewright.simulator.wave.HalfSine;
 import java.util.List;
@@ -101,16 +101,17 @@ class BumpsOfNoisyTracesTest {
                 boolean isOfTheNoise = Math.abs(bump.unexplainedVolts()) < 6 * bump.noiseVolts();
                 assertTrue(bump.isExplained() || isOfTheNoise, seed + ": " + bump);
             }
-            for (String id : List.of("s", "t", "leak", VisibilityAnalysis.END_OF_LINE)) {
+            for (Reflector at : List.of(
+                    Reflector.event("s"), Reflector.event("t"), Reflector.event("leak"), new Reflector.EndOfLine())) {
                 assertTrue(
                         attribution.bumps().stream().anyMatch(bump -> bump.shares()
                                 .get(0)
                                 .path()
                                 .turns()
                                 .get(0)
-                                .name()
-                                .equals(id)),
-                        seed + ": no bump of " + id);
+                                .at()
+                                .equals(at)),
+                        seed + ": no bump of " + at);
             }
         }
     }
@@ -157,7 +158,10 @@ class BumpsOfNoisyTracesTest {
                 boolean splice = Math.abs(bump.shownMetres() - 49) < 2;
                 if (splice) {
                     assertTrue(Math.abs(bump.standsOutVolts()) < 0.02, seed + ": " + bump);
-                    assertEquals("s", bump.shares().get(0).path().turns().get(0).name(), seed + ": " + bump);
+                    assertEquals(
+                            Reflector.event("s"),
+                            bump.shares().get(0).path().turns().get(0).at(),
+                            seed + ": " + bump);
                     splices++;
                 }
             }
@@ -171,8 +175,8 @@ class BumpsOfNoisyTracesTest {
         Attribution attribution = attribution(dropCable(), trace(dropCable(), settings, 3));
         Bump end = attribution.bumps().get(attribution.bumps().size() - 1);
         assertEquals(
-                VisibilityAnalysis.END_OF_LINE,
-                end.shares().get(0).path().turns().get(0).name());
+                new Reflector.EndOfLine(),
+                end.shares().get(0).path().turns().get(0).at());
         assertTrue(end.isExplained(), end.toString());
         assertTrue(Math.abs(end.volts()) < 0.1, end.toString());
     }

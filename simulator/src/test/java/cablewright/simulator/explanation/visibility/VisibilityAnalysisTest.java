@@ -24,6 +24,7 @@ import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
 import cablewright.simulator.material.Water;
+import cablewright.simulator.paths.Reflector;
 import cablewright.simulator.port.SimulatedPort;
 import cablewright.simulator.wave.HalfSine;
 import java.util.List;
@@ -103,7 +104,7 @@ class VisibilityAnalysisTest {
                 LineEnd.NEAR, new BrokenConductor("open", 50, OptionalDouble.empty()), partialShort("x", 80, 100));
         assertEquals(
                 Optional.of(HiddenReason.BEYOND_FULL_REFLECTION), sights.get(1).reason());
-        assertEquals(Optional.of("open"), sights.get(1).best().otherId());
+        assertEquals(Optional.of(Reflector.event("open")), sights.get(1).best().other());
         assertEquals(Visibility.CLEAR, sights.get(0).visibility());
     }
 
@@ -131,7 +132,7 @@ class VisibilityAnalysisTest {
             assertEquals(Visibility.HIDDEN, sight.visibility());
             assertEquals(Optional.of(HiddenReason.MERGED), sight.reason());
         }
-        assertEquals(Optional.of("b"), sights.get(0).best().otherId());
+        assertEquals(Optional.of(Reflector.event("b")), sights.get(0).best().other());
     }
 
     @Test
@@ -162,8 +163,7 @@ class VisibilityAnalysisTest {
         assertEquals(Optional.of(HiddenReason.BLIND_ZONE), sight.places().get(0).reason());
         assertEquals(Optional.of(HiddenReason.MERGED), sight.places().get(1).reason());
         assertEquals(
-                Optional.of(VisibilityAnalysis.END_OF_LINE),
-                sight.places().get(1).otherId());
+                Optional.of(new Reflector.EndOfLine()), sight.places().get(1).other());
     }
 
     @Test

@@ -6,6 +6,7 @@ import cablewright.simulator.explanation.attribution.Attribution;
 import cablewright.simulator.explanation.attribution.Bump;
 import cablewright.simulator.explanation.attribution.Turn;
 import cablewright.simulator.explanation.attribution.WavePath;
+import cablewright.simulator.paths.Reflector;
 import cablewright.ui.words.PathWords;
 import cablewright.ui.words.Words;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -18,6 +19,34 @@ import java.util.stream.Collectors;
 public final class PathLines {
 
     private static final int MOST_PATHS = 10;
+
+    /** The same in every language, for programs to read. */
+    private static final Reflector.Visitor<String> WORDS = new Reflector.Visitor<>() {
+        @Override
+        public String port() {
+            return "the port";
+        }
+
+        @Override
+        public String cableChange() {
+            return "change of cable";
+        }
+
+        @Override
+        public String endOfLine() {
+            return "end of line";
+        }
+
+        @Override
+        public String endOfBranch(String jointId) {
+            return "end of line";
+        }
+
+        @Override
+        public String events(List<String> ids) {
+            return String.join("+", ids);
+        }
+    };
 
     private final Attribution attribution;
     private final double leastVolts;
@@ -128,6 +157,7 @@ public final class PathLines {
     }
 
     private static String name(Turn turn) {
-        return turn.branchIds().stream().map(id -> id + "/").collect(Collectors.joining()) + turn.name();
+        return turn.branchIds().stream().map(id -> id + "/").collect(Collectors.joining())
+                + turn.at().accept(WORDS);
     }
 }

@@ -87,21 +87,22 @@ final class AskedSection extends VBox {
     }
 
     private Node row(LineEvent event, Exercise exercise, AskedWords words) {
-        Label title = textLabel("asked-title-" + event.eventId(), words.title(event));
+        String id = event.eventId().orElse("end of line");
+        Label title = textLabel("asked-title-" + id, words.title(event));
         title.getStyleClass().add("finding-title");
         VBox row = new VBox(
                 title,
-                textLabel("asked-counts-" + event.eventId(), words.counts(event)),
-                textLabel("asked-standing-" + event.eventId(), words.standing(event)));
+                textLabel("asked-counts-" + id, words.counts(event)),
+                textLabel("asked-standing-" + id, words.standing(event)));
         row.getStyleClass().add("item-row");
         boolean lacks = event.kind().nature() == Nature.HARDWARE
                 && event.truth() == Verdict.DAMAGE
-                && exercise.cable().event(event.eventId()).isPresent();
+                && event.on(exercise.cable()).isPresent();
         if (lacks) {
             Button draw = new Button(texts.say("asked.draw"));
-            draw.setId("asked-draw-" + event.eventId());
-            draw.setAccessibleText(texts.say("record.draw.name", event.eventId()));
-            draw.setOnAction(press -> draw(event.eventId()));
+            draw.setId("asked-draw-" + id);
+            draw.setAccessibleText(texts.say("record.draw.name", id));
+            draw.setOnAction(press -> draw(id));
             row.getChildren().add(draw);
         }
         return row;

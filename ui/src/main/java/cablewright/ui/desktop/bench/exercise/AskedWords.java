@@ -47,12 +47,13 @@ final class AskedWords {
 
     private String why(LineEvent event) {
         AsBuiltRecord record = exercise.record();
+        boolean isDrawn = event.eventId().filter(record::shows).isPresent();
         if (event.ruling().flatMap(EventRuling::verdict).isPresent()) {
             return texts.say("asked.why.set");
         }
         if (event.kind().nature() == Nature.HARDWARE
                 && event.truth() == Verdict.DAMAGE
-                && (record.mayLie() || record.shows(event.eventId()))) {
+                && (record.mayLie() || isDrawn)) {
             return texts.say("asked.why.badContact");
         }
         if (event.kind().nature() == Nature.DAMAGE) {
@@ -61,7 +62,7 @@ final class AskedWords {
         if (event.kind() == EventKind.END) {
             return texts.say("asked.why.end");
         }
-        if (record.shows(event.eventId())) {
+        if (isDrawn) {
             return texts.say("asked.why.drawn");
         }
         return texts.say(event.truth() == Verdict.BELONGS ? "asked.why.mayLie" : "asked.why.notDrawn");

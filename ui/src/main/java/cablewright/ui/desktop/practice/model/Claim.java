@@ -24,8 +24,7 @@ public record Claim(Flag flag, Optional<String> insteadOf) {
             boolean right = matched.flag().kind() == matched.event().kind();
             return right
                     ? Optional.empty()
-                    : Optional.of(new Claim(
-                            matched.flag(), Optional.of(matched.event().eventId())));
+                    : Optional.of(new Claim(matched.flag(), matched.event().eventId()));
         }
         if (finding instanceof Finding.NothingThere there) {
             return Optional.of(new Claim(there.flag(), Optional.empty()));
