@@ -28,7 +28,7 @@ class SimulatorPackagesTest {
             entry("file", List.of()),
             entry("kernel", List.of()),
             entry("notice", List.of()),
-            entry("material", List.of("check")),
+            entry("material", List.of("check", "kernel")),
             entry("crosssection", List.of("check", "material", "kernel")),
             entry("line", List.of("check", "kernel", "material", "crosssection")),
             entry("cable", List.of("check", "material", "crosssection", "line")),

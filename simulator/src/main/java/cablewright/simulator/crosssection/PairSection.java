@@ -5,6 +5,7 @@ import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Require;
 import cablewright.simulator.crosssection.surface.RoundWire;
 import cablewright.simulator.crosssection.surface.SurfaceImpedance;
+import cablewright.simulator.kernel.ComplexBlock;
 import cablewright.simulator.material.Conductor;
 import cablewright.simulator.material.Dielectric;
 import cablewright.simulator.material.PhysicalConstants;
@@ -122,14 +123,8 @@ public record PairSection(
         if (fill == 1) {
             return eps;
         }
-        for (int i = 0; i < eps.re.length; i++) {
-            double square = eps.re[i] * eps.re[i] + eps.im[i] * eps.im[i];
-            double re = 1 - fill + fill * eps.re[i] / square;
-            double im = -fill * eps.im[i] / square;
-            double back = 1 / (re * re + im * im);
-            eps.re[i] = re * back;
-            eps.im[i] = -im * back;
-        }
+        ComplexBlock values = new ComplexBlock(eps.re, eps.im);
+        values.over(new ComplexBlock(values.count()).setScaled(values, 1 - fill).plus(fill));
         return eps;
     }
 

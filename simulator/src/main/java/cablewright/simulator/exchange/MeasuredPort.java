@@ -3,6 +3,7 @@ package cablewright.simulator.exchange;
 
 import cablewright.simulator.circuit.PortResponse;
 import cablewright.simulator.kernel.ComplexArray;
+import cablewright.simulator.kernel.ComplexBlock;
 import cablewright.simulator.line.ContourGrid;
 import java.util.Arrays;
 import java.util.Optional;
@@ -109,17 +110,10 @@ public final class MeasuredPort implements PortResponse {
     }
 
     private static void refer(EvenSweep even, double r) {
-        double[] re = even.re();
-        double[] im = even.im();
-        for (int k = 0; k < re.length && r != 0; k++) {
-            double nRe = re[k] - r;
-            double nIm = im[k];
-            double dRe = 1 - r * re[k];
-            double dIm = -r * im[k];
-            double size = dRe * dRe + dIm * dIm;
-            re[k] = (nRe * dRe + nIm * dIm) / size;
-            im[k] = (nIm * dRe - nRe * dIm) / size;
-        }
+        ComplexBlock reflection = new ComplexBlock(even.re(), even.im());
+        ComplexBlock shifted =
+                new ComplexBlock(reflection.count()).set(reflection).plus(-r);
+        reflection.setQuotient(shifted, reflection.times(-r).plus(1));
     }
 
     private static SweepReport report(

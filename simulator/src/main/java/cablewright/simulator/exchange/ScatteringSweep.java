@@ -2,6 +2,7 @@
 package cablewright.simulator.exchange;
 
 import cablewright.simulator.kernel.ComplexArray;
+import cablewright.simulator.kernel.ComplexBlock;
 import java.util.Arrays;
 import java.util.List;
 
@@ -171,22 +172,14 @@ public final class ScatteringSweep {
         int other = 3 - requirePort(port);
         double reference = ports.get(other - 1).referenceOhms();
         double rho = Double.isInfinite(otherOhms) ? 1 : (otherOhms - reference) / (otherOhms + reference);
-        ComplexArray own = reflection(port);
-        ComplexArray there = parameter(other, port);
-        ComplexArray back = parameter(port, other);
-        ComplexArray far = reflection(other);
-        double[] re = new double[count()];
-        double[] im = new double[count()];
-        for (int k = 0; k < re.length; k++) {
-            double nRe = rho * (there.re(k) * back.re(k) - there.im(k) * back.im(k));
-            double nIm = rho * (there.re(k) * back.im(k) + there.im(k) * back.re(k));
-            double dRe = 1 - rho * far.re(k);
-            double dIm = -rho * far.im(k);
-            double size = dRe * dRe + dIm * dIm;
-            re[k] = own.re(k) + (nRe * dRe + nIm * dIm) / size;
-            im[k] = own.im(k) + (nIm * dRe - nRe * dIm) / size;
-        }
-        return ComplexArray.takingOver(re, im);
+        ComplexBlock through = new ComplexBlock(count())
+                .set(parameter(other, port))
+                .times(new ComplexBlock(count()).set(parameter(port, other)))
+                .times(rho);
+        ComplexBlock far = new ComplexBlock(count()).set(reflection(other)).times(rho);
+        return through.over(far.setOneMinus(far))
+                .plus(new ComplexBlock(count()).set(reflection(port)))
+                .copy();
     }
 
     @Override

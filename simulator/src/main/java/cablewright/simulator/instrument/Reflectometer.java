@@ -3,6 +3,7 @@ package cablewright.simulator.instrument;
 
 import cablewright.simulator.circuit.PortResponse;
 import cablewright.simulator.kernel.ComplexArray;
+import cablewright.simulator.kernel.ComplexBlock;
 import cablewright.simulator.line.ContourGrid;
 import cablewright.simulator.wave.Inversion;
 import cablewright.simulator.wave.PortVoltage;
@@ -166,27 +167,22 @@ public final class Reflectometer {
         double tau = instrument.poleSeconds();
         double late = instrument.recoveryShare();
         double slow = instrument.recoverySeconds();
-        double[] re = new double[values.count()];
-        double[] im = new double[values.count()];
-        double c = grid.dampingPerSecond();
-        for (int k = 0; k < re.length; k++) {
-            double w = k * grid.spacingRadiansPerSecond();
-            double aRe = 1 + c * tau;
-            double aIm = w * tau;
-            double pRe = aRe * aRe - aIm * aIm;
-            double pIm = 2 * aRe * aIm;
-            double pSize = pRe * pRe + pIm * pIm;
-            double bRe = 1 + c * slow;
-            double bIm = w * slow;
-            double bSize = bRe * bRe + bIm * bIm;
-            double fRe = 1 - late + late * bRe / bSize;
-            double fIm = -late * bIm / bSize;
-            double hRe = (fRe * pRe + fIm * pIm) / pSize;
-            double hIm = (fIm * pRe - fRe * pIm) / pSize;
-            re[k] = values.re(k) * hRe - values.im(k) * hIm;
-            im[k] = values.re(k) * hIm + values.im(k) * hRe;
+        int n = values.count();
+        ComplexBlock pole = onePlus(grid, n, tau);
+        ComplexBlock recovery = onePlus(grid, n, slow);
+        ComplexBlock passed = new ComplexBlock(n).fill(late).over(recovery).plus(1 - late);
+        return passed.over(pole.times(pole))
+                .times(new ComplexBlock(n).set(values))
+                .copy();
+    }
+
+    /** 1 + s τ. */
+    private static ComplexBlock onePlus(ContourGrid grid, int count, double tau) {
+        ComplexBlock values = new ComplexBlock(count);
+        for (int k = 0; k < count; k++) {
+            values.put(k, 1 + grid.dampingPerSecond() * tau, k * grid.spacingRadiansPerSecond() * tau);
         }
-        return ComplexArray.takingOver(re, im);
+        return values;
     }
 
     /**

@@ -2,6 +2,8 @@
 package cablewright.simulator.material;
 
 import cablewright.simulator.check.Require;
+import cablewright.simulator.kernel.ComplexBlock;
+import cablewright.simulator.kernel.ComplexExp;
 
 /**
  * Named laws for the permittivity of a mixture of inclusions (water) in a host (the cable's dielectric), each applied
@@ -23,16 +25,10 @@ public enum MixingRule {
      */
     MAXWELL_GARNETT {
         @Override
-        void mixOne(double f, double[] p) {
-            double dRe = p[EI] - p[EH];
-            double dIm = p[EI + 1] - p[EH + 1];
-            double denRe = p[EI] + 2 * p[EH] - f * dRe;
-            double denIm = p[EI + 1] + 2 * p[EH + 1] - f * dIm;
-            double square = denRe * denRe + denIm * denIm;
-            double qRe = 3 * f * (dRe * denRe + dIm * denIm) / square;
-            double qIm = 3 * f * (dIm * denRe - dRe * denIm) / square;
-            p[OUT] = p[EH] + qRe * p[EH] - qIm * p[EH + 1];
-            p[OUT + 1] = p[EH + 1] + qRe * p[EH + 1] + qIm * p[EH];
+        void mix(double f, ComplexBlock s, ComplexBlock host, ComplexBlock inclusion) {
+            ComplexBlock difference = copy(inclusion).minus(host);
+            ComplexBlock sum = copy(inclusion).plus(2, host).plus(-f, difference);
+            host.times(difference.over(sum).times(3 * f).plus(1));
         }
     },
     /**
@@ -41,79 +37,55 @@ public enum MixingRule {
      */
     BRUGGEMAN {
         @Override
-        void mixOne(double f, double[] p) {
-            double bRe = (3 * f - 1) * p[EI] + (2 - 3 * f) * p[EH];
-            double bIm = (3 * f - 1) * p[EI + 1] + (2 - 3 * f) * p[EH + 1];
-            double rRe = bRe * bRe - bIm * bIm + 8 * (p[EH] * p[EI] - p[EH + 1] * p[EI + 1]);
-            double rIm = 2 * bRe * bIm + 8 * (p[EH] * p[EI + 1] + p[EH + 1] * p[EI]);
-            double magnitude = Math.sqrt(rRe * rRe + rIm * rIm);
-            double rootRe = Math.sqrt(0.5 * (magnitude + Math.abs(rRe)));
-            double rootIm = rootRe == 0 ? 0 : 0.5 * rIm / rootRe;
-            if (rRe < 0) {
-                double swap = rootRe;
-                rootRe = Math.abs(rootIm);
-                rootIm = Math.copySign(swap, rIm);
+        void mix(double f, ComplexBlock s, ComplexBlock host, ComplexBlock inclusion) {
+            ComplexBlock product = copy(host).times(inclusion);
+            ComplexBlock b = host.times(2 - 3 * f).plus(3 * f - 1, inclusion);
+            ComplexBlock square = copy(b).times(b).plus(8, product);
+            double[] root = new double[2];
+            for (int k = 0; k < host.count(); k++) {
+                root(square.re(k), square.im(k), root);
+                choose(0.25 * b.re(k), 0.25 * b.im(k), 0.25 * root[0], 0.25 * root[1], s.re(k), s.im(k), root);
+                settle(root, 0.5 * b.re(k) - root[0], 0.5 * b.im(k) - root[1], product.re(k), product.im(k));
+                host.put(k, root[0], root[1]);
             }
-            chooseRoot(0.25 * bRe, 0.25 * bIm, 0.25 * rootRe, 0.25 * rootIm, p);
         }
     },
     /** Cube roots add: {@code (f ei^(1/3) + (1-f) eh^(1/3))^3}. Joined wet space of low contrast. */
     LOOYENGA {
         @Override
-        void mixOne(double f, double[] p) {
-            cubeRoot(p, EI);
-            cubeRoot(p, EH);
-            blend(f, p);
-            double squareRe = p[OUT] * p[OUT] - p[OUT + 1] * p[OUT + 1];
-            double squareIm = 2 * p[OUT] * p[OUT + 1];
-            double re = squareRe * p[OUT] - squareIm * p[OUT + 1];
-            p[OUT + 1] = squareRe * p[OUT + 1] + squareIm * p[OUT];
-            p[OUT] = re;
+        void mix(double f, ComplexBlock s, ComplexBlock host, ComplexBlock inclusion) {
+            blend(f, cubeRoot(host), cubeRoot(copy(inclusion)));
+            host.times(copy(host).times(host));
         }
     },
     /** Complex refractive indices add: {@code (f ei^(1/2) + (1-f) eh^(1/2))^2}. Wave crosses layer after layer. */
     CRIM {
         @Override
-        void mixOne(double f, double[] p) {
-            root(p, EI);
-            root(p, EH);
-            blend(f, p);
-            double re = p[OUT] * p[OUT] - p[OUT + 1] * p[OUT + 1];
-            p[OUT + 1] = 2 * p[OUT] * p[OUT + 1];
-            p[OUT] = re;
+        void mix(double f, ComplexBlock s, ComplexBlock host, ComplexBlock inclusion) {
+            ComplexBlock root = new ComplexBlock(host.count()).setRoot(host.real(), host.imaginary());
+            ComplexBlock other = new ComplexBlock(host.count()).setRoot(inclusion.real(), inclusion.imaginary());
+            blend(f, root, other);
+            host.setProduct(root, root);
         }
     },
     /** Layers across the field: {@code 1/(f/ei + (1-f)/eh)}. Nothing wets less. */
     SERIES_BOUND {
         @Override
-        void mixOne(double f, double[] p) {
-            double si = f / (p[EI] * p[EI] + p[EI + 1] * p[EI + 1]);
-            double sh = (1 - f) / (p[EH] * p[EH] + p[EH + 1] * p[EH + 1]);
-            double re = si * p[EI] + sh * p[EH];
-            double im = -si * p[EI + 1] - sh * p[EH + 1];
-            double square = re * re + im * im;
-            p[OUT] = re / square;
-            p[OUT + 1] = -im / square;
+        void mix(double f, ComplexBlock s, ComplexBlock host, ComplexBlock inclusion) {
+            ComplexBlock across = copy(host).times(f).plus(1 - f, inclusion);
+            host.times(inclusion).over(across);
         }
     },
     /** Layers along the field: {@code f ei + (1-f) eh}. Nothing wets more. */
     PARALLEL_BOUND {
         @Override
-        void mixOne(double f, double[] p) {
-            blend(f, p);
+        void mix(double f, ComplexBlock s, ComplexBlock host, ComplexBlock inclusion) {
+            blend(f, host, inclusion);
         }
     };
 
-    private static final int EH = 0;
-    private static final int EI = 2;
-    private static final int OUT = 4;
-    private static final int S = 6;
-
-    /**
-     * Mixes at one point: host in p[0..1], inclusion in p[2..3] (both may be spoilt), result to p[4..5], s in
-     * p[6..7].
-     */
-    abstract void mixOne(double f, double[] p);
+    /** Mixes at every s; the result replaces the host, and the inclusion stays as it is. */
+    abstract void mix(double f, ComplexBlock s, ComplexBlock host, ComplexBlock inclusion);
 
     /**
      * Mixes at every frequency; the result replaces the host.
@@ -136,38 +108,39 @@ public enum MixingRule {
             double[] inclusionRe,
             double[] inclusionIm) {
         Require.between("fraction", fraction, 0, 1);
-        double[] p = new double[8];
-        for (int i = 0; i < hostRe.length; i++) {
-            p[EH] = hostRe[i];
-            p[EH + 1] = hostIm[i];
-            p[EI] = inclusionRe[i];
-            p[EI + 1] = inclusionIm[i];
-            p[S] = sRe[i];
-            p[S + 1] = sIm[i];
-            mixOne(fraction, p);
-            hostRe[i] = p[OUT];
-            hostIm[i] = p[OUT + 1];
+        mix(
+                fraction,
+                new ComplexBlock(sRe, sIm),
+                new ComplexBlock(hostRe, hostIm),
+                new ComplexBlock(inclusionRe, inclusionIm));
+    }
+
+    private static ComplexBlock copy(ComplexBlock values) {
+        return new ComplexBlock(values.count()).set(values);
+    }
+
+    /** The result replaces the host. */
+    private static void blend(double f, ComplexBlock host, ComplexBlock inclusion) {
+        host.times(1 - f).plus(f, inclusion);
+    }
+
+    private static ComplexBlock cubeRoot(ComplexBlock values) {
+        for (int k = 0; k < values.count(); k++) {
+            double re = values.re(k);
+            double im = values.im(k);
+            double size = Math.cbrt(Math.sqrt(re * re + im * im));
+            double angle = Math.atan2(im, re) / 3;
+            values.put(k, size * Math.cos(angle), size * Math.sin(angle));
         }
+        return values;
     }
 
-    private static void blend(double f, double[] p) {
-        p[OUT] = f * p[EI] + (1 - f) * p[EH];
-        p[OUT + 1] = f * p[EI + 1] + (1 - f) * p[EH + 1];
-    }
-
-    /** Root in the right half plane of a number that lies there. */
-    private static void root(double[] p, int at) {
-        double size = Math.sqrt(p[at] * p[at] + p[at + 1] * p[at + 1]);
-        double re = Math.sqrt(0.5 * (size + p[at]));
-        p[at + 1] = 0.5 * p[at + 1] / re;
-        p[at] = re;
-    }
-
-    private static void cubeRoot(double[] p, int at) {
-        double size = Math.cbrt(Math.sqrt(p[at] * p[at] + p[at + 1] * p[at + 1]));
-        double angle = Math.atan2(p[at + 1], p[at]) / 3;
-        p[at] = size * Math.cos(angle);
-        p[at + 1] = size * Math.sin(angle);
+    /** A root of any number, without loss of digits. */
+    private static void root(double re, double im, double[] out) {
+        double larger = Math.sqrt(0.5 * (Math.sqrt(re * re + im * im) + Math.abs(re)));
+        double smaller = larger == 0 ? 0 : 0.5 * im / larger;
+        out[0] = re < 0 ? Math.abs(smaller) : larger;
+        out[1] = re < 0 ? Math.copySign(larger, im) : smaller;
     }
 
     /**
@@ -175,37 +148,26 @@ public enum MixingRule {
      * and the direction of 1/s, so turned by half the angle of s it lies within a quarter turn about the real axis;
      * the other root does not.
      */
-    private static void chooseRoot(double centreRe, double centreIm, double rootRe, double rootIm, double[] p) {
-        double size = Math.sqrt(p[S] * p[S] + p[S + 1] * p[S + 1]);
-        double cos = Math.sqrt(0.5 * (size + p[S]) / size);
-        double sin = 0.5 * p[S + 1] / (size * cos);
+    private static void choose(
+            double centreRe, double centreIm, double rootRe, double rootIm, double sRe, double sIm, double[] out) {
+        double size = Math.sqrt(sRe * sRe + sIm * sIm);
+        double cos = Math.sqrt(0.5 * (size + sRe) / size);
+        double sin = 0.5 * sIm / (size * cos);
         double plusRe = centreRe + rootRe;
         double plusIm = centreIm + rootIm;
         double minusRe = centreRe - rootRe;
         double minusIm = centreIm - rootIm;
         double plus = (plusRe * cos - plusIm * sin) / Math.sqrt(plusRe * plusRe + plusIm * plusIm);
         double minus = (minusRe * cos - minusIm * sin) / Math.sqrt(minusRe * minusRe + minusIm * minusIm);
-        if (minus > plus) {
-            settle(minusRe, minusIm, plusRe, plusIm, p);
-        } else {
-            settle(plusRe, plusIm, minusRe, minusIm, p);
-        }
+        out[0] = minus > plus ? minusRe : plusRe;
+        out[1] = minus > plus ? minusIm : plusIm;
     }
 
-    /**
-     * Puts the chosen root; where it is the smaller one it comes from the product -eh ei/2 of both, free of
-     * cancellation.
-     */
-    private static void settle(double re, double im, double otherRe, double otherIm, double[] p) {
+    /** Where the chosen root is the smaller one it comes from the product -eh ei/2 of both, free of cancellation. */
+    private static void settle(double[] chosen, double otherRe, double otherIm, double productRe, double productIm) {
         double other = otherRe * otherRe + otherIm * otherIm;
-        if (re * re + im * im >= other) {
-            p[OUT] = re;
-            p[OUT + 1] = im;
-            return;
+        if (chosen[0] * chosen[0] + chosen[1] * chosen[1] < other) {
+            ComplexExp.divide(-0.5 * productRe, -0.5 * productIm, otherRe, otherIm, chosen);
         }
-        double productRe = -0.5 * (p[EH] * p[EI] - p[EH + 1] * p[EI + 1]);
-        double productIm = -0.5 * (p[EH] * p[EI + 1] + p[EH + 1] * p[EI]);
-        p[OUT] = (productRe * otherRe + productIm * otherIm) / other;
-        p[OUT + 1] = (productIm * otherRe - productRe * otherIm) / other;
     }
 }

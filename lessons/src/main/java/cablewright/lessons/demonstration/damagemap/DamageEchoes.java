@@ -63,22 +63,11 @@ final class DamageEchoes {
 
     /** What damage of a severity reflects, on the cable's own impedance: R. */
     ComplexArray ofSeverity(double change) {
-        ComplexArray atPort = reflection(wanted.cable(0, change));
-        int n = atPort.count();
-        double[] re = new double[n];
-        double[] im = new double[n];
-        for (int k = 0; k < n; k++) {
-            double gRe = sound.re(k);
-            double gIm = sound.im(k);
-            double nRe = atPort.re(k) - gRe;
-            double nIm = atPort.im(k) - gIm;
-            double dRe = 1 - (gRe * atPort.re(k) - gIm * atPort.im(k));
-            double dIm = -(gRe * atPort.im(k) + gIm * atPort.re(k));
-            double size = dRe * dRe + dIm * dIm;
-            re[k] = (nRe * dRe + nIm * dIm) / size;
-            im[k] = (nIm * dRe - nRe * dIm) / size;
-        }
-        return ComplexArray.takingOver(re, im);
+        ComplexArray changed = reflection(wanted.cable(0, change));
+        ComplexBlock atPort = new ComplexBlock(changed.count()).set(changed);
+        ComplexBlock undone = new ComplexBlock(changed.count()).set(sound);
+        ComplexBlock both = new ComplexBlock(changed.count()).setProduct(undone, atPort);
+        return atPort.minus(undone).over(both.setOneMinus(both)).copy();
     }
 
     /** What the way to a distance and back leaves, less the delay of the very first. */
@@ -89,33 +78,19 @@ final class DamageEchoes {
     /** The echo as the receiver shows it; time 0 is {@link #startSeconds} after the start of the outgoing wave. */
     Waveform echo(ComplexArray severity, ComplexArray distance, double metres) {
         int n = sent.count();
-        double[] re = new double[n];
-        double[] im = new double[n];
+        ComplexBlock damage = new ComplexBlock(n).set(severity).times(new ComplexBlock(n).set(distance));
+        ComplexBlock port = new ComplexBlock(n).set(sound);
         double start = startSeconds(metres);
         double gone = Math.exp(-grid.dampingPerSecond() * start);
+        ComplexBlock again = new ComplexBlock(n);
         for (int k = 0; k < n; k++) {
-            double dRe = severity.re(k) * distance.re(k) - severity.im(k) * distance.im(k);
-            double dIm = severity.re(k) * distance.im(k) + severity.im(k) * distance.re(k);
-            double gRe = sound.re(k);
-            double gIm = sound.im(k);
-            double tRe = 1 - gRe * gRe + gIm * gIm;
-            double tIm = -2 * gRe * gIm;
             double angle = -k * grid.spacingRadiansPerSecond() * start;
-            double bRe = gone * Math.cos(angle);
-            double bIm = gone * Math.sin(angle);
-            double againRe = gRe * dRe - gIm * dIm;
-            double againIm = gRe * dIm + gIm * dRe;
-            double denRe = 1 + againRe * bRe - againIm * bIm;
-            double denIm = againRe * bIm + againIm * bRe;
-            double size = denRe * denRe + denIm * denIm;
-            double nRe = tRe * dRe - tIm * dIm;
-            double nIm = tRe * dIm + tIm * dRe;
-            double qRe = (nRe * denRe + nIm * denIm) / size;
-            double qIm = (nIm * denRe - nRe * denIm) / size;
-            re[k] = qRe * sent.re(k) - qIm * sent.im(k);
-            im[k] = qRe * sent.im(k) + qIm * sent.re(k);
+            again.put(k, gone * Math.cos(angle), gone * Math.sin(angle));
         }
-        return Inversion.invert(grid, ComplexArray.takingOver(re, im));
+        again.times(damage).times(port).plus(1);
+        ComplexBlock echo =
+                port.setProduct(port, port).setOneMinus(port).times(damage).over(again);
+        return Inversion.invert(grid, echo.times(damage.set(sent)).copy());
     }
 
     /** When the echo of a distance may begin, after the start of the outgoing wave [s]. */

@@ -4,6 +4,7 @@ package cablewright.simulator.crosssection.surface;
 import cablewright.simulator.check.Above;
 import cablewright.simulator.check.Between;
 import cablewright.simulator.check.Require;
+import cablewright.simulator.kernel.ComplexBlock;
 
 /**
  * Shield of a drop coax: a thin foil with a braid over it, side by side: {@code 1/Z = 1/Zfoil + 1/(R + s L)}.
@@ -35,17 +36,12 @@ public record FoilAndBraid(
     @Override
     public void evaluate(double[] sRe, double[] sIm, double[] outRe, double[] outIm) {
         foil.evaluate(sRe, sIm, outRe, outIm);
-        for (int i = 0; i < sRe.length; i++) {
-            double braidRe = braidResistanceOhmsPerMetre + gapInductanceHenriesPerMetre * sRe[i];
-            double braidIm = gapInductanceHenriesPerMetre * sIm[i];
-            double productRe = outRe[i] * braidRe - outIm[i] * braidIm;
-            double productIm = outRe[i] * braidIm + outIm[i] * braidRe;
-            double sumRe = outRe[i] + braidRe;
-            double sumIm = outIm[i] + braidIm;
-            double square = sumRe * sumRe + sumIm * sumIm;
-            outRe[i] = (productRe * sumRe + productIm * sumIm) / square;
-            outIm[i] = (productIm * sumRe - productRe * sumIm) / square;
-        }
+        ComplexBlock shield = new ComplexBlock(outRe, outIm);
+        ComplexBlock braid = new ComplexBlock(sRe.length)
+                .setScaled(new ComplexBlock(sRe, sIm), gapInductanceHenriesPerMetre)
+                .plus(braidResistanceOhmsPerMetre);
+        ComplexBlock product = new ComplexBlock(sRe.length).setProduct(shield, braid);
+        shield.setQuotient(product, braid.plus(shield));
     }
 
     private double braidShare() {

@@ -87,16 +87,16 @@ final class RoundBessel {
             dIm = f1 * (tRe * dIm + tIm * dRe);
             dRe = re;
         }
-        double square = dRe * dRe + dIm * dIm;
-        halfRe = (nRe * dRe + nIm * dIm) / square;
-        halfIm = (nIm * dRe - nRe * dIm) / square;
+        divide(nRe, nIm, dRe, dIm);
+        halfRe = accRe;
+        halfIm = accIm;
     }
 
     /** Miller's downward recurrence: I(n-1) = I(n+1) + (2n/z) I(n), started where I(n) is negligible. */
     private void halfByRecurrence(double zRe, double zIm, double size) {
-        double square = zRe * zRe + zIm * zIm;
-        double stepRe = 2 * zRe / square;
-        double stepIm = -2 * zIm / square;
+        divide(2, 0, zRe, zIm);
+        double stepRe = accRe;
+        double stepIm = accIm;
         double aboveRe = 0;
         double aboveIm = 0;
         double re = 1;
@@ -111,11 +111,9 @@ final class RoundBessel {
             re = belowRe;
             im = belowIm;
         }
-        double norm = 2 * (aboveRe * aboveRe + aboveIm * aboveIm);
-        double ratioRe = (re * aboveRe + im * aboveIm) / norm;
-        double ratioIm = (im * aboveRe - re * aboveIm) / norm;
-        halfRe = ratioRe * zRe - ratioIm * zIm;
-        halfIm = ratioRe * zIm + ratioIm * zRe;
+        divide(0.5 * re, 0.5 * im, aboveRe, aboveIm);
+        halfRe = accRe * zRe - accIm * zIm;
+        halfIm = accRe * zIm + accIm * zRe;
     }
 
     private void halfByAsymptotic(double zRe, double zIm, double tRe, double tIm, double size) {
@@ -159,8 +157,9 @@ final class RoundBessel {
             return;
         }
         half(0.25 * (zRe * zRe - zIm * zIm), 0.5 * zRe * zIm);
-        pRe = 2 * (halfRe * zRe + halfIm * zIm) / square;
-        pIm = 2 * (halfIm * zRe - halfRe * zIm) / square;
+        divide(2 * halfRe, 2 * halfIm, zRe, zIm);
+        pRe = accRe;
+        pIm = accIm;
         if (square <= 4) {
             decayBySeries(zRe, zIm, square);
         } else {

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.simulator.exchange.touchstone;
 
+import cablewright.simulator.kernel.ComplexExp;
+
 /**
  * Kinds of network parameters that a Touchstone file can hold, and how each becomes scattering parameters.
  *
@@ -72,11 +74,7 @@ enum ParameterKind {
     }
 
     private static void cayleyOne(double[] m) {
-        double re = m[0];
-        double im = m[1];
-        double size = (re + 1) * (re + 1) + im * im;
-        m[0] = ((re - 1) * (re + 1) + im * im) / size;
-        m[1] = 2 * im / size;
+        ComplexExp.divide(m[0] - 1, m[1], m[0] + 1, m[1], m);
     }
 
     /** (M − 1)(M + 1)^−1 = 1 − 2 (M + 1)^−1. */
@@ -85,9 +83,10 @@ enum ParameterKind {
         double dRe = m[6] + 1;
         double detRe = aRe * dRe - m[1] * m[7] - (m[2] * m[4] - m[3] * m[5]);
         double detIm = aRe * m[7] + m[1] * dRe - (m[2] * m[5] + m[3] * m[4]);
-        double size = detRe * detRe + detIm * detIm;
-        double re = 2 * detRe / size;
-        double im = -2 * detIm / size;
+        double[] twice = new double[2];
+        ComplexExp.divide(2, 0, detRe, detIm, twice);
+        double re = twice[0];
+        double im = twice[1];
         double[] inverse = {dRe, m[7], -m[2], -m[3], -m[4], -m[5], aRe, m[1]};
         for (int i = 0; i < 8; i += 2) {
             double unit = i == 0 || i == 6 ? 1 : 0;
