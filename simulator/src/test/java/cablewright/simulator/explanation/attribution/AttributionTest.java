@@ -157,7 +157,7 @@ class AttributionTest {
                 new Splice("s", 70, 1e-8, 0, 0));
         Attribution attribution =
                 Attribution.of(line, quiet(75), new Settings(new HalfSine(5e-9), 0.667, 120, 0, 1), LineEnd.NEAR);
-        assertTrue(attribution.paths().stream().noneMatch(path -> met(path).contains("s")));
+        assertTrue(attribution.paths().stream().noneMatch(path -> met(path).contains(Reflector.event("s"))));
         assertEquals(-1, path(attribution, Reflector.event("short")).peakVolts(), 2e-3);
     }
 }
