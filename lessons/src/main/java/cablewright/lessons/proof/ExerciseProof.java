@@ -82,14 +82,15 @@ public record ExerciseProof(
         }
         for (LineEvent event : key.events()) {
             boolean asksForNothingElse = exercise.prediction().isPresent();
+            String name = event.eventId().orElse("");
             if (event.standing() != Requirement.DEMANDED
                     && event.truth() == Verdict.DAMAGE
                     && !asksForNothingElse
-                    && exercise.ruling(event.eventId()).isEmpty()) {
-                problems.add(new Problem(Problem.Kind.DAMAGE_HIDDEN, event.eventId()));
+                    && exercise.ruling(name).isEmpty()) {
+                problems.add(new Problem(Problem.Kind.DAMAGE_HIDDEN, name));
             }
-            if (event.truth() == Verdict.BELONGS && !SoundHardware.isWellMade(exercise.cable(), event.eventId())) {
-                problems.add(new Problem(Problem.Kind.HARDWARE_TOO_LARGE, event.eventId()));
+            if (event.truth() == Verdict.BELONGS && !SoundHardware.isWellMade(exercise.cable(), name)) {
+                problems.add(new Problem(Problem.Kind.HARDWARE_TOO_LARGE, name));
             }
         }
         if (!isToldApart(exercise, key)) {
@@ -114,14 +115,14 @@ public record ExerciseProof(
     private static boolean isToldApart(Exercise exercise, AnswerKey key) {
         PropagationCache memory = new PropagationCache();
         for (LineEvent event : key.demanded()) {
-            if (event.truth() == Verdict.DAMAGE
-                    && exercise.cable().event(event.eventId()).isPresent()) {
+            if (event.truth() == Verdict.DAMAGE && event.eventId().isPresent()) {
+                String name = event.eventId().get();
                 BestView best = event.best();
                 Cable cable = exercise.cable();
                 boolean told = exercise.permitted().stimuli().stream().anyMatch(stimulus -> {
                     Settings settings = best.settings().withStimulus(stimulus);
                     return new LookAlikes(Measurement.at(best.end(), cable, exercise.instrument(), memory), settings)
-                            .toldApart(event.eventId(), exercise.instrument().sourceOhms());
+                            .toldApart(name, exercise.instrument().sourceOhms());
                 });
                 if (!told) {
                     return false;

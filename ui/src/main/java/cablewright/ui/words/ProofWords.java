@@ -6,6 +6,7 @@ import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.proof.ExerciseProof;
 import cablewright.lessons.proof.ExerciseProof.Problem;
 import cablewright.lessons.proof.LessonNumbers.StatedNumber;
+import cablewright.simulator.paths.Reflector;
 
 /** Says whether an exercise is fit to set. */
 public final class ProofWords {
@@ -45,7 +46,7 @@ public final class ProofWords {
             out.append("  ").append(event(sights, event)).append('\n');
         }
         for (Problem problem : proof.problems()) {
-            String subject = problem.subject().isEmpty() ? "" : sights.name(problem.subject());
+            String subject = problem.subject().isEmpty() ? "" : sights.name(Reflector.event(problem.subject()));
             out.append("  ")
                     .append(say("problem", say(Words.word(problem.kind()), subject)))
                     .append('\n');
@@ -56,7 +57,7 @@ public final class ProofWords {
     private String event(VisibilityWords sights, LineEvent event) {
         String best = say(
                 "best",
-                sights.name(event.eventId()),
+                sights.name(event.reflector()),
                 words.verdict(event.truth()),
                 words.stimulus(event.best().settings().stimulus()),
                 words.end(event.best().end()),
