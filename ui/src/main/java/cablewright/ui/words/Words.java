@@ -100,6 +100,16 @@ public record Words(Texts texts, Quantities quantities) {
     }
 
     /**
+     * Names a caution where there is no room for its sentence.
+     *
+     * @param caution the caution
+     * @return one or two words
+     */
+    public String cautionInShort(Caution caution) {
+        return texts.say("cautionInShort." + word(caution));
+    }
+
+    /**
      * Names an end of the line.
      *
      * @param end the end

@@ -62,7 +62,7 @@ class BundlesTest {
                 "outcome.",
                 names(FindingText.Outcome.values()).flatMap(word -> Stream.of(word + ".sign", word + ".name")));
         Set<String> settings = names(Setting.values()).collect(Collectors.toCollection(TreeSet::new));
-        settings.addAll(Set.of("rise", "accessible", "tip"));
+        settings.addAll(Set.of("rise", "accessible", "tip", "folded", "velocity.more", "velocity.less"));
         assertFamily(desktop, "setting.", settings.stream());
     }
 

@@ -7,28 +7,32 @@ import cablewright.ui.desktop.bench.model.BenchViewModel;
 import cablewright.ui.desktop.bench.model.EventsViewModel;
 import cablewright.ui.desktop.bench.paper.PaperMenu;
 import cablewright.ui.desktop.lattice.LatticeSwitch;
+import cablewright.ui.desktop.practice.KnownLength;
+import cablewright.ui.desktop.practice.ReadingTools;
 import cablewright.ui.desktop.practice.SettingsShelf;
+import cablewright.ui.desktop.strip.OneLine;
 import cablewright.ui.desktop.track.CableTrack;
 import cablewright.ui.desktop.track.FlagMarkerActions;
 import cablewright.ui.desktop.track.RecordTrack;
+import cablewright.ui.desktop.track.TraceRoom;
 import cablewright.ui.desktop.track.TraceTrack;
 import cablewright.ui.desktop.track.TrackPointer;
+import cablewright.ui.desktop.wave.WaveTimer;
 import cablewright.ui.words.LengthUnit;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.Function;
 import javafx.animation.PauseTransition;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ObjectProperty;
 import javafx.css.PseudoClass;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
 import javafx.scene.control.ContextMenu;
-import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
@@ -47,7 +51,7 @@ public final class BenchView extends BorderPane {
     private static final PseudoClass ARMED = PseudoClass.getPseudoClass("armed");
     private static final Duration REST = Duration.seconds(1);
     private static final double LOW_LETTERS = 62;
-    private static final double LIST_LETTERS = 50;
+    private static final double TIGHT_LETTERS = 42;
     private static final double NARROW_LETTERS = 95;
 
     private final BenchViewModel model;
@@ -56,6 +60,7 @@ public final class BenchView extends BorderPane {
     private final CableTrack cable;
     private final VBox tracks;
     private final InsertPalette palette;
+    private final OneLine hints;
     private final BenchTabs tabs;
     private final FileDialogs files;
     private final PauseTransition rest = new PauseTransition(REST);
@@ -87,27 +92,32 @@ public final class BenchView extends BorderPane {
         cable = new CableTrack(port.axis(), port.cableTrack(), model.words(), desktop, model.events());
         StackPane traceCard = card(trace);
         VBox.setVgrow(traceCard, Priority.ALWAYS);
-        LatticeSwitch ways = new LatticeSwitch(port.lattice(), desktop);
+        TraceRoom.keep(this, trace);
+        new WaveTimer(port.wave());
+        LatticeSwitch ways = new LatticeSwitch(port.lattice(), port.wave(), desktop);
         StackPane cableCard = card(cable);
-        Button lattice = ways.button();
-        StackPane.setAlignment(lattice, Pos.TOP_RIGHT);
-        cableCard.getChildren().add(lattice);
+        HBox buttons = ways.buttons();
+        cableCard.getChildren().add(buttons);
+        cable.buttonsPixelsProperty().bind(buttons.widthProperty());
         tracks = new VBox(traceCard, card(record), cableCard);
         tracks.getStyleClass().add("tracks");
         ways.in(tracks, trace);
-        VBox.setVgrow(tracks, Priority.ALWAYS);
         palette = new InsertPalette(model);
-        VBox left = new VBox(
-                tracks,
-                palette,
-                new SettingsShelf(
-                        port.settings(),
-                        port.axis(),
-                        port.workingProperty(),
-                        port.problemProperty(),
-                        desktop,
-                        model.words()),
-                hints(texts));
+        HBox middle = new HBox(palette, tracks);
+        middle.getStyleClass().add("bench-middle");
+        HBox.setHgrow(tracks, Priority.ALWAYS);
+        VBox.setVgrow(middle, Priority.ALWAYS);
+        SettingsShelf shelf = new SettingsShelf(
+                port.settings(),
+                port.axis(),
+                port.workingProperty(),
+                port.problemProperty(),
+                new ReadingTools(port.traceTrack().aids(), Optional.empty(), desktop),
+                desktop,
+                model.words());
+        shelf.layOver(traceCard, new KnownLength(port.traceTrack().aids(), port.settings(), port.axis(), desktop));
+        hints = hints(texts);
+        VBox left = new VBox(middle, shelf, hints);
         left.getStyleClass().add("left-column");
         setCenter(scrolling(left, texts.say("left.name")));
         tabs = new BenchTabs(model, unit, tryIt);
@@ -158,7 +168,8 @@ public final class BenchView extends BorderPane {
     private void adapt() {
         double letter = trace.letterSize();
         pseudoClassStateChanged(LOW, getHeight() < LOW_LETTERS * letter);
-        palette.setLow(getHeight() < LIST_LETTERS * letter);
+        boolean tight = getHeight() < TIGHT_LETTERS * letter;
+        hints.setWanted(!tight);
         pseudoClassStateChanged(NARROW, getWidth() < NARROW_LETTERS * letter);
     }
 
@@ -180,11 +191,10 @@ public final class BenchView extends BorderPane {
     }
 
     /** One line of keys that mean something just now, or why the last thing could not be done. */
-    private Label hints(Texts texts) {
-        Label hints = new Label();
+    private OneLine hints(Texts texts) {
+        OneLine hints = new OneLine();
         hints.setId("bench-hints");
         hints.getStyleClass().add("key-hints");
-        hints.setWrapText(true);
         EventsViewModel events = model.events();
         hints.textProperty()
                 .bind(Bindings.createStringBinding(

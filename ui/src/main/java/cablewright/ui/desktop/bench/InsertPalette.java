@@ -6,37 +6,35 @@ import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.Nature;
 import cablewright.simulator.line.CableType;
 import cablewright.ui.desktop.bench.model.BenchViewModel;
+import cablewright.ui.desktop.strip.FoldingStrip;
+import cablewright.ui.desktop.track.EventIcon;
+import cablewright.ui.desktop.track.SampleEvents;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javafx.css.PseudoClass;
+import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
-import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.ContextMenu;
-import javafx.scene.control.Label;
-import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.SeparatorMenuItem;
-import javafx.scene.layout.FlowPane;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
-import javafx.scene.layout.VBox;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.StackPane;
 
 /**
  * What can be put on the cable, hardware and damage, each with its letter. Chosen with the pointer, a thing waits for a
  * click on the cable; chosen by key, it goes to the cursor at once.
  */
-final class InsertPalette extends VBox {
+final class InsertPalette extends StackPane {
 
     private static final PseudoClass ARMED = PseudoClass.getPseudoClass("armed");
 
     private final BenchViewModel model;
     private final Texts texts;
     private final List<Chip> chips = new ArrayList<>();
+    private final FoldingStrip column;
     private List<Insertable> offered = List.of();
-    private boolean isLow;
 
     /** One thing to choose. */
     private record Chip(Insertable what, Button button) {}
@@ -46,6 +44,11 @@ final class InsertPalette extends VBox {
         this.texts = model.texts();
         setId("palette");
         getStyleClass().addAll("card", "palette");
+        setMinHeight(0);
+        setPrefHeight(0);
+        column = new FoldingStrip(Orientation.VERTICAL, Pos.TOP_CENTER, texts.say("palette.list"));
+        column.more().setId("insert-list");
+        getChildren().add(column);
         model.document().documentProperty().addListener(changed -> offer());
         model.events().armedProperty().addListener(changed -> showArmed());
         offer();
@@ -62,57 +65,33 @@ final class InsertPalette extends VBox {
         lay();
     }
 
-    /** In a low window the trace needs the room more: there the things are one button with a list. */
-    void setLow(boolean low) {
-        if (low != isLow) {
-            isLow = low;
-            lay();
-        }
-    }
-
     private void lay() {
         chips.clear();
-        if (isLow) {
-            MenuButton list = new MenuButton(texts.say("palette.list"));
-            list.setId("insert-list");
-            list.getStyleClass().add("flat");
-            list.setAccessibleText(texts.say("palette.list"));
-            list.getItems().setAll(menu().getItems());
-            getChildren().setAll(list);
-        } else {
-            getChildren().setAll(row(Nature.HARDWARE), row(Nature.DAMAGE));
+        column.clear();
+        for (Nature nature : List.of(Nature.HARDWARE, Nature.DAMAGE)) {
+            for (Insertable one : offered) {
+                if (one.kind().nature() == nature) {
+                    column.add(chip(one), () -> List.of(item(one)));
+                }
+            }
         }
         showArmed();
     }
 
-    private HBox row(Nature nature) {
-        Label name = new Label(texts.say(nature == Nature.HARDWARE ? "palette.hardware" : "palette.damage"));
-        name.getStyleClass().add("palette-name");
-        name.setMinWidth(Region.USE_PREF_SIZE);
-        FlowPane flow = new FlowPane();
-        flow.getStyleClass().add("palette-row");
-        HBox.setHgrow(flow, Priority.ALWAYS);
-        for (Insertable one : offered) {
-            if (one.kind().nature() == nature) {
-                flow.getChildren().add(chip(one));
-            }
-        }
-        HBox row = new HBox(name, flow);
-        row.setAlignment(Pos.BASELINE_LEFT);
-        return row;
-    }
-
     private Button chip(Insertable what) {
-        Label key = new Label(model.names().letter(what));
-        key.getStyleClass().add("key");
-        Button chip = new Button(model.names().name(what), key);
-        chip.setContentDisplay(ContentDisplay.RIGHT);
+        String letter = model.names().letter(what);
+        String name = texts.say("palette.chip", model.names().name(what), letter);
+        Button chip = new Button(letter, new EventIcon(SampleEvents.of(what)));
         chip.setId("insert-" + what.word());
         chip.getStyleClass().add("chip");
-        chip.setAccessibleText(texts.say(
-                "palette.chip", model.names().name(what), model.names().letter(what)));
+        chip.setAccessibleText(name);
+        chip.setTooltip(new Tooltip(name));
         // A press of the pointer arms, since the cursor follows the pointer away; keys put it at the cursor.
         chip.setOnMouseClicked(event -> arm(what));
+        chip.setOnDragDetected(event -> {
+            model.events().armedProperty().set(Optional.of(what));
+            chip.startFullDrag();
+        });
         chip.setOnAction(event -> {
             if (!chip.isHover()) {
                 model.events().insert(what);
@@ -145,11 +124,16 @@ final class InsertPalette extends VBox {
                 menu.getItems().add(new SeparatorMenuItem());
                 before = one.kind().nature();
             }
-            MenuItem item = new MenuItem(texts.say(
-                    "palette.item", model.names().name(one), model.names().letter(one)));
-            item.setOnAction(event -> model.events().insert(one));
-            menu.getItems().add(item);
+            menu.getItems().add(item(one));
         }
         return menu;
+    }
+
+    private MenuItem item(Insertable one) {
+        MenuItem item = new MenuItem(
+                texts.say("palette.item", model.names().name(one), model.names().letter(one)),
+                new EventIcon(SampleEvents.of(one)));
+        item.setOnAction(event -> model.events().insert(one));
+        return item;
     }
 }

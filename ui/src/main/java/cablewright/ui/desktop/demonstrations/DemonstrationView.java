@@ -2,6 +2,7 @@
 package cablewright.ui.desktop.demonstrations;
 
 import cablewright.lessons.text.Texts;
+import cablewright.ui.desktop.strip.ScrollToFocus;
 import cablewright.ui.drawing.figure.Figure;
 import cablewright.ui.drawing.figure.FigureSheet;
 import cablewright.ui.words.LengthUnit;
@@ -14,6 +15,7 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -23,6 +25,8 @@ import javafx.stage.FileChooser;
 
 /** One demonstration: its question, and once it is answered its sliders and its figure. */
 final class DemonstrationView extends VBox {
+
+    private static final double LOW_LETTERS = 52;
 
     private final DemonstrationViewModel model;
     private final Texts screen;
@@ -38,10 +42,21 @@ final class DemonstrationView extends VBox {
         this.figure = new FigureView(model::click);
         getStyleClass().add("demonstration");
         lab.setCenter(figureCard());
-        lab.setRight(new ControlShelf(model, words, unit));
+        ScrollPane controls = ScrollToFocus.on(new ScrollPane(new ControlShelf(model, words, unit)));
+        controls.setFitToWidth(true);
+        controls.setFitToHeight(true);
+        controls.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        controls.setFocusTraversable(false);
+        controls.setAccessibleText(screen.say("controls.name"));
+        controls.getStyleClass().add("flag-scroll");
+        lab.setRight(controls);
         lab.getStyleClass().add("lab");
         VBox.setVgrow(lab, Priority.ALWAYS);
-        getChildren().addAll(new QuestionCard(model, words, screen), lab);
+        QuestionCard question = new QuestionCard(model, words, screen);
+        getChildren().addAll(question, lab);
+        heightProperty()
+                .addListener((o, before, now) -> question.setLow(
+                        now.doubleValue() < LOW_LETTERS * caption.getFont().getSize()));
         model.answerProperty().addListener(changed -> showLab());
         model.figureProperty().addListener((o, before, now) -> now.ifPresent(this::show));
         model.problemProperty().addListener((o, before, now) -> notice.setText(now));

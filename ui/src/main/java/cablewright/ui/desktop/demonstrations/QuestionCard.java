@@ -3,10 +3,13 @@ package cablewright.ui.desktop.demonstrations;
 
 import cablewright.lessons.text.Texts;
 import cablewright.ui.demonstrations.Demonstration;
+import java.util.List;
+import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.RadioButton;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -20,6 +23,8 @@ final class QuestionCard extends VBox {
     private final Texts words;
     private final Texts screen;
     private final String id;
+    private Optional<ToggleButton> shownReasons = Optional.empty();
+    private boolean isLow;
 
     QuestionCard(DemonstrationViewModel model, Texts words, Texts screen) {
         this.model = model;
@@ -111,14 +116,29 @@ final class QuestionCard extends VBox {
         again.setMinWidth(Region.USE_PREF_SIZE);
         again.setAccessibleText(screen.say("result.again"));
         again.setOnAction(event -> model.askAgain());
-        HBox first = new HBox(said, again);
+        ToggleButton reasons = new ToggleButton(screen.say("result.why"));
+        reasons.setId("show-why");
+        reasons.getStyleClass().addAll("small-button", "switch");
+        reasons.setMinWidth(Region.USE_PREF_SIZE);
+        reasons.setAccessibleText(screen.say("result.why.name"));
+        reasons.setSelected(!isLow);
+        HBox first = new HBox(said, reasons, again);
         first.setAlignment(Pos.CENTER_LEFT);
         first.getStyleClass().add("answer-result");
-        getChildren()
-                .setAll(
-                        wrapped(words.say(id + ".question"), "quiet"),
-                        first,
-                        why,
-                        wrapped(words.say(id + ".because"), "because"));
+        getChildren().setAll(wrapped(words.say(id + ".question"), "quiet"), first);
+        for (Label told : List.of(why, wrapped(words.say(id + ".because"), "because"))) {
+            told.visibleProperty().bind(reasons.selectedProperty());
+            told.managedProperty().bind(reasons.selectedProperty());
+            getChildren().add(told);
+        }
+        shownReasons = Optional.of(reasons);
+    }
+
+    /** In a low window the reasons fold away behind a button, so that the figure has the room. */
+    void setLow(boolean low) {
+        if (low != isLow) {
+            isLow = low;
+            shownReasons.ifPresent(reasons -> reasons.setSelected(!low));
+        }
     }
 }

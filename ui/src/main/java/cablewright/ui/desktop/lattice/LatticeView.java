@@ -2,6 +2,9 @@
 package cablewright.ui.desktop.lattice;
 
 import cablewright.lessons.text.Texts;
+import cablewright.ui.desktop.strip.OneLine;
+import cablewright.ui.desktop.wave.WaveControls;
+import cablewright.ui.desktop.wave.WaveViewModel;
 import cablewright.ui.drawing.lattice.Lattice;
 import cablewright.ui.drawing.lattice.LatticeDrawing;
 import cablewright.ui.drawing.lattice.LatticeLayout;
@@ -32,25 +35,38 @@ public final class LatticeView extends BorderPane {
     private static final double LEAST_SIDE = 60;
     private static final double LEAST_FONTS_ACROSS = 58;
     private static final double FONTS_DOWN = 20;
+    private static final double LEAST_FONTS_DOWN = 5;
+    private static final double LEAST_FONTS_WITH_FOOT = 15;
 
     private final LatticeViewModel model;
+    private final WaveViewModel wave;
     private final Texts texts;
-    private final Diagram diagram = new Diagram();
+    private final Diagram diagram;
 
     /**
      * Makes the view of a diagram.
      *
      * @param model the diagram
+     * @param wave the wave, whose time is marked
      * @param texts texts of the desktop
      */
-    public LatticeView(LatticeViewModel model, Texts texts) {
+    public LatticeView(LatticeViewModel model, WaveViewModel wave, Texts texts) {
         this.model = model;
+        this.wave = wave;
+        this.diagram = new Diagram();
         this.texts = texts;
         getStyleClass().add("lattice");
         setId("lattice");
         setTop(head());
         setCenter(diagram);
-        setBottom(foot());
+        Label foot = foot();
+        setBottom(foot);
+        heightProperty().addListener((o, before, now) -> {
+            boolean room =
+                    now.doubleValue() > LEAST_FONTS_WITH_FOOT * foot.getFont().getSize();
+            foot.setVisible(room);
+            foot.setManaged(room);
+        });
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         model.latticeProperty().addListener((o, before, now) -> refresh());
@@ -61,9 +77,8 @@ public final class LatticeView extends BorderPane {
     }
 
     private HBox head() {
-        Label caption = new Label();
+        Label caption = new OneLine();
         caption.getStyleClass().add("quiet");
-        caption.setWrapText(true);
         caption.textProperty()
                 .bind(Bindings.createStringBinding(
                         () -> model.latticeProperty()
@@ -79,7 +94,7 @@ public final class LatticeView extends BorderPane {
         shut.setMinWidth(Region.USE_PREF_SIZE);
         shut.setAccessibleText(texts.say("lattice.shut"));
         shut.setOnAction(event -> model.shut());
-        HBox head = new HBox(caption, shut);
+        HBox head = new HBox(caption, new WaveControls(wave, texts), shut);
         head.setAlignment(Pos.CENTER_LEFT);
         head.getStyleClass().add("lattice-head");
         return head;
@@ -132,6 +147,7 @@ public final class LatticeView extends BorderPane {
         Diagram() {
             getStyleClass().add("lattice-diagram");
             setOnMouseMoved(this::point);
+            redrawOverlayOn(wave.secondsProperty());
             setOnMouseClicked(event -> {
                 LatticeView.this.requestFocus();
                 point(event);
@@ -166,7 +182,18 @@ public final class LatticeView extends BorderPane {
 
         @Override
         protected double computeMinHeight(double width) {
-            return FONTS_DOWN * fontSize() / 2;
+            return LEAST_FONTS_DOWN * fontSize();
+        }
+
+        /** The moment of the wave, as a line across all strips. */
+        @Override
+        protected void drawOverlay(Pen pen) {
+            if (getWidth() >= LEAST_SIDE && getHeight() >= LEAST_SIDE) {
+                model.latticeProperty().get().ifPresent(lattice -> wave.secondsProperty()
+                        .get()
+                        .ifPresent(seconds ->
+                                new LatticeDrawing(pen, palette(), font(), lattice, sheet()).drawMoment(seconds)));
+            }
         }
 
         @Override

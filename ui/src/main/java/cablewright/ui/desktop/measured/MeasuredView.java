@@ -3,11 +3,13 @@ package cablewright.ui.desktop.measured;
 
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.reading.CandidateEvent;
-import cablewright.ui.desktop.practice.ReadingBar;
+import cablewright.ui.desktop.practice.KnownLength;
+import cablewright.ui.desktop.practice.ReadingTools;
 import cablewright.ui.desktop.practice.SettingsShelf;
 import cablewright.ui.desktop.practice.model.Setting;
 import cablewright.ui.desktop.practice.model.SettingsViewModel;
 import cablewright.ui.desktop.track.AxisKeys;
+import cablewright.ui.desktop.track.TraceRoom;
 import cablewright.ui.desktop.track.TraceTrack;
 import cablewright.ui.desktop.track.TrackPointer;
 import cablewright.ui.words.Quantities;
@@ -56,6 +58,7 @@ public final class MeasuredView extends BorderPane {
         getStyleClass().add("exercise");
         trace = new TraceTrack(model.traceTrack(), texts.say("trace.caption"), texts.say("trace.name"));
         TrackPointer.on(trace);
+        TraceRoom.keep(this, trace);
         card = new StackPane(trace);
         card.getStyleClass().addAll("card", "track-card");
         VBox.setVgrow(card, Priority.ALWAYS);
@@ -90,27 +93,24 @@ public final class MeasuredView extends BorderPane {
         head.getStyleClass().addAll("card", "shelf");
         Optional<SettingsViewModel> set = model.settingsProperty().get();
         trace.setVisible(set.isPresent());
+        card.getChildren().setAll(trace);
         left.getChildren().setAll(head, card);
-        set.ifPresentOrElse(
-                settings -> left.getChildren()
-                        .addAll(
-                                new SettingsShelf(
-                                        settings,
-                                        model.axis(),
-                                        model.workingProperty(),
-                                        model.problemProperty(),
-                                        texts,
-                                        words),
-                                new ReadingBar(
-                                        model.traceTrack().aids(),
-                                        settings,
-                                        model.axis(),
-                                        model.hasBothEnds() ? Optional.of(model::toggleOtherEnd) : Optional.empty(),
-                                        texts)),
-                () -> left.getChildren().add(problem()));
+        set.ifPresentOrElse(settings -> left.getChildren().add(shelf(settings)), () -> left.getChildren()
+                .add(problem()));
         if (set.isPresent()) {
             trace.requestFocus();
         }
+    }
+
+    private SettingsShelf shelf(SettingsViewModel settings) {
+        ReadingTools tools = new ReadingTools(
+                model.traceTrack().aids(),
+                model.hasBothEnds() ? Optional.of(model::toggleOtherEnd) : Optional.empty(),
+                texts);
+        SettingsShelf shelf = new SettingsShelf(
+                settings, model.axis(), model.workingProperty(), model.problemProperty(), tools, texts, words);
+        shelf.layOver(card, new KnownLength(model.traceTrack().aids(), settings, model.axis(), texts));
+        return shelf;
     }
 
     private Label problem() {

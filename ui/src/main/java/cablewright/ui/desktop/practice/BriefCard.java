@@ -8,17 +8,24 @@ import cablewright.ui.desktop.practice.model.ExerciseViewModel;
 import cablewright.ui.desktop.practice.model.PracticeViewModel;
 import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.Words;
-import java.util.List;
+import java.util.stream.Collectors;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.BooleanProperty;
+import javafx.beans.property.SimpleBooleanProperty;
+import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
@@ -31,27 +38,47 @@ final class BriefCard extends VBox {
     private final PracticeViewModel practice;
     private final Texts texts;
     private final ToggleButton shown = new ToggleButton();
+    private final BooleanProperty low = new SimpleBooleanProperty();
+    private final BooleanProperty tight = new SimpleBooleanProperty();
+    private final BooleanProperty folded = new SimpleBooleanProperty();
+    private final BooleanProperty asks = new SimpleBooleanProperty();
+    private final boolean hasStory;
+    private final MarkdownText over;
 
     BriefCard(PracticeViewModel practice, ExerciseViewModel model, Texts texts, Words words) {
         this.practice = practice;
         this.texts = texts;
         getStyleClass().addAll("card", "brief-card");
         setId("brief");
-        MarkdownText brief =
-                new MarkdownText(model.exercise().brief(), model.axis().unitProperty());
-        ScrollPane scroll = new ScrollPane(brief);
+        BriefParts parts = BriefParts.of(model.exercise().brief());
+        MarkdownText story = new MarkdownText(parts.story(), model.axis().unitProperty());
+        ScrollPane scroll = new ScrollPane(story);
         scroll.setFitToWidth(true);
-        // As high as the text is at this width; the style sheet sets how much of the window it may take.
-        scroll.prefViewportHeightProperty().bind(brief.heightProperty());
+        scroll.prefViewportHeightProperty().bind(story.heightProperty());
         scroll.getStyleClass().add("brief-scroll");
-        scroll.setAccessibleText(texts.say("brief.name") + ": " + brief.getAccessibleText());
+        scroll.setAccessibleText(texts.say("brief.name") + ": " + story.getAccessibleText());
+        VBox.setVgrow(scroll, Priority.SOMETIMES);
+        hasStory = !parts.story().isBlank();
+        shownWhile(
+                scroll,
+                Bindings.createBooleanBinding(
+                        () -> hasStory && shown.isSelected() && !tight.get(), shown.selectedProperty(), tight));
+        over = new MarkdownText(parts.story(), model.axis().unitProperty());
+        MarkdownText task = new MarkdownText(parts.task(), model.axis().unitProperty());
+        task.setId("task");
+        task.getStyleClass().add("task");
+        task.setMinHeight(Region.USE_PREF_SIZE);
+        shownWhile(task, folded.not());
         TextFlow cautions = cautions(model, words);
-        for (Region part : List.of(scroll, cautions)) {
-            part.visibleProperty().bind(shown.selectedProperty());
-            part.managedProperty().bind(shown.selectedProperty());
-        }
-        getChildren().addAll(head(model), scroll, cautions);
-        setMinHeight(Region.USE_PREF_SIZE);
+        shownWhile(cautions, low.not());
+        Label inShort = cautionsInShort(model, words, cautions.getAccessibleText());
+        shownWhile(inShort, low);
+        getChildren().addAll(head(model), scroll, task, cautions, inShort);
+    }
+
+    private static void shownWhile(Node part, ObservableValue<Boolean> when) {
+        part.visibleProperty().bind(when);
+        part.managedProperty().bind(when);
     }
 
     /** All cautions in one running text: none may be hidden behind a scroll bar. */
@@ -73,9 +100,26 @@ final class BriefCard extends VBox {
         return flow;
     }
 
+    /** In a low window each caution is one or two words; its sentence is said by the tooltip and to a screen reader. */
+    private Label cautionsInShort(ExerciseViewModel model, Words words, String inFull) {
+        String names =
+                model.exercise().cautions().stream().map(words::cautionInShort).collect(Collectors.joining(" · "));
+        Label inShort = new Label(texts.say("brief.cautions.short", names));
+        inShort.setId("cautions-short");
+        inShort.getStyleClass().addAll("cautions", "cautions-short");
+        inShort.setWrapText(true);
+        inShort.setMinHeight(Region.USE_PREF_SIZE);
+        inShort.setAccessibleText(inFull);
+        Tooltip full = new Tooltip(
+                model.exercise().cautions().stream().map(words::caution).collect(Collectors.joining("\n")));
+        inShort.setTooltip(full);
+        return inShort;
+    }
+
     private HBox head(ExerciseViewModel model) {
         Label title = new Label(model.exercise().title());
         title.getStyleClass().add("card-title");
+        title.setMinWidth(Region.USE_PREF_SIZE);
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
         HBox head = new HBox(
@@ -100,7 +144,48 @@ final class BriefCard extends VBox {
         return shown;
     }
 
-    /** Shows the brief with its cautions, or only the title. */
+    /**
+     * Fits the card to the window.
+     *
+     * @param isLow whether cautions are said in one or two words each
+     * @param isTight whether what happened is told over the trace
+     * @param isDone whether the exercise was committed: where it is tight the task folds away as well
+     * @param isAsking whether a question stands in the trace's place, over which nothing is laid
+     */
+    void fit(boolean isLow, boolean isTight, boolean isDone, boolean isAsking) {
+        low.set(isLow);
+        tight.set(isTight);
+        folded.set(isTight && isDone && !shown.isSelected());
+        asks.set(isAsking);
+    }
+
+    /**
+     * Makes the card that tells what happened over the trace, where there is no room for it above.
+     *
+     * @return the card, shown and hidden by the same button
+     */
+    Node over() {
+        ScrollPane scroll = new ScrollPane(over);
+        scroll.setFitToWidth(true);
+        scroll.prefViewportHeightProperty().bind(over.heightProperty());
+        scroll.getStyleClass().add("brief-scroll");
+        scroll.setAccessibleText(texts.say("brief.name") + ": " + over.getAccessibleText());
+        VBox card = new VBox(scroll);
+        card.setId("brief-over");
+        card.getStyleClass().addAll("card", "brief-over");
+        card.setMaxSize(Double.MAX_VALUE, Region.USE_PREF_SIZE);
+        StackPane.setAlignment(card, Pos.TOP_CENTER);
+        shownWhile(
+                card,
+                Bindings.createBooleanBinding(
+                        () -> hasStory && shown.isSelected() && tight.get() && !asks.get(),
+                        shown.selectedProperty(),
+                        tight,
+                        asks));
+        return card;
+    }
+
+    /** Shows what happened, or only the task and the cautions. */
     void setOpen(boolean open) {
         shown.setSelected(open);
     }

@@ -7,18 +7,21 @@ import cablewright.ui.desktop.lattice.LatticeSwitch;
 import cablewright.ui.desktop.practice.model.ExerciseViewModel;
 import cablewright.ui.desktop.practice.model.Phase;
 import cablewright.ui.desktop.practice.model.PracticeViewModel;
+import cablewright.ui.desktop.strip.OneLine;
+import cablewright.ui.desktop.strip.ScrollToFocus;
 import cablewright.ui.desktop.track.CableTrack;
 import cablewright.ui.desktop.track.RecordTrack;
+import cablewright.ui.desktop.track.TraceRoom;
 import cablewright.ui.desktop.track.TraceTrack;
 import cablewright.ui.desktop.track.TrackPointer;
+import cablewright.ui.desktop.wave.WaveTimer;
+import cablewright.ui.desktop.wave.WaveViewModel;
 import cablewright.ui.words.Words;
+import java.util.List;
 import java.util.Optional;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.css.PseudoClass;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.control.Button;
-import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
@@ -27,8 +30,6 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
-import org.kordamp.ikonli.feather.Feather;
-import org.kordamp.ikonli.javafx.FontIcon;
 
 /** One exercise on the screen: brief, three tracks on one axis, settings shelf, and flags or marks beside them. */
 final class ExerciseView extends BorderPane {
@@ -36,7 +37,9 @@ final class ExerciseView extends BorderPane {
     private static final PseudoClass LOW = PseudoClass.getPseudoClass("low");
     private static final PseudoClass NARROW = PseudoClass.getPseudoClass("narrow");
     private static final PseudoClass COMMITTED = PseudoClass.getPseudoClass("committed");
+    private static final PseudoClass TIGHT = PseudoClass.getPseudoClass("tight");
     private static final double LOW_LETTERS = 57;
+    private static final double TIGHT_LETTERS = 40;
     private static final double NARROW_LETTERS = 90;
 
     private final PracticeViewModel practice;
@@ -48,6 +51,8 @@ final class ExerciseView extends BorderPane {
     private final StackPane traceCard;
     private final FlagsPane flags;
     private final BriefCard brief;
+    private final OneLine hints = new OneLine();
+    private Optional<PredictionCard> asking = Optional.empty();
     private boolean isLow;
 
     ExerciseView(PracticeViewModel practice, ExerciseViewModel model, Texts texts, Words words) {
@@ -68,33 +73,35 @@ final class ExerciseView extends BorderPane {
                 texts.say("record.caption"),
                 texts.say("record.name"));
         CableTrack cable = new CableTrack(model.axis(), model.reveal().cableTrack(), words, texts);
-        WavePlayer player = new WavePlayer(model);
+        TraceRoom.keep(this, trace);
+        WaveViewModel wave = model.reveal().wave();
+        new WaveTimer(wave);
         StackPane cableCard = card(cable);
-        LatticeSwitch ways = new LatticeSwitch(model.reveal().lattice(), texts);
-        Button lattice = ways.button();
-        lattice.visibleProperty().bind(model.phaseProperty().isEqualTo(Phase.COMMITTED));
-        HBox buttons = new HBox(lattice, playButton(player));
-        buttons.setPickOnBounds(false);
-        buttons.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
-        StackPane.setAlignment(buttons, Pos.TOP_RIGHT);
+        LatticeSwitch ways = new LatticeSwitch(model.reveal().lattice(), wave, texts);
+        HBox buttons = ways.buttons();
+        buttons.visibleProperty().bind(model.phaseProperty().isEqualTo(Phase.COMMITTED));
         cableCard.getChildren().add(buttons);
+        cable.buttonsPixelsProperty().bind(buttons.widthProperty());
         tracks = new VBox(traceCard, card(record), cableCard);
         ways.in(tracks, trace);
         tracks.getStyleClass().add("tracks");
         VBox.setVgrow(tracks, Priority.ALWAYS);
         brief = new BriefCard(practice, model, texts, words);
-        VBox left = new VBox(
-                brief,
-                tracks,
-                new SettingsShelf(
-                        model.settings(), model.axis(), model.workingProperty(), model.problemProperty(), texts, words),
-                new ReadingBar(
+        traceCard.getChildren().add(brief.over());
+        SettingsShelf shelf = new SettingsShelf(
+                model.settings(),
+                model.axis(),
+                model.workingProperty(),
+                model.problemProperty(),
+                new ReadingTools(
                         model.traceTrack().aids(),
-                        model.settings(),
-                        model.axis(),
                         model.hasBothEnds() ? Optional.of(model::toggleOtherEnd) : Optional.empty(),
                         texts),
-                keyHints());
+                texts,
+                words);
+        shelf.layOver(traceCard, new KnownLength(model.traceTrack().aids(), model.settings(), model.axis(), texts));
+        VBox left = new VBox(brief, tracks, shelf, hints);
+        keyHints();
         left.getStyleClass().add("left-column");
         ScrollPane scroll = new ScrollPane(left);
         scroll.setFitToWidth(true);
@@ -111,7 +118,7 @@ final class ExerciseView extends BorderPane {
         showRight();
         model.sheetProperty().addListener((o, before, now) -> showRight());
         model.phaseProperty().addListener((o, before, now) -> phaseChanged(before, now));
-        PracticeKeys keys = new PracticeKeys(model, () -> flags.openKinds(trace), player::toggle);
+        PracticeKeys keys = new PracticeKeys(model, () -> flags.openKinds(trace), wave::toggle);
         // Also inside of the scroll pane, which would otherwise take the arrows for itself.
         left.addEventHandler(KeyEvent.KEY_PRESSED, keys::pressed);
         addEventHandler(KeyEvent.KEY_PRESSED, keys::pressed);
@@ -122,6 +129,10 @@ final class ExerciseView extends BorderPane {
     private void adapt() {
         double letter = trace.letterSize();
         boolean low = getHeight() < LOW_LETTERS * letter;
+        boolean tight = getHeight() < TIGHT_LETTERS * letter;
+        hints.setWanted(!tight);
+        brief.fit(low, tight, isCommitted(), model.phaseProperty().get() == Phase.ASKED);
+        pseudoClassStateChanged(TIGHT, tight);
         if (low != isLow) {
             isLow = low;
             brief.setOpen(!low || !isCommitted());
@@ -140,26 +151,9 @@ final class ExerciseView extends BorderPane {
         return card;
     }
 
-    private Button playButton(WavePlayer player) {
-        Button play = new Button("", new FontIcon(Feather.PLAY));
-        play.textProperty()
-                .bind(model.reveal()
-                        .preparingWaveProperty()
-                        .map(working -> texts.say(working ? "cable.preparing" : "cable.play")));
-        play.disableProperty().bind(model.reveal().preparingWaveProperty());
-        play.setId("play-wave");
-        play.getStyleClass().addAll("flat", "play-wave");
-        play.setAccessibleText(texts.say("cable.play"));
-        play.setOnAction(event -> player.toggle());
-        play.visibleProperty().bind(model.phaseProperty().isEqualTo(Phase.COMMITTED));
-        return play;
-    }
-
-    private Label keyHints() {
-        Label hints = new Label();
+    private void keyHints() {
         hints.setId("key-hints");
         hints.getStyleClass().add("key-hints");
-        hints.setWrapText(true);
         Runnable show = () -> hints.setText(texts.say(
                 model.phaseProperty().get() == Phase.COMMITTED
                         ? "keys.committed"
@@ -167,7 +161,6 @@ final class ExerciseView extends BorderPane {
         model.phaseProperty().addListener((o, before, now) -> show.run());
         model.flags().selectedProperty().addListener((o, before, now) -> show.run());
         show.run();
-        return hints;
     }
 
     private void showRight() {
@@ -175,6 +168,7 @@ final class ExerciseView extends BorderPane {
         if (isLow && isCommitted()) {
             brief.setOpen(false);
         }
+        adapt();
         if (model.sheetProperty().get().isPresent()) {
             MarkSheet sheet = model.sheetProperty().get().get();
             ResultPane result = new ResultPane(practice, model, sheet, texts, words);
@@ -190,30 +184,38 @@ final class ExerciseView extends BorderPane {
             showQuestion();
             trace.requestFocus();
         }
+        adapt();
         if (now == Phase.COMMITTED && getRight() instanceof ResultPane) {
             ((ResultPane) getRight()).next().requestFocus();
         }
     }
 
     private void showQuestion() {
-        traceCard.getChildren().removeIf(PredictionCard.class::isInstance);
+        traceCard.getChildren().removeIf(ScrollPane.class::isInstance);
+        asking = Optional.empty();
         boolean asked = model.phaseProperty().get() == Phase.ASKED;
         trace.setVisible(!asked);
+        // Before the answer there is no trace to read: the question has the room.
+        List<Node> others = tracks.getChildren().subList(1, tracks.getChildren().size());
+        others.forEach(track -> track.setManaged(!asked));
+        others.forEach(track -> track.setVisible(!asked));
         if (asked) {
             PredictionCard question =
                     PredictionCard.of(model, model.exercise().prediction().orElseThrow(), texts);
-            traceCard.getChildren().add(question);
             question.setMinHeight(Region.USE_PREF_SIZE);
+            ScrollPane scroll = ScrollToFocus.on(new ScrollPane(new StackPane(question)));
+            scroll.setFitToWidth(true);
+            scroll.setFocusTraversable(false);
+            scroll.setAccessibleText(texts.say("prediction.title"));
+            scroll.getStyleClass().addAll("flag-scroll", "prediction-scroll");
+            asking = Optional.of(question);
+            traceCard.getChildren().add(scroll);
         }
     }
 
     /** Puts the focus where work begins: on the question, or on the trace. */
     void start() {
-        traceCard.getChildren().stream()
-                .filter(PredictionCard.class::isInstance)
-                .map(PredictionCard.class::cast)
-                .findFirst()
-                .ifPresentOrElse(PredictionCard::start, trace::requestFocus);
+        asking.ifPresentOrElse(PredictionCard::start, trace::requestFocus);
     }
 
     Node tracks() {

@@ -5,10 +5,15 @@ import cablewright.lessons.exercise.Verdict;
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
+import cablewright.simulator.cable.Nature;
+import cablewright.ui.desktop.choice.ChoiceLook;
 import cablewright.ui.desktop.practice.model.FlagDraft;
 import cablewright.ui.desktop.practice.model.FlagsViewModel;
+import cablewright.ui.desktop.track.EventIcon;
+import cablewright.ui.desktop.track.SampleEvents;
 import cablewright.ui.words.Words;
 import java.util.List;
+import java.util.Optional;
 import javafx.css.PseudoClass;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -16,12 +21,10 @@ import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.ToggleGroup;
-import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import org.kordamp.ikonli.feather.Feather;
 import org.kordamp.ikonli.javafx.FontIcon;
 
@@ -74,44 +77,22 @@ final class FlagRow extends VBox {
         kind.setVisibleRowCount(12);
         kind.setMaxWidth(Double.MAX_VALUE);
         kind.setAccessibleText(texts.say("flag.kind", letter));
-        kind.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(EventKind value) {
-                return value == null ? "" : words.kindToChoose(value);
-            }
-
-            @Override
-            public EventKind fromString(String written) {
-                throw new UnsupportedOperationException("kinds are chosen and not typed");
-            }
-        });
+        new ChoiceLook<EventKind>(
+                        words::kindToChoose,
+                        it -> Optional.of(texts.say(
+                                it.nature() == Nature.HARDWARE ? "flag.kinds.hardware" : "flag.kinds.damage")),
+                        it -> Optional.of(new EventIcon(SampleEvents.of(it))))
+                .on(kind);
         kind.valueProperty().addListener((o, before, now) -> {
             if (!updating && now != null) {
                 flags.say(letter, now);
             }
         });
-        kind.addEventHandler(KeyEvent.KEY_TYPED, typed -> jumpTo(typed.getCharacter(), words));
         kind.focusedProperty().addListener((o, before, now) -> {
             if (now) {
                 flags.select(letter);
             }
         });
-    }
-
-    /** While the list is open, a letter goes to the next kind that begins with it. */
-    private void jumpTo(String typed, Words words) {
-        if (!kind.isShowing() || typed.isBlank()) {
-            return;
-        }
-        List<EventKind> kinds = kind.getItems();
-        int now = kind.getSelectionModel().getSelectedIndex();
-        for (int i = 1; i <= kinds.size(); i++) {
-            EventKind next = kinds.get(Math.floorMod(now + i, kinds.size()));
-            if (words.kind(next).startsWith(typed.toLowerCase(java.util.Locale.ROOT))) {
-                kind.getSelectionModel().select(next);
-                return;
-            }
-        }
     }
 
     private void buildVerdicts(Words words) {

@@ -43,6 +43,12 @@ final class PracticeKeys {
             case T:
                 playWave.run();
                 return true;
+            case COMMA:
+                model.reveal().wave().step(-1);
+                return true;
+            case PERIOD:
+                model.reveal().wave().step(1);
+                return true;
             case L:
                 model.reveal().lattice().toggle();
                 return true;

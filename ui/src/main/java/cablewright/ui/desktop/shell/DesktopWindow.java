@@ -51,8 +51,8 @@ final class DesktopWindow {
     /** How long a window manager may take to place a new window. */
     private static final double SETTLING_MILLISECONDS = 250;
 
-    private static final double LEAST_WIDTH_PIXELS = 800;
-    private static final double LEAST_HEIGHT_PIXELS = 560;
+    private static final double LEAST_WIDTH_PIXELS = 1280;
+    private static final double LEAST_HEIGHT_PIXELS = 720;
 
     private final Stage stage;
     private final WindowMemory memory;
@@ -216,7 +216,7 @@ final class DesktopWindow {
     }
 
     /** Opens a file where the open page has a use for it, or else as a lesson to practise. */
-    private void openOnPage(Path file) {
+    void openOnPage(Path file) {
         if (MeasuredLine.isTouchstone(file) && view != null) {
             view.show("measured");
         }
@@ -263,8 +263,8 @@ final class DesktopWindow {
         stage.setTitle("Cablewright");
         stage.setWidth(Math.min(WIDTH_PIXELS, screen.getWidth()));
         stage.setHeight(Math.min(HEIGHT_PIXELS, screen.getHeight()));
-        stage.setMinWidth(LEAST_WIDTH_PIXELS);
-        stage.setMinHeight(LEAST_HEIGHT_PIXELS);
+        stage.setMinWidth(Math.min(LEAST_WIDTH_PIXELS, screen.getWidth()));
+        stage.setMinHeight(Math.min(LEAST_HEIGHT_PIXELS, screen.getHeight()));
         memory.restore(stage, model);
         askForSizeAgain(stage.getWidth(), stage.getHeight());
         useTheme(model.darkProperty().get());

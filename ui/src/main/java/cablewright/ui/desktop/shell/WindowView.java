@@ -2,19 +2,24 @@
 package cablewright.ui.desktop.shell;
 
 import cablewright.lessons.text.Texts;
+import cablewright.ui.desktop.strip.FoldingStrip;
 import cablewright.ui.words.LengthUnit;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javafx.beans.binding.Bindings;
 import javafx.beans.value.ChangeListener;
+import javafx.geometry.Orientation;
 import javafx.geometry.Pos;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
@@ -26,11 +31,14 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
+import javafx.stage.Stage;
 import org.kordamp.ikonli.feather.Feather;
 import org.kordamp.ikonli.javafx.FontIcon;
 
 /** The window: its bar at the top and the work beneath, light or dark, at its usual scale or the projector's. */
 final class WindowView extends StackPane {
+
+    private static final double LETTERS_FOR_THE_NAME = 88;
 
     private final WindowViewModel model;
     private final Texts texts;
@@ -42,6 +50,7 @@ final class WindowView extends StackPane {
     private final BorderPane frame = new BorderPane();
     private final PageBar pages;
     private final HelpOverlay help;
+    private final PassingSign sign = new PassingSign();
 
     WindowView(WindowViewModel model, List<Page> pages, MenuButton practise, Runnable choose, Texts texts) {
         this.model = model;
@@ -52,7 +61,8 @@ final class WindowView extends StackPane {
         buildNotice();
         this.pages = new PageBar(pages, frame, texts);
         frame.setTop(new VBox(bar(practise), noticeBar));
-        getChildren().add(frame);
+        getChildren().addAll(frame, sign);
+        StackPane.setAlignment(sign, Pos.BOTTOM_CENTER);
         model.darkProperty().addListener(dark);
         model.projectorProperty().addListener(projector);
         style("dark", model.darkProperty().get());
@@ -97,59 +107,79 @@ final class WindowView extends StackPane {
         Label name = new Label("Cablewright");
         name.getStyleClass().add("app-name");
         name.setMinWidth(Region.USE_PREF_SIZE);
-        Region space = new Region();
-        HBox.setHgrow(space, Priority.ALWAYS);
-        HBox bar = new HBox(
-                name,
-                pages,
-                practise,
-                space,
-                unitButton(),
-                darkButton(),
-                projectorButton(),
-                iconButton("open", Feather.FOLDER, choose),
-                copyButton(),
-                helpButton());
+        practise.setMinWidth(Region.USE_PREF_SIZE);
+        FoldingStrip tools = new FoldingStrip(Orientation.HORIZONTAL, Pos.CENTER_RIGHT, texts.say("window.more"));
+        tools.more().setId("window-more");
+        HBox.setHgrow(tools, Priority.ALWAYS);
+        tools.add(unitButton(), () -> List.of(item("window.unit", model::switchUnit)));
+        tools.add(darkButton(), () -> List.of(item("window.theme", model::switchDark)));
+        tools.add(projectorButton(), () -> List.of(item("window.projector.name", model::switchProjector)));
+        tools.add(helpButton(), () -> List.of(item("window.help-button", this::openHelp)));
+        tools.add(
+                iconButton("full-screen", Feather.MAXIMIZE, this::fullScreen),
+                () -> List.of(item("window.full-screen", this::fullScreen)));
+        tools.add(iconButton("open", Feather.FOLDER, choose), () -> List.of(item("window.open", choose)));
+        tools.add(copyButton(), () -> List.of(item("window.copy", this::copyPicture)));
+        tools.add(practise, () -> {
+            Menu menu = new Menu(practise.getText());
+            menu.getItems().setAll(practise.getItems());
+            return List.of(menu);
+        });
+        HBox bar = new HBox(name, pages, tools);
+        bar.widthProperty().addListener((o, before, now) -> {
+            boolean wide =
+                    now.doubleValue() > LETTERS_FOR_THE_NAME * name.getFont().getSize();
+            name.setVisible(wide);
+            name.setManaged(wide);
+        });
         bar.setAlignment(Pos.CENTER_LEFT);
         bar.getStyleClass().add("bar");
         return bar;
     }
 
+    private MenuItem item(String words, Runnable action) {
+        MenuItem item = new MenuItem(texts.say(words));
+        item.setOnAction(event -> action.run());
+        return item;
+    }
+
+    private void fullScreen() {
+        if (getScene().getWindow() instanceof Stage stage) {
+            stage.setFullScreen(!stage.isFullScreen());
+        }
+    }
+
     private Button unitButton() {
-        Button unit = new Button();
-        unit.setId("unit");
-        unit.getStyleClass().add("pill");
-        unit.setMinWidth(Region.USE_PREF_SIZE);
-        unit.textProperty()
-                .bind(Bindings.createStringBinding(
-                        () -> texts.say(
-                                model.unitProperty().get() == LengthUnit.METRES ? "window.metres" : "window.feet"),
-                        model.unitProperty()));
-        unit.setAccessibleText(texts.say("window.unit"));
+        Button unit = pill("unit", texts.say("window.unit"));
+        unit.textProperty().bind(model.unitProperty().map(LengthUnit::symbol));
         unit.setOnAction(event -> model.switchUnit());
         return unit;
     }
 
+    private Button pill(String id, String name) {
+        Button pill = new Button();
+        pill.setId(id);
+        pill.getStyleClass().addAll("flat", "small-button");
+        pill.setMinWidth(Region.USE_PREF_SIZE);
+        pill.setAccessibleText(name);
+        pill.setTooltip(new Tooltip(name));
+        return pill;
+    }
+
     private Button darkButton() {
-        Button dark = new Button();
-        dark.setId("dark");
-        dark.getStyleClass().add("pill");
-        dark.setMinWidth(Region.USE_PREF_SIZE);
-        dark.textProperty()
-                .bind(Bindings.createStringBinding(
-                        () -> texts.say(model.darkProperty().get() ? "window.dark" : "window.light"),
-                        model.darkProperty()));
-        dark.setAccessibleText(texts.say("window.theme"));
+        Button dark = pill("dark", texts.say("window.theme"));
+        dark.graphicProperty().bind(model.darkProperty().map(on -> new FontIcon(on ? Feather.SUN : Feather.MOON)));
         dark.setOnAction(event -> model.switchDark());
         return dark;
     }
 
     private ToggleButton projectorButton() {
-        ToggleButton projector = new ToggleButton(texts.say("window.projector"));
+        ToggleButton projector = new ToggleButton("", new FontIcon(Feather.MONITOR));
         projector.setId("projector");
-        projector.getStyleClass().add("pill");
+        projector.getStyleClass().addAll("flat", "small-button", "switch");
         projector.setMinWidth(Region.USE_PREF_SIZE);
         projector.setAccessibleText(texts.say("window.projector.name"));
+        projector.setTooltip(new Tooltip(texts.say("window.projector.name")));
         projector.selectedProperty().bindBidirectional(model.projectorProperty());
         return projector;
     }
@@ -167,15 +197,20 @@ final class WindowView extends StackPane {
         button.setId(id);
         button.getStyleClass().addAll("flat", "small-button");
         button.setAccessibleText(texts.say("window." + id));
-        button.setTooltip(new javafx.scene.control.Tooltip(texts.say("window." + id)));
+        button.setTooltip(new Tooltip(texts.say("window." + id)));
         button.setOnAction(event -> action.run());
         return button;
     }
 
     /** Keys of the window come first, so that they work wherever the focus is. */
     private void pressed(KeyEvent event) {
-        if (event.getCode() == KeyCode.F1 || (event.getCode() == KeyCode.SLASH && event.isShiftDown())) {
+        boolean writing = event.getTarget() instanceof TextInputControl;
+        boolean questionMark = event.getCode() == KeyCode.SLASH && event.isShiftDown() && !writing;
+        if (event.getCode() == KeyCode.F1 || questionMark) {
             openHelp();
+            event.consume();
+        } else if (event.getCode() == KeyCode.F11) {
+            fullScreen();
             event.consume();
         } else if (event.getCode() == KeyCode.ESCAPE && getChildren().contains(help)) {
             closeHelp();
@@ -234,6 +269,7 @@ final class WindowView extends StackPane {
         ClipboardContent content = new ClipboardContent();
         content.putImage(picture);
         Clipboard.getSystemClipboard().setContent(content);
+        sign.show(texts.say("window.copied"));
     }
 
     /** What becomes of a file while the open page has a use of its own for files. */

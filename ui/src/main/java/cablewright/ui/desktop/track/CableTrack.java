@@ -13,22 +13,21 @@ import cablewright.ui.words.EventWords;
 import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Optional;
+import javafx.beans.property.DoubleProperty;
+import javafx.beans.property.SimpleDoubleProperty;
 import javafx.scene.AccessibleRole;
 
 /** What is there: shut until commit, then the cable to scale, with its impedance, its events and cuts across it. */
 public final class CableTrack extends Track {
 
-    /** In a lower window than this the trace needs the room more than cuts across the cable do. */
-    private static final double LOW_WINDOW = 590;
-
     private static final double REACH = 8;
-    private static final double BUTTONS_PIXELS = 255;
-    private static final double SHUT_HEIGHT = 28;
+    private static final double SHUT_HEIGHT = 22;
 
     private final CableTrackViewModel model;
     private final Words words;
     private final Texts texts;
     private final EventLine eventLine;
+    private final DoubleProperty buttonsPixels = new SimpleDoubleProperty();
 
     /**
      * Makes a shut track.
@@ -48,6 +47,7 @@ public final class CableTrack extends Track {
         getStyleClass().add("cable-track");
         setAccessibleRole(AccessibleRole.IMAGE_VIEW);
         redrawOn(model.drawingProperty(), model.sightsProperty(), model.selectedProperty());
+        redrawOn(buttonsPixels);
         redrawOverlayOn(model.waveProperty(), model.frameProperty());
         model.drawingProperty().addListener((o, before, now) -> speak());
         model.sightsProperty().addListener((o, before, now) -> speak());
@@ -69,6 +69,15 @@ public final class CableTrack extends Track {
         this(axis, model, words, texts);
         setFocusTraversable(true);
         TrackPointer.on(this, new MarkGrips(this, this::grips, actions));
+    }
+
+    /**
+     * Returns how much of the right upper corner buttons cover.
+     *
+     * @return width of the buttons [pixels]
+     */
+    public DoubleProperty buttonsPixelsProperty() {
+        return buttonsPixels;
     }
 
     /**
@@ -126,12 +135,16 @@ public final class CableTrack extends Track {
     }
 
     private double buttonsLeft() {
-        return getWidth() - BUTTONS_PIXELS * scale();
+        return getWidth() - buttonsPixels.get();
+    }
+
+    private CablePainter painter(TrackSheet sheet) {
+        return new CablePainter(sheet, words(), true);
     }
 
     @Override
     void draw(TrackSheet sheet) {
-        CablePainter painter = new CablePainter(sheet, words());
+        CablePainter painter = painter(sheet);
         Optional<CableDrawing> drawing = model.drawingProperty().get();
         if (drawing.isEmpty()) {
             painter.drawGrid();
@@ -149,10 +162,10 @@ public final class CableTrack extends Track {
     @Override
     void drawOverlay(TrackSheet sheet) {
         sheet.drawCursor(hairMetres(), 0, getHeight(), false);
-        model.drawingProperty().get().flatMap(this::lineAtHair).ifPresent(line -> new CablePainter(sheet, words())
+        model.drawingProperty().get().flatMap(this::lineAtHair).ifPresent(line -> painter(sheet)
                 .drawLine(line, buttonsLeft()));
         if (isOpen() && model.isPlaying()) {
-            new WavePainter(sheet)
+            new WavePainter(sheet, painter(sheet).lane())
                     .draw(
                             model.waveProperty().get().orElseThrow(),
                             model.frameProperty().get(),
@@ -170,12 +183,11 @@ public final class CableTrack extends Track {
 
     @Override
     protected double computeMinHeight(double width) {
-        return (isOpen() ? CablePainter.HEIGHT_WITHOUT_CUTS : SHUT_HEIGHT) * scale();
+        return (isOpen() ? CablePainter.LEAST_HEIGHT : SHUT_HEIGHT) * scale();
     }
 
     @Override
     protected double computePrefHeight(double width) {
-        boolean low = getScene() != null && getScene().getHeight() < LOW_WINDOW * scale();
-        return (isOpen() ? low ? CablePainter.HEIGHT_WITHOUT_CUTS : CablePainter.HEIGHT : SHUT_HEIGHT) * scale();
+        return (isOpen() ? CablePainter.HEIGHT_WITH_LANE : SHUT_HEIGHT) * scale();
     }
 }

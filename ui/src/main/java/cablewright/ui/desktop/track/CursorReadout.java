@@ -79,11 +79,17 @@ final class CursorReadout extends StackPane {
             }
         }
         corner = best;
-        resizeRelocate(Math.round(x(best, hair, w, track)), Math.round(y(best, h, plot, track)), w, h);
+        resizeRelocate(
+                Math.round(within(x(best, hair, w, track), w, track)), Math.round(y(best, h, plot, track)), w, h);
     }
 
     boolean isFlat() {
         return getChildren().contains(flat);
+    }
+
+    /** A box too wide for either side of the cursor lies across it, but within the track. */
+    private static double within(double x, double w, TraceTrack track) {
+        return Math.max(track.view().leftPixels(), Math.min(x, track.view().rightPixels() - w));
     }
 
     private static boolean fits(double x, double w, TraceTrack track) {

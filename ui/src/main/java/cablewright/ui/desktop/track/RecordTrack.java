@@ -116,7 +116,7 @@ public final class RecordTrack extends Track {
 
     @Override
     protected double computeMinHeight(double width) {
-        return 50 * scale();
+        return RecordPainter.LEAST_HEIGHT * scale();
     }
 
     @Override

@@ -25,7 +25,7 @@ import javafx.scene.AccessibleRole;
 /** What the port shows: reflection in percent of the outgoing wave against distance, with flags and the cursor. */
 public final class TraceTrack extends Track {
 
-    private static final double LOW_PLOT = 210;
+    private static final double LOW_PLOT = 110;
 
     private final TraceTrackViewModel model;
     private final String caption;

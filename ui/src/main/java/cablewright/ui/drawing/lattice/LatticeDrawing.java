@@ -68,6 +68,19 @@ public final class LatticeDrawing {
         drawEchoes(chosen);
     }
 
+    /**
+     * Marks a moment across all strips.
+     *
+     * @param seconds time since the wave began to leave [s]
+     */
+    public void drawMoment(double seconds) {
+        if (seconds <= lattice.lastSeconds()) {
+            double y = layout.y(seconds);
+            Box plot = layout.plot();
+            pen.line(plot.x(), y, plot.right(), y, line(1.2), 0, palette.of(Ink.TRACE));
+        }
+    }
+
     private double line(double points) {
         return points * font / 10;
     }

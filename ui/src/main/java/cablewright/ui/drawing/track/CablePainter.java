@@ -19,14 +19,19 @@ public final class CablePainter {
     /** Height of a cable with cuts across it, at usual size. */
     public static final double HEIGHT = 200;
 
-    /** Height of a cable without. */
-    public static final double HEIGHT_WITHOUT_CUTS = 146;
+    /** Height of a cable with a lane for the wave and cuts across it. */
+    public static final double HEIGHT_WITH_LANE = 240;
+
+    /** Least height of a cable with its lane: the body, one row of names and the lane are left. */
+    public static final double LEAST_HEIGHT = 84;
 
     private static final double ROW = 14;
     private static final double DOT = 9;
+    private static final double LEAST_LINE = 120;
 
     private final TrackSheet sheet;
     private final Words words;
+    private final CableRows rows;
     private final Body body;
     private final double s;
 
@@ -37,10 +42,31 @@ public final class CablePainter {
      * @param words the words, in the unit of length in which it is read
      */
     public CablePainter(TrackSheet sheet, Words words) {
+        this(sheet, words, false);
+    }
+
+    /**
+     * Prepares to draw.
+     *
+     * @param sheet where
+     * @param words the words, in the unit of length in which it is read
+     * @param hasLane whether room is left for the wave
+     */
+    public CablePainter(TrackSheet sheet, Words words, boolean hasLane) {
         this.sheet = sheet;
         this.words = words;
         this.s = sheet.scale();
-        this.body = new Body(sheet.top() + 84 * s, sheet.top() + 108 * s);
+        this.rows = CableRows.in(sheet, hasLane);
+        this.body = rows.body();
+    }
+
+    /**
+     * Returns where the wave is drawn.
+     *
+     * @return the lane; of no height where there is none
+     */
+    public Box lane() {
+        return rows.lane();
     }
 
     /**
@@ -78,7 +104,16 @@ public final class CablePainter {
      */
     public void draw(CableDrawing drawing, Labels labels, String caption) {
         drawGrid();
-        new ImpedancePainter(sheet, drawing, sheet.top() + 27 * s, sheet.top() + 62 * s).draw();
+        if (rows.hasLane()) {
+            Box lane = rows.lane();
+            double middle = lane.y() + lane.height() / 2;
+            sheet.line(lane.x(), middle, lane.right(), middle, 1, Ink.GRID);
+            String wave = words.texts().sibling(TrackSheet.BUNDLE).say("cable.wave");
+            sheet.write(wave, sheet.left() - 9 * s, middle, Anchor.END, Ink.FAINT);
+        }
+        if (rows.hasImpedance()) {
+            new ImpedancePainter(sheet, drawing, rows.impedanceTop(), rows.impedanceBottom()).draw();
+        }
         new CableBodyPainter(sheet, body).draw(drawing);
         Box shown = new Box(
                 sheet.left() - 12 * s,
@@ -92,7 +127,7 @@ public final class CablePainter {
                     .filter(mark -> labels.selected().contains(mark.event().id()))
                     .forEach(this::drawSelected);
         });
-        if (sheet.area().height() >= (HEIGHT - 8) * s) {
+        if (rows.cuts()) {
             new CutsPainter(sheet, drawing, body, words).draw(sheet.bottom() - 24 * s);
         }
         drawNames(drawing, labels);
@@ -113,23 +148,24 @@ public final class CablePainter {
     }
 
     private void drawNames(CableDrawing drawing, Labels labels) {
-        LabelRows rows = new LabelRows(sheet.left() - 20 * s, sheet.area().right() - 8 * s, 8 * s, 2);
+        LabelRows labelRows =
+                new LabelRows(sheet.left() - 20 * s, sheet.area().right() - 8 * s, 8 * s, rows.nameRows());
         for (CableDrawing.Mark mark : drawing.marks()) {
             double from = Math.max(sheet.left(), sheet.pixel(mark.shownFromMetres()));
             double to = Math.min(sheet.right(), sheet.pixel(mark.shownToMetres()));
             if (to >= from - 1) {
-                drawName(mark.event(), (from + to) / 2, labels, rows);
+                drawName(mark.event(), (from + to) / 2, labels, labelRows);
             }
         }
     }
 
-    private void drawName(Event event, double x, Labels labels, LabelRows rows) {
+    private void drawName(Event event, double x, Labels labels, LabelRows labelRows) {
         String name = labels.name().apply(event);
         Optional<Visibility> visibility = labels.visibility().apply(event);
         double room = visibility.isPresent() ? (DOT + 4) * s : 0;
         double width = sheet.smallWidth(name) + room;
-        rows.next(x, width).ifPresent(place -> {
-            double middle = body.bottom() + (20 + ROW * place.row()) * s;
+        labelRows.next(x, width).ifPresent(place -> {
+            double middle = body.bottom() + (rows.nameRows() == 1 ? 16 : 20) * s + ROW * place.row() * s;
             // On paper of its own, over the lines that lead to cuts.
             double high = sheet.small();
             sheet.pen().fill(place.leftPixels() - s, middle - high / 2, width + 2 * s, high, sheet.ink(Ink.PAPER));
@@ -167,6 +203,9 @@ public final class CablePainter {
         double y = sheet.top() + 11 * s;
         for (Visibility visibility : Visibility.values()) {
             String text = name.apply(visibility);
+            if (x + 24 * s + sheet.smallWidth(text) > right) {
+                return;
+            }
             drawDot(visibility, x + 4 * s, y);
             sheet.write(text, x + 13 * s, y, Anchor.START, Ink.FAINT);
             x += 24 * s + sheet.smallWidth(text);
@@ -185,6 +224,9 @@ public final class CablePainter {
     public void drawLine(String line, double right) {
         double left = sheet.left();
         sheet.pen().fill(left - 16 * s, sheet.top() + 2 * s, right - left + 16 * s, 18 * s, sheet.ink(Ink.PAPER));
+        if (right - left < LEAST_LINE * s) {
+            return;
+        }
         String cut = sheet.pen().cut(line, sheet.small(), right - left);
         sheet.write(cut, left, sheet.top() + 11 * s, Anchor.START, Ink.TEXT);
     }

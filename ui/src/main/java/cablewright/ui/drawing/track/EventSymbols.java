@@ -44,6 +44,9 @@ public final class EventSymbols implements EventVisitor<Void> {
     private static final double EDGE = 1.5;
     private static final double DAMAGE = 2;
     private static final int WAVE_PIECES = 8;
+    private static final double BODY_SHARE = 0.28;
+    private static final double USUAL_BODY = 24;
+    private static final double SYMBOL_SHARE = 0.36;
 
     private final Pen pen;
     private final Palette palette;
@@ -74,6 +77,26 @@ public final class EventSymbols implements EventVisitor<Void> {
      */
     static void draw(TrackSheet sheet, Event event, double from, double to, Body body) {
         new EventSymbols(sheet.pen(), sheet.palette(), body, sheet.scale(), from, to).visit(event);
+    }
+
+    /**
+     * Draws one event on a short length of cable that fills a box.
+     *
+     * @param pen what to draw with
+     * @param palette the colours
+     * @param event the event
+     * @param box where
+     */
+    public static void drawAlone(Pen pen, Palette palette, Event event, Box box) {
+        Body body = new Body(box.y() + BODY_SHARE * box.height(), box.bottom() - BODY_SHARE * box.height());
+        double scale = body.height() / USUAL_BODY;
+        pen.fill(box.x(), body.top(), box.width(), body.height(), palette.of(Ink.DIELECTRIC));
+        for (double y : new double[] {body.top(), body.bottom() - 1}) {
+            pen.fill(box.x(), y, box.width(), 1, palette.of(Ink.SHIELD));
+        }
+        double half = box.width() * SYMBOL_SHARE / 2;
+        double middle = box.x() + box.width() / 2;
+        new EventSymbols(pen, palette, body, scale, middle - half, middle + half).visit(event);
     }
 
     private double middle() {

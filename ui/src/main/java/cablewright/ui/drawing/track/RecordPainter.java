@@ -14,6 +14,9 @@ public final class RecordPainter {
     /** Height of a record with two rows of labels, at usual size. */
     public static final double HEIGHT = 62;
 
+    /** Least height, in which one row of words is left. */
+    public static final double LEAST_HEIGHT = 34;
+
     private static final double HEIGHT_OF_TWO_ROWS = 58;
     private static final double MOST_LABEL = 170;
 
@@ -29,7 +32,7 @@ public final class RecordPainter {
     public RecordPainter(TrackSheet sheet) {
         this.sheet = sheet;
         this.s = sheet.scale();
-        this.y = sheet.top() + 20 * s;
+        this.y = sheet.top() + Math.min(20 * s, Math.max(9 * s, sheet.area().height() / 2 - 8 * s));
     }
 
     /**
@@ -74,7 +77,7 @@ public final class RecordPainter {
         String text = sheet.pen().cut(claim.text(), sheet.small(), MOST_LABEL * s);
         labels.next(x, sheet.smallWidth(text))
                 .ifPresent(place ->
-                        sheet.write(text, place.leftPixels(), y + (17 + 16 * place.row()) * s, Anchor.START, Ink.TEXT));
+                        sheet.write(text, place.leftPixels(), y + (15 + 15 * place.row()) * s, Anchor.START, Ink.TEXT));
     }
 
     private void drawHollow(double x, boolean square) {

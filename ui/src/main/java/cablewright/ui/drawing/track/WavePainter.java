@@ -8,18 +8,20 @@ import java.util.Arrays;
 /** Draws the wave on the line at one moment, as high as the gain that is set makes it; what is higher is cut off. */
 public final class WavePainter {
 
-    private static final double MIDDLE = 50;
-    private static final double HALF = 24;
+    private static final double FULL = 0.94;
 
     private final TrackSheet sheet;
+    private final Box lane;
 
     /**
      * Prepares to draw.
      *
      * @param sheet where
+     * @param lane the strip across the sheet that the wave has to itself
      */
-    public WavePainter(TrackSheet sheet) {
+    public WavePainter(TrackSheet sheet, Box lane) {
         this.sheet = sheet;
+        this.lane = lane;
     }
 
     /**
@@ -30,24 +32,19 @@ public final class WavePainter {
      * @param clipVolts what is as high as the lane [V]
      */
     public void draw(WavePlay play, int frame, double clipVolts) {
-        double middle = sheet.top() + MIDDLE * sheet.scale();
+        double middle = lane.y() + lane.height() / 2;
         int count = play.places();
         double[] xs = new double[count + 2];
         double[] ys = new double[count + 2];
         for (int i = 0; i < count; i++) {
             double share = Math.max(-1, Math.min(1, play.volts(frame, i) / clipVolts));
             xs[i] = sheet.pixel(play.shownMetres(i));
-            ys[i] = middle - share * HALF * sheet.scale();
+            ys[i] = middle - share * FULL * lane.height() / 2;
         }
         xs[count] = xs[count - 1];
         xs[count + 1] = xs[0];
         ys[count] = middle;
         ys[count + 1] = middle;
-        Box lane = new Box(
-                sheet.left(),
-                sheet.top(),
-                sheet.view().widthPixels(),
-                sheet.area().height());
         sheet.pen().within(lane, () -> {
             sheet.pen().shape(xs, ys, sheet.ink(Ink.TRACE).faded(0.16));
             sheet.pen()

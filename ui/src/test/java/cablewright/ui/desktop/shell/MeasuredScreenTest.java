@@ -22,8 +22,6 @@ import org.junit.jupiter.api.io.TempDir;
 /** A sweep of a matched line of 40 m that ends in an open: Γ = e^(−j 2ω l/v), as in any textbook on lines. */
 class MeasuredScreenTest {
 
-    private static final double LIGHT = 299_792_458.0;
-
     @TempDir
     private Path folder;
 
@@ -33,13 +31,7 @@ class MeasuredScreenTest {
             new Texts("cablewright.ui.desktop.shell.desktop", Locale.ROOT));
 
     private Path sweep() throws IOException {
-        StringBuilder text = new StringBuilder("# MHz S RI R 50\n");
-        double delay = 2 * 40 / (0.66 * LIGHT);
-        for (int k = 1; k <= 1500; k++) {
-            double phase = -2 * Math.PI * k * 0.2e6 * delay;
-            text.append(String.format(Locale.ROOT, "%.1f %.9f %.9f%n", 0.2 * k, Math.cos(phase), Math.sin(phase)));
-        }
-        return Files.writeString(folder.resolve("line.s1p"), text);
+        return MeasuredExample.sweep(folder);
     }
 
     @Test

@@ -9,6 +9,7 @@ import cablewright.ui.desktop.bench.model.BenchViewModel;
 import cablewright.ui.desktop.practice.model.Claim;
 import cablewright.ui.desktop.practice.model.ExerciseViewModel;
 import cablewright.ui.desktop.task.Threads;
+import cablewright.ui.desktop.wave.WaveViewModel;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -87,18 +88,11 @@ public final class WindowPictures {
             });
             picture("committed", stage, folder);
             steps.add(() -> {
-                window.practice().current().reveal().playWave();
-                int frames = window.practice()
-                        .current()
-                        .reveal()
-                        .cableTrack()
-                        .waveProperty()
-                        .get()
-                        .orElseThrow()
-                        .frames();
-                window.practice().current().reveal().showFrame((int) (WAVE_SHARE * frames));
+                WaveViewModel wave = window.practice().current().reveal().wave();
+                wave.scrubTo(0);
+                wave.scrubTo((int) (WAVE_SHARE * wave.framesProperty().get()));
                 save(stage, folder.resolve("wave.png"));
-                window.practice().current().reveal().stopWave();
+                wave.forget();
             });
             steps.add(() -> {
                 ExerciseViewModel exercise = window.practice().current();

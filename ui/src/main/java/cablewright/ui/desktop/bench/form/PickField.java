@@ -3,6 +3,7 @@ package cablewright.ui.desktop.bench.form;
 
 import cablewright.lessons.bench.BenchDocument;
 import cablewright.ui.desktop.bench.document.DocumentViewModel;
+import cablewright.ui.desktop.choice.ChoiceLook;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -12,7 +13,6 @@ import javafx.beans.value.WeakChangeListener;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 
 /**
  * One of several, to be picked.
@@ -60,17 +60,7 @@ public final class PickField<T> extends VBox {
         label.setWrapText(true);
         box.setId(id);
         box.setAccessibleText(name);
-        box.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(T value) {
-                return value == null ? "" : words.apply(value);
-            }
-
-            @Override
-            public T fromString(String text) {
-                throw new UnsupportedOperationException("nothing is typed into a list of choices");
-            }
-        });
+        ChoiceLook.of(words).on(box);
         getChildren().addAll(label, box, new ProblemLabel(id, box, name, problem.getReadOnlyProperty()));
         show(document.now());
         box.valueProperty().addListener((o, before, now) -> picked(now));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench.inspector;
 
+import cablewright.ui.desktop.choice.ChoiceLook;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
@@ -10,7 +11,6 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
-import javafx.util.StringConverter;
 
 /**
  * A choice on the screen.
@@ -23,6 +23,10 @@ public final class ChoiceRow<T> extends HBox {
     private boolean isShowing;
 
     public ChoiceRow(String key, String name, Function<T, String> words, Consumer<T> chosen) {
+        this(key, name, ChoiceLook.of(words), chosen);
+    }
+
+    ChoiceRow(String key, String name, ChoiceLook<T> look, Consumer<T> chosen) {
         getStyleClass().add("choice");
         setAlignment(Pos.CENTER_LEFT);
         Label caption = new Label(name);
@@ -33,17 +37,7 @@ public final class ChoiceRow<T> extends HBox {
         box.setId("choice-" + key);
         box.setMaxWidth(Double.MAX_VALUE);
         box.setAccessibleText(name);
-        box.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(T one) {
-                return one == null ? "" : words.apply(one);
-            }
-
-            @Override
-            public T fromString(String text) {
-                throw new UnsupportedOperationException("a choice is never typed");
-            }
-        });
+        look.on(box);
         box.valueProperty().addListener((o, before, now) -> {
             if (!isShowing && now != null) {
                 chosen.accept(now);

@@ -11,6 +11,7 @@ import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.ui.desktop.bench.model.BenchViewModel;
+import cablewright.ui.desktop.choice.ChoiceLook;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -117,7 +118,10 @@ final class EventPane extends VBox {
         }
         ChoiceField choice = (ChoiceField) field;
         return new ChoiceRow<String>(
-                field.key(), words, word -> word(choice.key(), word), word -> choose(id, choice.key(), words, word));
+                field.key(),
+                words,
+                ChoiceLook.of(word -> word(choice.key(), word)),
+                word -> choose(id, choice.key(), words, word));
     }
 
     private String word(String key, String word) {

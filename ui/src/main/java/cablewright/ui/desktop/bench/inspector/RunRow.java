@@ -7,11 +7,15 @@ import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Run;
 import cablewright.simulator.check.Range;
+import cablewright.simulator.line.CableFamily;
 import cablewright.simulator.line.CableType;
 import cablewright.ui.desktop.bench.model.BenchViewModel;
 import cablewright.ui.desktop.bench.model.CableViewModel;
+import cablewright.ui.desktop.choice.ChoiceLook;
 import cablewright.ui.words.Quantities;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.scene.control.Button;
@@ -40,7 +44,10 @@ final class RunRow extends VBox {
         type = new ChoiceRow<>(
                 "run-" + index,
                 texts.say("run.number", index + 1),
-                CableType::title,
+                new ChoiceLook<>(
+                        CableType::title,
+                        one -> Optional.of(texts.say("cableFamily." + word(one.family()))),
+                        one -> Optional.empty()),
                 chosen -> say.accept(cable.runType(index, chosen)));
         length = CablePane.dial(
                 dial(50, 0),
@@ -59,6 +66,10 @@ final class RunRow extends VBox {
         HBox deeds = new HBox(add, remove);
         deeds.getStyleClass().add("deeds");
         getChildren().addAll(type, length, figures, deeds);
+    }
+
+    private static String word(CableFamily family) {
+        return family.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     private Button button(String id, String key, String nameKey, Runnable action) {
@@ -80,7 +91,7 @@ final class RunRow extends VBox {
 
     void show(Cable cable, List<CableType> types) {
         Run run = cable.runs().get(index);
-        type.show(types, run.type());
+        type.show(types.stream().sorted(Comparator.comparing(CableType::family)).toList(), run.type());
         length.show(dial(run.lengthMetres(), cable.lengthMetres() - run.lengthMetres()));
         figures.setText(texts.say(
                 "run.figures",

@@ -203,7 +203,7 @@ final class VisibilityCard extends VBox {
         for (int row = 0; row < keys.length; row++) {
             Label head = new Label(texts.say("figure." + keys[row]));
             head.getStyleClass().add("quiet");
-            head.setMinWidth(Region.USE_PREF_SIZE);
+            head.setWrapText(true);
             figures.add(head, 0, row);
         }
     }
@@ -211,6 +211,7 @@ final class VisibilityCard extends VBox {
     private void figure(int column, int row, String text) {
         Label value = new Label(text);
         value.getStyleClass().add("figure-value");
+        value.setMinWidth(Region.USE_PREF_SIZE);
         figures.add(value, column + 1, row);
     }
 }

@@ -17,6 +17,7 @@ import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.desktop.track.AxisViewModel;
 import cablewright.ui.desktop.track.CableTrackViewModel;
 import cablewright.ui.desktop.track.TraceTrackViewModel;
+import cablewright.ui.desktop.wave.WaveViewModel;
 import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Optional;
@@ -53,6 +54,7 @@ public final class BenchTraceViewModel {
     private final TraceTrackViewModel traceTrack;
     private final CableTrackViewModel cableTrack;
     private final LatticeViewModel lattice;
+    private final WaveViewModel wave;
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper sightsAreOld = new ReadOnlyBooleanWrapper();
@@ -100,6 +102,13 @@ public final class BenchTraceViewModel {
                 () -> answered.map(it -> new LatticeViewModel.Subject(
                         it.exercise().cable(), it.exercise().instrument(), it.end())),
                 Words.in(axis.unitProperty().get(), desktop.locale()),
+                threads,
+                this::showProblem);
+        this.wave = new WaveViewModel(
+                traceTrack,
+                cableTrack,
+                () -> answered.map(it -> new WaveViewModel.Subject(
+                        it.exercise().cable(), it.end(), it.exercise().instrument(), it.settings())),
                 threads,
                 this::showProblem);
         this.question = new BenchTraces.Question(
@@ -168,6 +177,7 @@ public final class BenchTraceViewModel {
         problem.set("");
         axis.setRange(answer.question().settings().rangeMetres());
         answered = Optional.of(answer.question());
+        wave.forget();
         traceTrack.traceProperty().set(answer.trace());
         cableTrack.drawingProperty().set(Optional.of(answer.drawing()));
         if (isLatest) {
@@ -361,6 +371,15 @@ public final class BenchTraceViewModel {
 
     public ObjectProperty<LineEnd> endProperty() {
         return settings.endProperty();
+    }
+
+    /**
+     * Returns the wave along the cable of the trace that is shown.
+     *
+     * @return the wave
+     */
+    public WaveViewModel wave() {
+        return wave;
     }
 
     public LatticeViewModel lattice() {

@@ -8,6 +8,7 @@ import cablewright.ui.desktop.bench.form.EditorPane;
 import cablewright.ui.desktop.bench.form.LocalField;
 import cablewright.ui.desktop.bench.form.NumberEntry;
 import cablewright.ui.desktop.bench.form.TypedField;
+import cablewright.ui.desktop.choice.ChoiceLook;
 import cablewright.ui.desktop.task.Threads;
 import java.util.List;
 import java.util.Locale;
@@ -25,7 +26,6 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 
 /** A cable type of the user's own: what the maker's data sheet says, how well it can be met, and the run made of it. */
 public final class DataSheetPane extends EditorPane {
@@ -136,17 +136,7 @@ public final class DataSheetPane extends EditorPane {
     private <T> VBox combo(ComboBox<T> box, String name, List<T> items, Function<T, String> written, Consumer<T> set) {
         box.setId("sheet-" + name);
         box.setAccessibleText(texts.say("sheet." + name));
-        box.setConverter(new StringConverter<>() {
-            @Override
-            public String toString(T value) {
-                return value == null ? "" : written.apply(value);
-            }
-
-            @Override
-            public T fromString(String text) {
-                throw new UnsupportedOperationException("nothing is typed into a list of choices");
-            }
-        });
+        ChoiceLook.of(written).on(box);
         box.getItems().setAll(items);
         box.setValue(items.get(0));
         box.valueProperty().addListener((o, before, now) -> {

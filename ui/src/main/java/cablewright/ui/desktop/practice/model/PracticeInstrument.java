@@ -14,7 +14,6 @@ import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.solve.PropagationCache;
 import cablewright.ui.drawing.track.CableDrawing;
-import cablewright.ui.drawing.track.WavePlay;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -61,10 +60,6 @@ final class PracticeInstrument {
                     events.add(event);
                     return measurement.of(without.withEvents(events)).trace(settings, exercise.noiseSeed());
                 });
-    }
-
-    WavePlay wave(Settings settings, LineEnd end) {
-        return WavePlay.of(exercise.cable(), end, exercise.instrument().sourceOhms(), settings);
     }
 
     LookAtCable look(Settings settings, LineEnd end) {

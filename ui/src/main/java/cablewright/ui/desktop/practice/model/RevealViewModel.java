@@ -15,16 +15,13 @@ import cablewright.ui.desktop.task.LatestRun;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.desktop.track.CableTrackViewModel;
 import cablewright.ui.desktop.track.TraceTrackViewModel;
+import cablewright.ui.desktop.wave.WaveViewModel;
 import cablewright.ui.drawing.axis.Extent;
-import cablewright.ui.drawing.track.WavePlay;
 import cablewright.ui.words.Words;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Consumer;
-import javafx.beans.property.ReadOnlyBooleanProperty;
-import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 
@@ -40,14 +37,13 @@ public final class RevealViewModel {
     private final CableTrackViewModel cableTrack;
     private final Consumer<Exception> problems;
     private final LatestRun sights;
-    private final LatestRun waves;
     private final LatestRun comparisons;
     private final ReadOnlyObjectWrapper<Optional<Claim>> compared = new ReadOnlyObjectWrapper<>(Optional.empty());
-    private final ReadOnlyBooleanWrapper preparingWave = new ReadOnlyBooleanWrapper();
     private final ReadOnlyObjectWrapper<List<FindingReasons>> reasons = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<Optional<Finding>> pointedAt = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final LatestRun reasoning;
     private final LatticeViewModel lattice;
+    private final WaveViewModel wave;
     private boolean open;
 
     RevealViewModel(
@@ -65,7 +61,6 @@ public final class RevealViewModel {
         this.problems = problems;
         this.cableTrack = new CableTrackViewModel(exercise.cable());
         this.sights = new LatestRun(threads);
-        this.waves = new LatestRun(threads);
         this.comparisons = new LatestRun(threads);
         this.reasoning = new LatestRun(threads);
         this.lattice = new LatticeViewModel(
@@ -74,6 +69,14 @@ public final class RevealViewModel {
                 Words.in(traceTrack.axis().unitProperty().get(), locale),
                 threads,
                 problems);
+        this.wave = new WaveViewModel(traceTrack, cableTrack, this::waveSubject, threads, problems);
+    }
+
+    private Optional<WaveViewModel.Subject> waveSubject() {
+        return open
+                ? Optional.of(new WaveViewModel.Subject(
+                        exercise.cable(), settings.endProperty().get(), exercise.instrument(), settings.settings()))
+                : Optional.empty();
     }
 
     /** Opens the cable, and works out the reasons behind the marks. Before this nothing of it is shown. */
@@ -143,7 +146,7 @@ public final class RevealViewModel {
 
     /** Takes away what belonged to other settings, and looks at the cable anew if it is open. */
     void settingsChanged() {
-        stopWave();
+        wave.forget();
         comparisons.forget();
         pointAtNothing();
         compared.set(Optional.empty());
@@ -202,59 +205,13 @@ public final class RevealViewModel {
         return compared.getReadOnlyProperty();
     }
 
-    /** Plays the wave along the open cable from the start, once it is worked out; it shows from the first frame on. */
-    public void playWave() {
-        if (!open) {
-            return;
-        }
-        Settings wanted = settings.settings();
-        LineEnd end = settings.endProperty().get();
-        preparingWave.set(true);
-        waves.ask(
-                () -> bench.wave(wanted, end),
-                play -> {
-                    preparingWave.set(false);
-                    double clip = exercise.instrument().clipVolts(wanted.gainDecibels());
-                    cableTrack.clipVoltsProperty().set(clip);
-                    cableTrack.waveProperty().set(Optional.of(play));
-                    showFrame(0);
-                },
-                problems);
-    }
-
     /**
-     * Shows one moment of the wave: where it is on the cable, and what the port has received by then.
+     * Returns the wave along the open cable.
      *
-     * @param frame which frame of the wave, from 0; beyond the last the wave is gone
+     * @return the wave; it plays once the cable is open
      */
-    public void showFrame(int frame) {
-        Optional<WavePlay> play = cableTrack.waveProperty().get();
-        if (play.isEmpty() || frame >= play.get().frames()) {
-            stopWave();
-            return;
-        }
-        cableTrack.frameProperty().set(frame);
-        Trace trace = traceTrack.traceProperty().get();
-        double received = play.get().seconds(frame) - trace.zeroSeconds();
-        traceTrack.writtenToProperty().set(OptionalDouble.of(trace.settings().metresThereAndBack(received)));
-    }
-
-    /**
-     * Returns whether the wave is being worked out.
-     *
-     * @return true until it plays
-     */
-    public ReadOnlyBooleanProperty preparingWaveProperty() {
-        return preparingWave.getReadOnlyProperty();
-    }
-
-    /** Takes the wave away. */
-    public void stopWave() {
-        waves.forget();
-        preparingWave.set(false);
-        cableTrack.frameProperty().set(-1);
-        cableTrack.waveProperty().set(Optional.empty());
-        traceTrack.writtenToProperty().set(OptionalDouble.empty());
+    public WaveViewModel wave() {
+        return wave;
     }
 
     /** Lays the cable out anew under the trace, and works out what can be seen of it at these settings. */

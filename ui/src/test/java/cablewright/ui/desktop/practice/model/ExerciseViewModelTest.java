@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.marking.MarkSheet;
@@ -17,7 +18,9 @@ import cablewright.simulator.instrument.Trace;
 import cablewright.ui.desktop.lattice.LatticeViewModel;
 import cablewright.ui.desktop.shell.Examples;
 import cablewright.ui.desktop.task.Threads;
+import cablewright.ui.desktop.wave.WaveViewModel;
 import cablewright.ui.drawing.lattice.Lattice;
+import cablewright.ui.drawing.track.WavePlay;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
@@ -148,19 +151,29 @@ class ExerciseViewModelTest {
     }
 
     @Test
-    void theWavePlaysOnlyOnAnOpenCableAndEndsByItself() {
+    void theWavePlaysOnlyOnAnOpenCableIsComputedOnceAndStopsWhereItIsPut() {
         ExerciseViewModel model = open(0);
-        model.reveal().playWave();
+        WaveViewModel wave = model.reveal().wave();
+        wave.toggle();
         assertFalse(model.reveal().cableTrack().isPlaying());
         model.commit();
-        model.reveal().playWave();
-        assertTrue(model.reveal().cableTrack().isPlaying());
+        wave.toggle();
+        assertTrue(wave.playingProperty().get());
+        WavePlay computed = model.reveal().cableTrack().waveProperty().get().orElseThrow();
         double before = model.traceTrack().writtenToProperty().get().orElseThrow();
-        model.reveal().showFrame(100);
+        wave.scrubTo(100);
+        assertFalse(wave.playingProperty().get(), "who takes hold of it stops it");
         assertTrue(model.traceTrack().writtenToProperty().get().orElseThrow() > before);
-        model.reveal().showFrame(1_000_000);
-        assertFalse(model.reveal().cableTrack().isPlaying());
-        assertTrue(model.traceTrack().writtenToProperty().get().isEmpty());
+        assertEquals(computed.seconds(100), wave.secondsProperty().get().orElseThrow(), 0);
+        wave.step(-1);
+        assertEquals(99, wave.frameProperty().get());
+        wave.toggle();
+        assertEquals(99, wave.frameProperty().get(), "it plays on from there");
+        assertSame(
+                computed, model.reveal().cableTrack().waveProperty().get().orElseThrow(), "it is not computed again");
+        wave.scrubTo(1_000_000);
+        assertEquals(computed.frames() - 1, wave.frameProperty().get());
+        assertTrue(model.traceTrack().writtenToProperty().get().isEmpty(), "at its end the whole trace is written");
     }
 
     @Test
@@ -207,7 +220,7 @@ class ExerciseViewModelTest {
     void aChangedSettingStopsTheWave() {
         ExerciseViewModel model = open(0);
         model.commit();
-        model.reveal().playWave();
+        model.reveal().wave().toggle();
         model.settings().step(Setting.GAIN, 1);
         assertFalse(model.reveal().cableTrack().isPlaying());
     }

@@ -10,18 +10,19 @@ import cablewright.ui.words.Quantities;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
-import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Region;
 
 /**
- * What helps to read a trace, in one row: second cursor, kept trace, the other end laid over, and the velocity from a known
- * length between the cursors.
+ * The velocity from a known length between the two cursors. It lies over the trace while there are two and the velocity is
+ * free, so that nothing moves when it comes and goes.
  */
-public final class ReadingBar extends FlowPane {
+public final class KnownLength extends HBox {
 
     private final ReadingAids aids;
     private final SettingsViewModel settings;
@@ -32,37 +33,27 @@ public final class ReadingBar extends FlowPane {
     private final Label result = new Label();
 
     /**
-     * Lays the row out.
+     * Lays it out.
      *
      * @param aids what helps
      * @param settings where the velocity is set
      * @param axis the axis, which knows the unit and the cursor
-     * @param otherEnd lays the other end over, or takes it away; empty where there is one end only
      * @param texts texts of the desktop
      */
-    public ReadingBar(
-            ReadingAids aids,
-            SettingsViewModel settings,
-            AxisViewModel axis,
-            Optional<Runnable> otherEnd,
-            Texts texts) {
+    public KnownLength(ReadingAids aids, SettingsViewModel settings, AxisViewModel axis, Texts texts) {
         this.aids = aids;
         this.settings = settings;
         this.axis = axis;
         this.texts = texts;
-        getStyleClass().addAll("card", "shelf", "shelf-row");
+        getStyleClass().addAll("over-trace", "known-length");
+        setAlignment(Pos.CENTER_LEFT);
+        setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
         setId("reading-bar");
         setVelocity = button(
                 texts.say("aids.setVelocity"), texts.say("aids.setVelocity.name"), "set-velocity", this::setVelocity);
         length.setId("known-length");
         length.setPrefColumnCount(5);
         length.setOnAction(event -> setVelocity());
-        getChildren()
-                .add(button(
-                        texts.say("aids.second"), texts.say("aids.second.name"), "second-cursor", aids::toggleSecond));
-        getChildren().add(button(texts.say("aids.keep"), texts.say("aids.keep.name"), "keep-trace", aids::toggleKept));
-        otherEnd.ifPresent(run -> getChildren()
-                .add(button(texts.say("aids.overlayEnd"), texts.say("aids.overlayEnd.name"), "overlay-end", run)));
         getChildren().addAll(length, setVelocity, result);
         aids.secondMetresProperty().addListener((o, before, now) -> show());
         axis.unitProperty().addListener((o, before, now) -> show());
@@ -72,7 +63,7 @@ public final class ReadingBar extends FlowPane {
     private static Button button(String text, String name, String id, Runnable action) {
         Button button = new Button(text);
         button.setId(id);
-        button.getStyleClass().addAll("flat", "setting-choice");
+        button.getStyleClass().addAll("small-button");
         button.setAccessibleText(name);
         button.setTooltip(new Tooltip(name));
         button.setMinWidth(Region.USE_PREF_SIZE);
@@ -83,12 +74,8 @@ public final class ReadingBar extends FlowPane {
     private void show() {
         boolean two = aids.secondMetresProperty().get().isPresent();
         boolean free = two && !settings.permitted().velocity().isFixed();
-        for (Region region : new Region[] {length, setVelocity}) {
-            region.setVisible(free);
-            region.setManaged(free);
-        }
-        result.setManaged(two);
-        result.setVisible(two);
+        setVisible(free);
+        setManaged(free);
         String unit = axis.unitProperty().get().symbol();
         length.setPromptText(texts.say("aids.length", unit));
         length.setAccessibleText(texts.say("aids.length.name", unit));
