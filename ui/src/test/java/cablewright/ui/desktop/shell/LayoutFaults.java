@@ -32,16 +32,13 @@ final class LayoutFaults {
     private static final double SLACK = 1.5;
     private static final double SPACE = 8;
 
-    private final Region root;
     private final List<String> faults = new ArrayList<>();
 
-    private LayoutFaults(Region root) {
-        this.root = root;
-    }
+    private LayoutFaults() {}
 
     /** Faults of a window that is laid out. */
     static List<String> of(Region root) {
-        LayoutFaults found = new LayoutFaults(root);
+        LayoutFaults found = new LayoutFaults();
         found.walk(root, new Room(0, root.getWidth(), 0, root.getHeight()));
         return found.faults;
     }

@@ -93,7 +93,7 @@ class LayoutTest {
                             String where = name + " " + theme + (projector ? " projector " : " ") + size;
                             List<String> found = new ArrayList<>(LayoutFaults.of(root));
                             found.addAll(shares(root, name));
-                            if (size == SIZES.get(0)) {
+                            if (size.equals(SIZES.get(0))) {
                                 found.addAll(ContrastFaults.of(root));
                                 found.addAll(FocusFaults.of(root, looked));
                             }
