@@ -17,7 +17,18 @@ import java.util.Optional;
  */
 public final class BuiltInLessons {
 
-    private static final List<String> FILES = List.of("harbour-line.json");
+    private static final List<String> FILES = List.of(
+            "pulses.json",
+            "sign-and-size.json",
+            "events-are-not-faults.json",
+            "pressed-and-broken.json",
+            "water.json",
+            "pairs.json",
+            "width.json",
+            "ghosts.json",
+            "what-a-trace-cannot-tell.json",
+            "mixed-calls.json",
+            "harbour-line.json");
     private static final List<Lesson> ALL =
             FILES.stream().map(BuiltInLessons::read).toList();
 

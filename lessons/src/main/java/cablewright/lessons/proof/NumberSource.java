@@ -34,6 +34,7 @@ import java.util.Locale;
  *   <li>{@code height EVENT PULSE [far]}: first lobe by which the event changes the trace [%]
  *   <li>{@code shown EVENT PULSE [far]}: where its edge is half-way up or down [m]
  *   <li>{@code apparent EVENT PULSE [far]}: impedance that a reader works out from the height and the loss to it [Ω]
+ *   <li>{@code ratio EVENT PULSE [far]}: its height over that of a full echo from there [%]
  *   <li>{@code way EVENT PULSE [far]}: loss there and back for this pulse [dB]; {@code full …}: height of a full echo from there [%]
  *   <li>{@code peak FROM TO PULSE [far]}: the trace where it is farthest from zero between two shown places [%]
  *   <li>{@code level AT PULSE [far]}: the trace at a shown place [%]
@@ -114,6 +115,9 @@ final class NumberSource {
                                                 .lossDecibels()
                                                 .orElseThrow()
                                         / 20);
+            case "ratio" ->
+                PER_CENT
+                        * facts(w.get(1), stimulus(w.get(2)), end).coefficient().orElseThrow();
             case "peak" -> PER_CENT * peak(number(w.get(1)), number(w.get(2)), trace(stimulus(w.get(3)), end));
             case "level" -> level(number(w.get(1)), trace(stimulus(w.get(2)), end));
             case "at" ->

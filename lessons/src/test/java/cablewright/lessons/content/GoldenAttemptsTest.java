@@ -4,6 +4,7 @@ package cablewright.lessons.content;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.AttemptSheet;
@@ -25,7 +26,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Attempts as trainees hand them in, from a file, each with the marks that the rules give when worked out by hand. */
 class GoldenAttemptsTest {
 
-    private static final Lesson LESSON = BuiltInLessons.first();
+    private static final Lesson LESSON = BuiltInLessons.find("harbour-line").orElseThrow();
     private static final Marker MARKER = new Marker();
 
     private static byte[] bytes() {
@@ -52,8 +53,9 @@ class GoldenAttemptsTest {
         "1, breakwater-camera, 0, 20, 0, 0, 1",
         // The splice to be dug up: 4 + 3 - 5; the break right: 10.
         "2, breakwater-camera, 12, 20, 1, 0, 0",
-        // A short called partial: 4 + 2 + 3, read late but within 6 m; the splice missed.
-        "3, pilot-station-phone, 9, 20, 0, 0, 0",
+        // A short called partial: 4 + 2 + 3, read late but as its pulse shows it; the splice is too good to be asked
+        // for.
+        "3, pilot-station-phone, 9, 10, 0, 0, 0",
         // All hardware right, the prediction wrong.
         "4, lamp-house-feeder, 30, 40, 0, 0, 0",
         // Three good joints to be dug up: 3 (4 - 5), never below zero.
@@ -91,11 +93,11 @@ class GoldenAttemptsTest {
         LessonMarks all = LessonMarks.of(LESSON, sheets, MARKER);
 
         assertEquals(12 + 9 + 30 + 0 + 16 + 20 + 10 + 10, all.marks(), 1e-5);
-        assertEquals(20 + 20 + 40 + 30 + 20 + 20 + 20 + 10, all.maximum());
+        assertEquals(20 + 10 + 40 + 30 + 20 + 20 + 20 + 10, all.maximum());
         assertEquals(8, all.sheets().size());
-        assertFalse(all.passed(), "60 of 100 are needed, and these are 59.4");
+        assertTrue(all.passed(), "60 of 100 are needed, and these are 62.9");
         LessonMarks one = LessonMarks.of(LESSON, sheets.subList(0, 1), MARKER);
-        assertEquals(180, one.maximum());
+        assertEquals(170, one.maximum());
         assertFalse(one.passed());
     }
 

@@ -43,12 +43,12 @@ class HarbourLineTest {
     private static final Marker MARKER = new Marker();
 
     static List<Exercise> exercises() {
-        return BuiltInLessons.first().exercises();
+        return BuiltInLessons.find("harbour-line").orElseThrow().exercises();
     }
 
     @Test
     void thereAreEightExercisesAndTheWorldSaysThatItIsInvented() {
-        Lesson lesson = BuiltInLessons.first();
+        Lesson lesson = BuiltInLessons.find("harbour-line").orElseThrow();
 
         assertEquals(8, lesson.exercises().size());
         assertTrue(lesson.worldNote().contains("Saltmarsh Point")
@@ -76,7 +76,7 @@ class HarbourLineTest {
     @ParameterizedTest
     @CsvSource({
         "breakwater-camera, 2",
-        "pilot-station-phone, 2",
+        "pilot-station-phone, 1",
         "lamp-house-feeder, 3",
         "antenna-mast, 3",
         "ferry-gate, 2",
@@ -84,14 +84,23 @@ class HarbourLineTest {
         "greenhouse-sensor, 2",
         "reel-on-the-dock, 0"
     })
-    void everyEventIsAskedForButTheCoreOffCentre(String id, int count) {
-        AnswerKey demand = MARKER.demand(BuiltInLessons.first().exercise(id).orElseThrow());
+    void everyEventIsAskedForButWhatNobodyCanSee(String id, int count) {
+        AnswerKey demand = MARKER.demand(
+                BuiltInLessons.find("harbour-line").orElseThrow().exercise(id).orElseThrow());
 
         assertEquals(count, demand.demanded().size(), () -> demand.events().toString());
         for (LineEvent event : demand.events()) {
-            assertEquals(
-                    event.kind() == EventKind.OFF_CENTRE ? Requirement.HIDDEN : Requirement.DEMANDED, event.standing());
+            assertEquals(standing(id, event), event.standing());
         }
+    }
+
+    /** A well made splice of a telephone pair is all but invisible at 118 m. */
+    private static Requirement standing(String id, LineEvent event) {
+        if (event.kind() == EventKind.OFF_CENTRE) {
+            return Requirement.HIDDEN;
+        }
+        boolean splicedPair = id.equals("pilot-station-phone") && event.kind() == EventKind.SPLICE;
+        return splicedPair ? Requirement.MARGINAL : Requirement.DEMANDED;
     }
 
     @ParameterizedTest

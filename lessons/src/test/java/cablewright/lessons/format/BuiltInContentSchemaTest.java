@@ -28,11 +28,13 @@ class BuiltInContentSchemaTest {
 
     @Test
     void theirExercisesCablesAndAnswersKeepToTheSchema() {
-        for (Exercise exercise : BuiltInLessons.first().exercises()) {
+        for (Exercise exercise :
+                BuiltInLessons.find("harbour-line").orElseThrow().exercises()) {
             requireSound(new Document.OfExercise(exercise));
             requireSound(new Document.OfCable(exercise.cable()));
         }
-        Attempt answer = KeyedAnswer.of(BuiltInLessons.first().exercises().get(5));
+        Attempt answer = KeyedAnswer.of(
+                BuiltInLessons.find("harbour-line").orElseThrow().exercises().get(5));
         requireSound(new Document.OfAttempts(new AttemptSheet("harbour-line", List.of(answer))));
     }
 

@@ -59,6 +59,9 @@ public final class InputFiles {
         if (name.equals(BUILT_IN)) {
             return BuiltInLessons.first();
         }
+        if (name.startsWith(BUILT_IN + ":")) {
+            return builtIn(name.substring(BUILT_IN.length() + 1));
+        }
         Path file = surroundings.folder().resolve(name);
         Document document = document(file);
         if (document instanceof Document.OfLesson lesson) {
@@ -69,6 +72,14 @@ public final class InputFiles {
         }
         throw new InputProblem(file + ": this file has the format "
                 + document.kind().format() + "; a lesson or an exercise is wanted here.");
+    }
+
+    private static Lesson builtIn(String id) {
+        return BuiltInLessons.find(id)
+                .orElseThrow(() -> new InputProblem("there is no built-in lesson \"" + id + "\"; there is "
+                        + String.join(
+                                ", ",
+                                BuiltInLessons.all().stream().map(Lesson::id).toList())));
     }
 
     private static Lesson lessonOf(Exercise exercise) {

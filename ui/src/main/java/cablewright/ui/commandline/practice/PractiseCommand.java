@@ -86,7 +86,7 @@ public final class PractiseCommand implements Callable<Integer> {
         InputFiles.lesson(root.surroundings(), name);
         try {
             desktop.open(
-                    name.equals(InputFiles.BUILT_IN)
+                    name.equals(InputFiles.BUILT_IN) || name.startsWith(InputFiles.BUILT_IN + ":")
                             ? Optional.empty()
                             : Optional.of(root.surroundings().folder().resolve(Path.of(name))));
             return ExitCode.DONE;
