@@ -31,7 +31,18 @@ final class BriefDraft {
 
     private String opening() {
         String caller = texts.drawn(dice, "caller");
-        String key = "opening." + GenerationTexts.word(plan.family());
-        return plan.family() == ExerciseFamily.REEL_ACCEPTANCE ? texts.say(key) : texts.drawn(dice, key, caller);
+        String family = "opening." + GenerationTexts.word(plan.family());
+        if (plan.family() == ExerciseFamily.REEL_ACCEPTANCE) {
+            return texts.say(family);
+        }
+        Complaint complaint = Complaint.draw(dice, plan.family(), plan.cable().events());
+        while (texts.variants(key(family, complaint)) == 0) {
+            complaint = complaint.plainer();
+        }
+        return texts.drawn(dice, key(family, complaint), caller);
+    }
+
+    private static String key(String family, Complaint complaint) {
+        return family + "." + GenerationTexts.word(complaint);
     }
 }

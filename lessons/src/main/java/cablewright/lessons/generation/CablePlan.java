@@ -44,7 +44,7 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
         List<Event> events = request.contrast() == Contrast.GHOST_AND_EVENT
                 ? ghostly(dice, family, type, metres, halfPulse, texts)
                 : place(dice, type, request.difficulty(), metres, halfPulse, kinds(dice, family, request), texts);
-        boolean terminated = family != ExerciseFamily.REEL_ACCEPTANCE && dice.chance(0.6);
+        boolean terminated = family.isTerminatedInUse() && dice.chance(0.6);
         FarEnd end = terminated ? FarEnd.Terminated.byOhms(type.nominalImpedanceOhms()) : new FarEnd.Open();
         Cable cable = new Cable(texts.say("cable.title", dice.upTo(89)), List.of(new Run(type, metres)), events, end);
         return new CablePlan(family, type, cable, pulse, terminated);

@@ -159,6 +159,11 @@ public enum ExerciseFamily {
         return damage;
     }
 
+    /** Whether such a line ends in its own impedance when it is used; building wire and a new reel end in nothing. */
+    boolean isTerminatedInUse() {
+        return this != BUILDING_WIRE && this != REEL_ACCEPTANCE;
+    }
+
     List<Caution> cautions() {
         return cautions;
     }
