@@ -64,6 +64,18 @@ public record Instrument(
     }
 
     /**
+     * Makes the instrument that adds nothing of its own to what was measured: no noise, no late recovery, a bandwidth far above
+     * any sweep, the finest converter.
+     *
+     * @param sourceOhms resistance of its source [Ω]
+     * @param samples most samples of a record, a power of two
+     * @return the instrument
+     */
+    public static Instrument asMeasured(double sourceOhms, int samples) {
+        return new Instrument(sourceOhms, 1e12, 1, 0, 1e-9, 0, 24, 1.25, samples, 0, Interference.none());
+    }
+
+    /**
      * Returns the noise that averaging leaves.
      *
      * @param averages how many records are averaged

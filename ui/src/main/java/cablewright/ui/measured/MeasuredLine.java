@@ -15,6 +15,7 @@ import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.material.PhysicalConstants;
 import cablewright.simulator.reading.CandidateRules;
 import cablewright.simulator.reading.NoiseLevel;
+import cablewright.simulator.wave.HalfSine;
 import cablewright.simulator.wave.Waveform;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -30,6 +31,16 @@ public final class MeasuredLine {
 
     /** Share of a sweep's time span that is offered as range. */
     private static final double SHARE_OF_RECORD = 0.9;
+
+    /** Share of the energy that came back that lies within the range that is shown at first. */
+    private static final double SHARE_OF_ENERGY = 0.999;
+
+    private static final double ROOM_BEHIND = 1.25;
+    private static final double LEAST_PULSES = 20;
+    private static final int SAMPLES = 4096;
+
+    /** Width of a half-sine over its shortest edge, and a little more, so that rounding refuses nothing. */
+    private static final double WIDTH_OVER_EDGE = 1.4;
 
     /** Smallest reflection by which a sweep may be trusted, given its accuracy by {@link MeasuredPort} [V]. */
     private static final double LEAST_OF_SWEEP = 0.003;
@@ -156,6 +167,48 @@ public final class MeasuredLine {
             Waveform even = recorded.orElseThrow().evenly(velocityFraction);
             double first = recorded.orElseThrow().firstSeconds(velocityFraction);
             return (first + even.sampleSeconds() * (even.count() - 1)) * metresPerSecond;
+        }
+
+        /**
+         * Returns the width of the shortest pulse that the file supports.
+         *
+         * @return width [s]; 0 for a trace, which was taken with another
+         */
+        public double shortestPulseSeconds() {
+            return opened.map(port -> WIDTH_OVER_EDGE * Reach.of(port).shortestEdgeSeconds())
+                    .orElse(0.0);
+        }
+
+        /**
+         * Returns the range to show at first: where nearly all of the energy comes back, and a little beyond.
+         *
+         * @param velocityFraction velocity over that of light, above 0 to 1
+         * @return range [m], at most the longest; the longest for a trace
+         */
+        public double usualMetres(double velocityFraction) {
+            double longest = longestMetres(velocityFraction);
+            if (opened.isEmpty()) {
+                return longest;
+            }
+            HalfSine pulse = new HalfSine(shortestPulseSeconds());
+            double pulseMetres =
+                    pulse.widthSeconds() * velocityFraction * PhysicalConstants.LIGHT_METRES_PER_SECOND / 2;
+            Instrument blind =
+                    Instrument.asMeasured(opened.get().referenceOhms(), SAMPLES).withOutgoingShare(0);
+            Trace back = new Reflectometer(blind)
+                    .withoutNoise(opened.get(), new Settings(pulse, velocityFraction, longest, 0, 1));
+            double all = 0;
+            for (int i = 0; i < back.count(); i++) {
+                all += back.volts(i) * back.volts(i);
+            }
+            double sum = 0;
+            int last = 0;
+            while (last < back.count() - 1 && sum < SHARE_OF_ENERGY * all) {
+                sum += back.volts(last) * back.volts(last);
+                last++;
+            }
+            double wanted = ROOM_BEHIND * Math.max(0, back.metres(last)) + LEAST_PULSES * pulseMetres;
+            return all == 0 ? longest : Math.min(longest, wanted);
         }
 
         /**

@@ -83,6 +83,9 @@ public enum Quantity {
                     "\"" + shortened(text) + "\" is not a " + word + "; write a number and a unit, such as " + example);
         }
         BigDecimal number = number(matcher.group(1), text);
+        if (number.signum() == 0 && matcher.group(2).isBlank()) {
+            return inReach(0, text);
+        }
         BigDecimal factor = factor(matcher.group(2).strip(), text);
         return inReach(number.multiply(factor).doubleValue(), text);
     }

@@ -2,6 +2,7 @@
 package cablewright.ui.words;
 
 import cablewright.lessons.text.QuantityMark;
+import cablewright.simulator.reading.Measured;
 import java.util.Locale;
 
 /**
@@ -14,6 +15,7 @@ public record Quantities(LengthUnit unit) {
     /** Stands between a number and its unit, so that no line breaks there. */
     private static final String GLUE = "\u00a0";
 
+    private static final int MOST_DECIMALS = 5;
     private static final double NANO = 1e-9;
     private static final double MICRO = 1e-6;
 
@@ -36,6 +38,32 @@ public record Quantities(LengthUnit unit) {
      */
     public String length(double metres, int digits) {
         return number(unit.fromMetres(metres), digits) + GLUE + unit.symbol();
+    }
+
+    /**
+     * Writes a length with the digits that its uncertainty leaves it (JCGM 100:2008, 7.2.6, number from memory).
+     *
+     * @param metres the length [m]
+     * @return number and unit, as many decimals as the uncertainty has
+     */
+    public String value(Measured metres) {
+        return length(metres.value(), decimals(metres));
+    }
+
+    /**
+     * Writes the uncertainty of a length, to two significant digits.
+     *
+     * @param metres the length [m]
+     * @return number and unit
+     */
+    public String uncertainty(Measured metres) {
+        return length(metres.uncertainty(), decimals(metres));
+    }
+
+    private int decimals(Measured metres) {
+        double uncertainty = unit.fromMetres(metres.uncertainty());
+        int last = uncertainty > 0 ? 1 - (int) Math.floor(Math.log10(uncertainty)) : MOST_DECIMALS;
+        return Math.max(0, Math.min(MOST_DECIMALS, last));
     }
 
     /**

@@ -57,6 +57,9 @@ public final class ReadCommand implements Callable<Integer> {
     private static final double UNTOLD_OHMS = 50;
     private static final double TOLERATED = 0.01;
 
+    private static final String NO_VELOCITY =
+            "no --velocity: distances are those of a wave at the velocity of light, longer than the true ones";
+
     @ParentCommand
     private RootCommand root;
 
@@ -72,8 +75,10 @@ public final class ReadCommand implements Callable<Integer> {
     @Mixin
     private ReceiverOptions receiver;
 
-    @Option(names = "--velocity", paramLabel = "VOP", required = true, converter = QuantityReader.Velocity.class)
-    private double velocity;
+    @Option(names = "--velocity", paramLabel = "VOP", converter = QuantityReader.Velocity.class)
+    private Optional<Double> givenVelocity = Optional.empty();
+
+    private double velocity = 1;
 
     @Option(names = "--range", paramLabel = "LENGTH", converter = QuantityReader.Length.class)
     private Optional<Double> range = Optional.empty();
@@ -137,7 +142,9 @@ public final class ReadCommand implements Callable<Integer> {
     }
 
     private void checkOptions() {
-        OptionLimit.VELOCITY.require(spec, "--velocity", velocity);
+        givenVelocity.ifPresentOrElse(
+                given -> velocity = OptionLimit.VELOCITY.require(spec, "--velocity", given),
+                () -> root.remark(NO_VELOCITY));
         if (otherEnd.isPresent() && against.isPresent()) {
             throw refusal("--other-end and --against exclude each other; give one");
         }
@@ -254,8 +261,9 @@ public final class ReadCommand implements Callable<Integer> {
         double ohms = source.orElse(line.referenceOhms(port).orElse(UNTOLD_OHMS));
         MeasuredLine.View view = line.view(port, ohms);
         view.report().ifPresent(this::tell);
-        double metres = range.orElse(view.longestMetres(velocity));
-        Stimulus stimulus = stimulusOptions.stimulus(UsualPulse.seconds(velocity, metres));
+        double metres = range.orElseGet(() -> view.usualMetres(velocity));
+        Stimulus stimulus =
+                stimulusOptions.stimulus(Math.max(view.shortestPulseSeconds(), UsualPulse.seconds(velocity, metres)));
         Settings settings = new Settings(stimulus, velocity, metres, receiver.gainDecibels(), receiver.averages());
         Trace trace = view.trace(settings, instrument(ohms), receiver.seed());
         if (!line.isSweep()) {
@@ -265,7 +273,7 @@ public final class ReadCommand implements Callable<Integer> {
     }
 
     private Instrument instrument(double ohms) {
-        return receiver.instrument(ohms, SAMPLES);
+        return receiver.asMeasured(ohms, SAMPLES);
     }
 
     /** What the sweep can be trusted for, in sentences. */

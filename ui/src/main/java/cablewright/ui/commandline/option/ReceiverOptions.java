@@ -48,9 +48,17 @@ public final class ReceiverOptions {
 
     /** The usual instrument with what was asked for. */
     public Instrument instrument(double sourceOhms, int samples) {
-        Instrument usual = Instrument.usual(sourceOhms);
+        return over(Instrument.usual(sourceOhms), samples);
+    }
+
+    /** What was measured, with nothing of a receiver but what was asked for. */
+    public Instrument asMeasured(double sourceOhms, int samples) {
+        return over(Instrument.asMeasured(sourceOhms, samples), samples);
+    }
+
+    private Instrument over(Instrument usual, int samples) {
         return new Instrument(
-                sourceOhms,
+                usual.sourceOhms(),
                 OptionLimit.BANDWIDTH.require(spec, "--bandwidth", bandwidth.orElse(usual.bandwidthHertz())),
                 usual.outgoingShare(),
                 usual.recoveryShare(),

@@ -33,8 +33,8 @@ public record CandidateList(Quantities quantities, VelocityFinding velocity) {
         }
         Table table = new Table("distance", "±", "height", "return loss", "shape");
         candidates.forEach(one -> table.add(
-                quantities.length(one.metres().value(), 2),
-                quantities.length(one.metres().uncertainty(), 2),
+                quantities.value(one.metres()),
+                quantities.uncertainty(one.metres()),
                 quantities.percent(one.heightVolts().value()),
                 Quantities.number(one.apparentReturnLossDecibels(), 1) + " dB",
                 one.shape().id()));
@@ -91,8 +91,8 @@ public record CandidateList(Quantities quantities, VelocityFinding velocity) {
         merged.events().forEach(event -> {
             Measured metres = metres(merged, event, knownLength);
             table.add(
-                    quantities.length(metres.value(), 2),
-                    quantities.length(metres.uncertainty(), 2),
+                    quantities.value(metres),
+                    quantities.uncertainty(metres),
                     shown(event.near()),
                     shown(event.far()),
                     seen(event));
@@ -115,7 +115,7 @@ public record CandidateList(Quantities quantities, VelocityFinding velocity) {
                     return String.format(
                             Locale.ROOT,
                             "With the length of %s the velocity is %.4f ± %.4f.%n",
-                            quantities.length(known.value(), 2),
+                            quantities.value(known),
                             found.fraction(),
                             found.uncertainty());
                 })
@@ -126,8 +126,8 @@ public record CandidateList(Quantities quantities, VelocityFinding velocity) {
                 quantities.time(merged.thereAndBackSeconds().get().value()),
                 quantities.time(merged.thereAndBackSeconds().get().uncertainty()),
                 sure,
-                quantities.length(length.value(), 2),
-                quantities.length(length.uncertainty(), 2),
+                quantities.value(length),
+                quantities.uncertainty(length),
                 velocities);
     }
 

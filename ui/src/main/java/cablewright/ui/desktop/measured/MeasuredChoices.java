@@ -5,6 +5,7 @@ import cablewright.lessons.exercise.Permitted;
 import cablewright.lessons.exercise.VelocityRule;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.instrument.Reach;
+import cablewright.simulator.material.PhysicalConstants;
 import cablewright.simulator.wave.HalfSine;
 import cablewright.simulator.wave.RaisedCosineStep;
 import cablewright.simulator.wave.Stimulus;
@@ -21,20 +22,23 @@ final class MeasuredChoices {
     private static final double[] WIDTHS = {
         0.1e-9, 0.2e-9, 0.5e-9, 1e-9, 2e-9, 5e-9, 10e-9, 20e-9, 50e-9, 100e-9, 200e-9, 500e-9, 1e-6, 2e-6, 5e-6
     };
-    private static final double[] SHARES = {0.05, 0.1, 0.2, 0.5, 1};
+    private static final double[] SHARES = {0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1};
+    private static final double LEAST_PULSES = 10;
     private static final double SLACK = 1.05;
     private static final int MOST_PULSES = 6;
     private static final int MOST_STEPS = 4;
-    private static final double RECEIVER_EDGE = 0.5e-9;
 
     private MeasuredChoices() {}
 
     static Permitted of(MeasuredLine line, MeasuredLine.View view) {
         double longest = view.longestMetres(LEAST_VELOCITY);
+        double pulse = view.shortestPulseSeconds() * LEAST_VELOCITY * PhysicalConstants.LIGHT_METRES_PER_SECOND / 2;
         List<Double> ranges = new ArrayList<>();
         for (double share : SHARES) {
             double metres = rounded(share * longest);
-            if (metres >= 0.1 && (ranges.isEmpty() || metres > ranges.get(ranges.size() - 1))) {
+            if (metres >= 0.1
+                    && metres >= LEAST_PULSES * pulse
+                    && (ranges.isEmpty() || metres > ranges.get(ranges.size() - 1))) {
                 ranges.add(metres);
             }
         }
@@ -87,6 +91,6 @@ final class MeasuredChoices {
     }
 
     private static boolean supported(Stimulus stimulus, double shortest) {
-        return Math.hypot(stimulus.shortestEdgeSeconds(), RECEIVER_EDGE) >= shortest;
+        return stimulus.shortestEdgeSeconds() >= shortest;
     }
 }

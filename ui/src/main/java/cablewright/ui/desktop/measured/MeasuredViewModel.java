@@ -67,7 +67,10 @@ public final class MeasuredViewModel {
         Trace trace(Settings settings, LineEnd end) {
             double longest = view(end).longestMetres(settings.velocityFraction());
             return view(end)
-                    .trace(settings.withRangeMetres(Math.min(settings.rangeMetres(), longest)), quiet(ohms()), 1);
+                    .trace(
+                            settings.withRangeMetres(Math.min(settings.rangeMetres(), longest)),
+                            Instrument.asMeasured(ohms(), SAMPLES),
+                            1);
         }
     }
 
@@ -89,23 +92,6 @@ public final class MeasuredViewModel {
         this.traceTrack = new TraceTrackViewModel(axis, UNTOLD_OHMS, texts);
     }
 
-    /** The receiver of a sweep adds nothing: the sweep has its own noise. */
-    private static Instrument quiet(double ohms) {
-        Instrument usual = Instrument.usual(ohms);
-        return new Instrument(
-                ohms,
-                usual.bandwidthHertz(),
-                usual.outgoingShare(),
-                0,
-                usual.recoverySeconds(),
-                0,
-                24,
-                usual.fullScaleVolts(),
-                SAMPLES,
-                0,
-                usual.interference());
-    }
-
     /**
      * Opens a file; if it can't be used, what was open stays, and says why.
      *
@@ -125,9 +111,11 @@ public final class MeasuredViewModel {
 
     private void show(Opened now) {
         opened = Optional.of(now);
+        double wanted = now.near().usualMetres(USUAL_VELOCITY);
         List<Double> ranges = now.permitted().rangesMetres();
-        Settings first =
-                new Settings(now.permitted().stimuli().get(0), USUAL_VELOCITY, ranges.get(ranges.size() - 1), 0, 1);
+        double range =
+                ranges.stream().filter(metres -> metres >= wanted).findFirst().orElse(ranges.get(ranges.size() - 1));
+        Settings first = new Settings(now.permitted().stimuli().get(0), USUAL_VELOCITY, range, 0, 1);
         SettingsViewModel made = new SettingsViewModel(now.permitted(), new Start(first, LineEnd.NEAR));
         made.endProperty().addListener(changed -> takeTrace());
         made.stimulusProperty().addListener(changed -> takeTrace());

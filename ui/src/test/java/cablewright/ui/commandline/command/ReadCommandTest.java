@@ -18,6 +18,9 @@ import org.junit.jupiter.api.io.TempDir;
 /** Files read back against the closed forms of a lossless line of 75 Ω, 100 m at 0.85, ended by 150 Ω: ρ = 1/3. */
 class ReadCommandTest {
 
+    private static final Path MEASURED = Path.of(
+            "../simulator/src/test/resources/cablewright/simulator/exchange/measured-stepped-line/stepped-line.s2p");
+
     @TempDir
     private Path folder;
 
@@ -213,10 +216,37 @@ class ReadCommandTest {
     @Test
     void badInputIsSaidInASentence() throws IOException {
         assertEquals(1, desk.run("read", "nowhere.s1p", "--velocity", "0.85").exit());
-        assertEquals(2, desk.run("read", "nowhere.s1p").exit());
+        assertEquals(1, desk.run("read", "nowhere.s1p").exit());
         Files.writeString(folder.resolve("broken.s1p"), "# GHz S RI R 50\n1.0 0.5\n");
         Desk.Ran broken = desk.run("read", "broken.s1p", "--velocity", "0.85");
         assertEquals(1, broken.exit());
         assertTrue(broken.err().contains("broken.s1p"), broken.err());
+    }
+
+    /** The microstrip of 140 mm that the folder's licence describes; its substrate slows waves to about 0.55. */
+    @Test
+    void measuredSweepIsShownAsItIsWhereItsEnergyLies() throws IOException {
+        Files.copy(MEASURED, folder.resolve("stepped-line.s2p"));
+        Desk.Ran once = desk.run("read", "stepped-line.s2p", "--velocity", "0.55", "--seed", "1");
+        Desk.Ran again = desk.run("read", "stepped-line.s2p", "--velocity", "0.55", "--seed", "2", "--noise", "0");
+        assertEquals(0, once.exit(), once.err());
+        assertEquals(once.out(), again.out(), "no noise is added unless it is asked for, and zero needs no unit");
+        List<double[]> rows = rows(once.out());
+        double last = rows.get(rows.size() - 1)[1];
+        assertTrue(last > 0.2 && last < 2, "shown to " + last + " m");
+        assertTrue(rows.size() > 1000, rows.size() + " points");
+        String events = desk.run("read", "stepped-line.s2p", "--velocity", "0.55", "--events")
+                .out();
+        assertTrue(events.matches("(?s).*m  0\\.0*[1-9]\\d.m  .*"), "two digits of uncertainty: " + events);
+    }
+
+    @Test
+    void velocityMayBeLeftOpen() {
+        sweep("reference.json", "line.s1p");
+        Desk.Ran open = desk.run("read", "line.s1p", "--range", "150m");
+        assertEquals(0, open.exit(), open.err());
+        assertTrue(open.err().contains("velocity of light"), open.err());
+        double[] row = rows(open.out()).get(50);
+        assertEquals(row[0] * 299_792_458.0 / 2, row[1], 1e-6);
     }
 }
