@@ -30,6 +30,7 @@ import javafx.scene.Node;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseDragEvent;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
@@ -132,6 +133,12 @@ public final class BenchView extends BorderPane {
         left.addEventHandler(KeyEvent.KEY_PRESSED, keys::pressed);
         addEventHandler(KeyEvent.KEY_PRESSED, keys::pressed);
         tracks.addEventFilter(MouseEvent.MOUSE_CLICKED, this::clicked);
+        tracks.addEventFilter(MouseDragEvent.MOUSE_DRAG_OVER, event -> cable.carryCursorTo(event.getSceneX()));
+        tracks.addEventFilter(MouseDragEvent.MOUSE_DRAG_RELEASED, event -> {
+            cable.carryCursorTo(event.getSceneX());
+            model.events().insertArmed();
+        });
+        new BenchPlaceMenu(model, palette::menuItems, tabs).on(cable, trace);
         model.events().onPlacing(this::openInsertMenu);
         model.events().armedProperty().addListener((o, before, now) -> pseudoClassStateChanged(ARMED, now.isPresent()));
         rest.setOnFinished(event -> model.files().keep());

@@ -5,6 +5,7 @@ import cablewright.lessons.bench.BenchTemplate;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.model.BenchViewModel;
+import cablewright.ui.desktop.bench.model.FilesViewModel;
 import java.nio.file.Path;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;
@@ -18,6 +19,7 @@ final class FileMenu extends MenuButton {
     private final BenchViewModel model;
     private final Texts texts;
     private final Menu recent;
+    private final Menu asides;
 
     FileMenu(BenchViewModel model, FileDialogs dialogs) {
         this.model = model;
@@ -28,12 +30,15 @@ final class FileMenu extends MenuButton {
         setAccessibleText(texts.say("menu.file.name"));
         recent = new Menu(texts.say("menu.recent"));
         recent.setId("menu-recent");
+        asides = new Menu(texts.say("menu.aside"));
+        asides.setId("menu-aside");
         getItems()
                 .addAll(
                         templates(),
                         item("menu.random", "", () -> new RandomSheet(model, this).open()),
                         item("menu.open", "Shortcut+O", dialogs::open),
                         recent,
+                        asides,
                         new SeparatorMenuItem(),
                         item("menu.save", "Shortcut+S", dialogs::save),
                         item("menu.saveAs", "Shortcut+Shift+S", dialogs::saveAs),
@@ -42,8 +47,12 @@ final class FileMenu extends MenuButton {
                         item("menu.changes", "", model.files()::tellChanges),
                         item("menu.duplicate", "", this::duplicate),
                         item("menu.fromThis", "", model.files()::startFromThis));
-        setOnShowing(event -> showRecent());
+        setOnShowing(event -> {
+            showRecent();
+            showAsides();
+        });
         showRecent();
+        showAsides();
     }
 
     private Menu templates() {
@@ -72,6 +81,17 @@ final class FileMenu extends MenuButton {
     private void duplicate() {
         Exercise exercise = model.document().now().exercise();
         model.duplicateExercise(texts.say("copyOf", exercise.title()));
+    }
+
+    private void showAsides() {
+        asides.getItems().clear();
+        for (FilesViewModel.Aside aside : model.files().asides()) {
+            MenuItem item = new MenuItem(aside.title());
+            item.setMnemonicParsing(false);
+            item.setOnAction(event -> model.files().bringBack(aside));
+            asides.getItems().add(item);
+        }
+        asides.setVisible(!asides.getItems().isEmpty());
     }
 
     private void showRecent() {

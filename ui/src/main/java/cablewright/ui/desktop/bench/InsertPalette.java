@@ -129,6 +129,11 @@ final class InsertPalette extends StackPane {
         return menu;
     }
 
+    /** What can be put at the cursor, one item each. */
+    List<MenuItem> menuItems() {
+        return menu().getItems();
+    }
+
     private MenuItem item(Insertable one) {
         MenuItem item = new MenuItem(
                 texts.say("palette.item", model.names().name(one), model.names().letter(one)),

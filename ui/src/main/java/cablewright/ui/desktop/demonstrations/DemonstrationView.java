@@ -136,7 +136,7 @@ final class DemonstrationView extends VBox {
         }
         try {
             Path data = new FigureSheet(figure.shown().get()).save(file);
-            notice.setText(screen.say("figure.saved", file.getFileName(), data.getFileName()));
+            notice.setText(screen.say("figure.saved", file.toAbsolutePath(), data.getFileName()));
         } catch (IOException e) {
             notice.setText(screen.say("figure.notSaved", file, String.valueOf(e.getMessage())));
         } catch (IllegalArgumentException e) {

@@ -12,6 +12,7 @@ import java.util.Locale;
 import javafx.beans.value.ObservableValue;
 import javafx.css.PseudoClass;
 import javafx.scene.Node;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Toggle;
@@ -19,8 +20,12 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
+import javafx.stage.Stage;
+import org.kordamp.ikonli.feather.Feather;
+import org.kordamp.ikonli.javafx.FontIcon;
 
 /** The screen of demonstrations: a list of them at the left, the chosen one beside it. */
 public final class DemonstrationsView extends BorderPane {
@@ -31,6 +36,9 @@ public final class DemonstrationsView extends BorderPane {
     private static final PseudoClass NARROW = PseudoClass.getPseudoClass("narrow");
     private static final double LEAST_EMS_FOR_TITLES = 75;
 
+    private final ObservableValue<LengthUnit> unit;
+    private final ScrollPane left;
+    private Button classButton;
     private final Texts screen;
     private final Texts words;
     private final ToggleGroup group = new ToggleGroup();
@@ -45,6 +53,7 @@ public final class DemonstrationsView extends BorderPane {
      * @param locale the language
      */
     public DemonstrationsView(ObservableValue<LengthUnit> unit, Threads threads, Locale locale) {
+        this.unit = unit;
         screen = new Texts(BUNDLE, locale);
         words = new Texts(Demonstrations.BUNDLE, locale);
         getStyleClass().add("demonstrations");
@@ -53,7 +62,7 @@ public final class DemonstrationsView extends BorderPane {
         list.getStyleClass().addAll("card", "demonstration-list");
         Label title = new Label(screen.say("list.title"));
         title.getStyleClass().add("list-title");
-        list.getChildren().add(title);
+        list.getChildren().addAll(title, classButton());
         for (Demonstration demonstration : Demonstrations.all()) {
             DemonstrationViewModel model = new DemonstrationViewModel(demonstration, unit, threads, locale);
             models.add(model);
@@ -64,7 +73,8 @@ public final class DemonstrationsView extends BorderPane {
         title.fontProperty().addListener(changed -> fit(title));
         group.selectedToggleProperty().addListener((o, before, now) -> choose(before, now));
         group.selectToggle(group.getToggles().get(0));
-        setLeft(scrolling(list));
+        left = scrolling(list);
+        setLeft(left);
     }
 
     /** Where there is little room for such large letters the list shows numbers alone, and leaves the room to the figure. */
@@ -73,10 +83,54 @@ public final class DemonstrationsView extends BorderPane {
         pseudoClassStateChanged(NARROW, narrow);
         title.setVisible(!narrow);
         title.setManaged(!narrow);
+        classButton.setText(narrow ? "" : screen.say("class.open"));
         for (Toggle toggle : group.getToggles()) {
             ToggleButton entry = (ToggleButton) toggle;
             int number = (int) entry.getUserData() + 1;
             entry.setText(narrow ? Integer.toString(number) : screen.say("list.entry", number, titleOf(number - 1)));
+        }
+    }
+
+    private Button classButton() {
+        Button button = new Button();
+        button.setId("class-mode-open");
+        button.setMaxWidth(Double.MAX_VALUE);
+        button.setAccessibleText(screen.say("class.open.name"));
+        button.setTooltip(new Tooltip(screen.say("class.open.name")));
+        button.setGraphic(new FontIcon(Feather.USERS));
+        button.setOnAction(event -> openClass());
+        addEventHandler(KeyEvent.KEY_PRESSED, event -> {
+            if (event.getCode() == KeyCode.F5) {
+                openClass();
+                event.consume();
+            }
+        });
+        classButton = button;
+        return button;
+    }
+
+    /** Shows the chosen demonstration, and those after it, to a class: the whole screen, the question first. */
+    void openClass() {
+        int first = (int) group.getSelectedToggle().getUserData();
+        ClassModeView shown =
+                new ClassModeView(new ClassSession(models, first), words, screen, unit, () -> closeClass());
+        setLeft(null);
+        setCenter(shown);
+        fullScreen(true);
+        shown.start();
+    }
+
+    private void closeClass() {
+        setLeft(left);
+        choose(group.getSelectedToggle(), group.getSelectedToggle());
+        fullScreen(false);
+        start();
+    }
+
+    private void fullScreen(boolean whole) {
+        if (getScene() != null && getScene().getWindow() instanceof Stage stage) {
+            stage.setFullScreenExitHint("");
+            stage.setFullScreen(whole);
         }
     }
 

@@ -63,6 +63,7 @@ final class ExerciseView extends BorderPane {
         getStyleClass().add("exercise");
         trace = new TraceTrack(model.traceTrack(), texts.say("trace.caption"), texts.say("trace.name"));
         TrackPointer.on(trace, model.flags());
+        FlagMenu.on(trace, model, texts);
         traceCard = card(trace);
         VBox.setVgrow(traceCard, Priority.ALWAYS);
         RecordTrack record = new RecordTrack(

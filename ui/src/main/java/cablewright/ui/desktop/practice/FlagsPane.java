@@ -53,9 +53,10 @@ final class FlagsPane extends VBox {
         next.setId("hint");
         next.getStyleClass().add("flat");
         next.setMaxWidth(Double.MAX_VALUE);
-        next.setOnAction(event -> model.takeHint());
+        next.setOnAction(event -> model.askForHint());
         Runnable show = () -> showHints(box, all, next);
         model.hintsTakenProperty().addListener((o, before, now) -> show.run());
+        model.hintAskedProperty().addListener((o, before, now) -> show.run());
         model.phaseProperty().addListener((o, before, now) -> show.run());
         show.run();
         return box;
@@ -71,7 +72,10 @@ final class FlagsPane extends VBox {
         }
         if (taken < all.size()) {
             String text = texts.say(
-                    "flags.hint", taken + 1, all.size(), all.get(taken).costMarks());
+                    model.hintAskedProperty().get() ? "flags.hint.sure" : "flags.hint",
+                    taken + 1,
+                    all.size(),
+                    all.get(taken).costMarks());
             next.setText(text);
             next.setAccessibleText(text);
             next.setDisable(model.phaseProperty().get() != Phase.READING);
@@ -103,7 +107,7 @@ final class FlagsPane extends VBox {
                         model.phaseProperty()));
         commit.accessibleTextProperty().bind(commit.textProperty());
         commit.setMaxWidth(Double.MAX_VALUE);
-        commit.setOnAction(event -> model.commit());
+        commit.setOnAction(event -> model.askToCommit());
         commit.disableProperty().bind(model.phaseProperty().isNotEqualTo(Phase.READING));
         return commit;
     }

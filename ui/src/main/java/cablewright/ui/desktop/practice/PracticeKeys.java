@@ -34,7 +34,7 @@ final class PracticeKeys {
     private boolean own(KeyEvent event) {
         if (event.isShortcutDown()) {
             if (event.getCode() == KeyCode.ENTER) {
-                model.commit();
+                model.askToCommit();
                 return true;
             }
             return false;
@@ -56,7 +56,7 @@ final class PracticeKeys {
                 model.toggleOtherEnd();
                 return true;
             case H:
-                model.takeHint();
+                model.askForHint();
                 return true;
             default:
                 return false;

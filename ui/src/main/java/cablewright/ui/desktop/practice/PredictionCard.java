@@ -7,8 +7,11 @@ import cablewright.lessons.exercise.question.Reasons;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.practice.model.ExerciseViewModel;
 import cablewright.ui.words.LengthUnit;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import java.util.function.BiConsumer;
 import javafx.beans.binding.BooleanBinding;
 import javafx.beans.value.ObservableValue;
@@ -84,17 +87,22 @@ public final class PredictionCard extends VBox {
     static PredictionCard of(ExerciseViewModel model, Prediction asked, Texts texts) {
         return new PredictionCard(
                 asked.question(),
-                options(asked.choices()),
-                options(asked.reasons().map(Reasons::choices).orElse(List.of())),
+                mixed(asked.choices(), model.exercise().id()),
+                mixed(
+                        asked.reasons().map(Reasons::choices).orElse(List.of()),
+                        model.exercise().id()),
                 model.axis().unitProperty(),
                 model::predict,
                 texts);
     }
 
-    private static List<Option> options(List<Choice> choices) {
-        return choices.stream()
+    /** In an order of their own for each exercise, always the same: authors tend to write the right answer first. */
+    private static List<Option> mixed(List<Choice> choices, String exerciseId) {
+        List<Option> options = new ArrayList<>(choices.stream()
                 .map(choice -> new Option(choice.id(), choice.text()))
-                .toList();
+                .toList());
+        Collections.shuffle(options, new Random(exerciseId.hashCode()));
+        return options;
     }
 
     private void addChoices(List<Option> choices, ToggleGroup group, String idStem) {

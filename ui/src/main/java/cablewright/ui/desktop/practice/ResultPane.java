@@ -4,11 +4,13 @@ package cablewright.ui.desktop.practice;
 import cablewright.lessons.feedback.FindingReasons;
 import cablewright.lessons.marking.Finding;
 import cablewright.lessons.marking.MarkSheet;
+import cablewright.lessons.marking.MarkingRules;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.practice.model.Claim;
 import cablewright.ui.desktop.practice.model.ExerciseViewModel;
 import cablewright.ui.desktop.practice.model.FlagDraft;
 import cablewright.ui.desktop.practice.model.PracticeViewModel;
+import cablewright.ui.drawing.track.CableDrawing;
 import cablewright.ui.words.FindingText;
 import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.NoticeWords;
@@ -65,7 +67,7 @@ final class ResultPane extends VBox {
         HBox figures = new HBox(figure(
                 texts.say("result.marks", FindingWords.marks(sheet.marks()), FindingWords.marks(sheet.maximum())),
                 texts.say("result.marks.name")));
-        count(figures, sheet.needlessDigs(), "needlessDigs");
+        needlessDigs(figures);
         count(figures, sheet.damageLeft(), "damageLeft");
         count(figures, sheet.damageMissed(), "damageMissed");
         if (sheet.hintCostMarks() > 0) {
@@ -75,6 +77,16 @@ final class ResultPane extends VBox {
         figures.getStyleClass().add("figures");
         figures.setId("figures");
         return figures;
+    }
+
+    /** With what they cost, so that the marks add up. */
+    private void needlessDigs(HBox figures) {
+        int digs = sheet.needlessDigs();
+        if (digs > 0) {
+            String name = texts.say(digs == 1 ? "result.needlessDigs.one" : "result.needlessDigs.name");
+            String cost = FindingWords.marks(digs * MarkingRules.DIG_COST_MARKS);
+            figures.getChildren().add(figure("−" + cost, digs + " " + name));
+        }
     }
 
     private void count(HBox figures, int count, String key) {
@@ -216,6 +228,9 @@ final class ResultPane extends VBox {
         compare.textProperty()
                 .bind(Bindings.createStringBinding(
                         () -> {
+                            if (model.reveal().nothingToShowProperty().get().equals(Optional.of(claim))) {
+                                return nothingToShow(claim);
+                            }
                             boolean shown = model.reveal()
                                     .comparedProperty()
                                     .get()
@@ -225,10 +240,24 @@ final class ResultPane extends VBox {
                                     shown ? "result.uncompare" : "result.compare",
                                     words.aKind(claim.flag().kind()));
                         },
-                        model.reveal().comparedProperty()));
+                        model.reveal().comparedProperty(),
+                        model.reveal().nothingToShowProperty()));
         compare.accessibleTextProperty().bind(compare.textProperty());
         compare.setOnAction(event -> model.reveal().compare(claim));
         return compare;
+    }
+
+    private String nothingToShow(Claim claim) {
+        double ends = model.reveal()
+                .cableTrack()
+                .drawingProperty()
+                .get()
+                .map(CableDrawing::endShownMetres)
+                .orElse(Double.POSITIVE_INFINITY);
+        Words inUnit = words.with(model.axis().unitProperty().get());
+        return claim.flag().startMetres() > ends
+                ? texts.say("result.beyond", inUnit.quantities().length(ends))
+                : texts.say("result.noSize", words.aKind(claim.flag().kind()));
     }
 
     private FlagBadge badge(String letter) {

@@ -263,7 +263,12 @@ public final class SettingsShelf extends StackPane {
         slider.setAccessibleText(
                 texts.say("setting.accessible", name(Setting.VELOCITY), value.getText(), Setting.VELOCITY.key()));
         slider.setTooltip(new Tooltip(texts.say("setting.tip", name(Setting.VELOCITY), Setting.VELOCITY.key())));
-        slider.valueProperty().addListener((o, before, now) -> settings.setVelocity(now.doubleValue()));
+        // A value that was set elsewhere is finer than the slider's own steps, and stays as it was set.
+        slider.valueProperty().addListener((o, before, now) -> {
+            if (now.doubleValue() != settings.velocityProperty().get()) {
+                settings.setVelocity(now.doubleValue());
+            }
+        });
         settings.velocityProperty().addListener((o, before, now) -> slider.setValue(now.doubleValue()));
         HBox both = new HBox(slider, value);
         both.setAlignment(Pos.CENTER_LEFT);

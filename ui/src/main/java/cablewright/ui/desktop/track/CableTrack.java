@@ -89,6 +89,15 @@ public final class CableTrack extends Track {
         return view().pixel(hairMetres());
     }
 
+    /**
+     * Carries the cursor with a pointer that drags something in.
+     *
+     * @param sceneX where the pointer is, across the window
+     */
+    public void carryCursorTo(double sceneX) {
+        axis().moveHairTo(view().metres(sceneToLocal(sceneX, 0).getX()));
+    }
+
     private List<MarkGrips.Mark> grips() {
         return model.drawingProperty().get().map(CableDrawing::marks).orElse(List.of()).stream()
                 .map(mark -> new MarkGrips.Mark(mark.event().id(), mark.shownFromMetres(), mark.shownToMetres()))

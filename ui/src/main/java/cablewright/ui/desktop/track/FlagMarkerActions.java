@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.track;
 
+import java.util.Optional;
+
 /** What a person can do to flags with the pointer on the trace track. */
 public interface FlagMarkerActions {
 
@@ -29,4 +31,14 @@ public interface FlagMarkerActions {
      * @param metres where, at the set velocity [m]
      */
     void place(double metres);
+
+    /**
+     * Places a new flag whose second staff the pointer then drags.
+     *
+     * @param metres where, at the set velocity [m]
+     * @return its letter; empty where none can be placed
+     */
+    default Optional<String> begin(double metres) {
+        return Optional.empty();
+    }
 }

@@ -35,6 +35,26 @@ final class FlagMarkerGrips implements Grips {
     }
 
     @Override
+    public Optional<Grip> begun(double metres) {
+        return actions.begin(metres).map(letter -> new Grip() {
+            @Override
+            public void pressed(boolean beside) {
+                actions.select(letter);
+            }
+
+            @Override
+            public void dragged(double there) {
+                actions.drag(letter, true, there);
+            }
+
+            @Override
+            public void dropped() {
+                actions.drop();
+            }
+        });
+    }
+
+    @Override
     public void placed(double metres) {
         actions.place(metres);
     }

@@ -35,6 +35,11 @@ interface Grips {
     /** Returns what lies under the pointer. */
     Optional<Grip> at(double x, double y);
 
+    /** The track was pressed with Shift where there is nothing: what the drag then makes, if anything. */
+    default Optional<Grip> begun(double metres) {
+        return Optional.empty();
+    }
+
     /** The track was clicked twice where there is nothing. */
     void placed(double metres);
 }

@@ -21,6 +21,8 @@ import javafx.scene.AccessibleRole;
  */
 public final class RecordTrack extends Track {
 
+    private static final double LEAST_FOR_A_NOTE = 48;
+
     private final ObservableValue<AsBuiltRecord> record;
     private final ObjectProperty<Optional<String>> selected = new SimpleObjectProperty<>(Optional.empty());
     private final ObjectProperty<LineEnd> end;
@@ -97,7 +99,17 @@ public final class RecordTrack extends Track {
                     .append(": ")
                     .append(claim.text());
         }
+        if (!note().isBlank()) {
+            said.append(". ").append(note());
+        }
         setAccessibleText(said.toString());
+    }
+
+    /** When it was drawn, and whether the brief warns that it may be wrong. */
+    private String note() {
+        AsBuiltRecord drawn = record.getValue();
+        String warning = words.texts().say("record.mayLie");
+        return drawn.mayLie() ? drawn.note().isBlank() ? warning : drawn.note() + " · " + warning : drawn.note();
     }
 
     private RecordClaims claims() {
@@ -106,7 +118,11 @@ public final class RecordTrack extends Track {
 
     @Override
     void draw(TrackSheet sheet) {
-        new RecordPainter(sheet).draw(claims(), selected.get(), caption);
+        RecordPainter painter = new RecordPainter(sheet);
+        painter.draw(claims(), selected.get(), caption);
+        if (getHeight() >= LEAST_FOR_A_NOTE * scale()) {
+            painter.drawNote(note());
+        }
     }
 
     @Override

@@ -70,6 +70,9 @@ public final class TrackPointer {
         wasDragged = false;
         track.axis().moveHairTo(track.view().metres(event.getX()));
         held = event.getButton() == MouseButton.PRIMARY ? grips.at(event.getX(), event.getY()) : Optional.empty();
+        if (held.isEmpty() && event.getButton() == MouseButton.PRIMARY && event.isShiftDown()) {
+            held = grips.begun(track.view().metres(event.getX()));
+        }
         held.ifPresent(grip -> grip.pressed(event.isShiftDown() || event.isShortcutDown()));
     }
 
@@ -79,7 +82,7 @@ public final class TrackPointer {
             wasDragged = true;
             held.get().dragged(metres);
             track.axis().moveHairTo(metres);
-        } else {
+        } else if (event.getButton() == MouseButton.PRIMARY) {
             track.axis().pan((lastX - event.getX()) * track.view().metresPerPixel());
         }
         lastX = event.getX();

@@ -56,6 +56,16 @@ public final class RecordPainter {
         sheet.write(caption, sheet.left() - 9 * s, y, Anchor.END, Ink.FAINT);
     }
 
+    /**
+     * Writes what the drawing itself warns of, over its line at the right.
+     *
+     * @param note what
+     */
+    public void drawNote(String note) {
+        String cut = sheet.pen().cut(note, sheet.small(), sheet.view().widthPixels() / 2);
+        sheet.write(cut, sheet.right() - 2 * s, sheet.top() + 7 * s, Anchor.END, Ink.FAINT);
+    }
+
     private void drawLine(RecordClaims claims) {
         double from = sheet.held(0);
         double to = sheet.held(claims.lengthMetres().orElse(sheet.view().toMetres()));

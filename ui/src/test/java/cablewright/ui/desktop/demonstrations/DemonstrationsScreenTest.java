@@ -185,7 +185,7 @@ class DemonstrationsScreenTest {
         String data = Files.readString(folder.resolve("edges.csv"), StandardCharsets.UTF_8);
         assertTrue(data.startsWith("# Loss\n"));
         assertTrue(data.contains("\npanel,series,x,y,value\n1,the cable,"));
-        assertTrue(find("#notice", Label.class).getText().startsWith("Saved edges.pdf"));
+        assertTrue(find("#notice", Label.class).getText().startsWith("Saved " + folder.resolve("edges.pdf")));
         run(() -> screen.view("loss").save(folder.resolve("edges.doc")));
         assertTrue(find("#notice", Label.class).getText().contains(".png, .svg or .pdf"));
     }

@@ -69,6 +69,8 @@ class BenchEditorsScreenTest {
         hands.type(KeyCode.F);
         hands.type(KeyCode.DELETE);
         hands.type(KeyCode.ENTER, KeyCode.CONTROL);
+        // There is no flag: it asks, and is told again.
+        hands.type(KeyCode.ENTER, KeyCode.CONTROL);
         assertTrue(hands.find("#result").isVisible());
         assertEquals(0, records.read().records().size(), "the attempt goes into no log");
         hands.type(KeyCode.DIGIT1, KeyCode.CONTROL);

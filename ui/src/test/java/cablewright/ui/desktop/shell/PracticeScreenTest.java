@@ -101,7 +101,8 @@ class PracticeScreenTest {
         hands.type(KeyCode.ENTER);
         assertEquals(1, window.practice().indexProperty().get(), "Enter goes on to the next exercise");
         assertEquals(Phase.ASKED, exercise().phaseProperty().get());
-        hands.type(KeyCode.DOWN);
+        boolean isFirst = "choice-down".equals(hands.focused().getId());
+        hands.type(isFirst ? KeyCode.SPACE : KeyCode.DOWN);
         hands.type(KeyCode.TAB);
         hands.type(KeyCode.SPACE);
         hands.type(KeyCode.TAB);
@@ -180,6 +181,8 @@ class PracticeScreenTest {
         hands.type(KeyCode.F1);
         Readable.check(hands.root());
         hands.type(KeyCode.ESCAPE);
+        hands.type(KeyCode.ENTER, KeyCode.CONTROL);
+        assertEquals(Phase.READING, exercise().phaseProperty().get(), "without a flag it asks first");
         hands.type(KeyCode.ENTER, KeyCode.CONTROL);
         assertEquals(Phase.COMMITTED, exercise().phaseProperty().get());
         Readable.check(hands.root());

@@ -74,6 +74,13 @@ final class ScreenStates {
             ((RadioButton) find("#reason-0")).setSelected(true);
             ((Button) find("#answer")).fire();
         });
+        states.put("demonstration-class", () -> ((Button) find("#class-mode-open")).fire());
+        states.put("demonstration-class-revealed", () -> {
+            for (String button : new String[] {"#more-0", "#more-2", "#more-2", "#class-next"}) {
+                ((Button) find(button)).fire();
+            }
+        });
+        states.put("demonstration-after-class", () -> ((Button) find("#class-leave")).fire());
     }
 
     private void bench() {

@@ -46,7 +46,7 @@ public final class FieldViewModel implements Typing {
         this.shown = shown;
         this.take = take;
         show();
-        text.addListener((o, before, now) -> typed(now));
+        text.addListener((o, before, now) -> typed(before, now));
         document.documentProperty().addListener(new WeakChangeListener<>(follow));
     }
 
@@ -61,12 +61,20 @@ public final class FieldViewModel implements Typing {
         return this;
     }
 
-    private void typed(String now) {
+    /** Each word is a step that can be undone by itself. */
+    private void typed(String before, String now) {
         if (!showing) {
             taking = true;
             problem.set(take.apply(now).orElse(""));
             taking = false;
+            if (spaces(before) != spaces(now)) {
+                document.endMovement();
+            }
         }
+    }
+
+    private static long spaces(String written) {
+        return written.chars().filter(Character::isWhitespace).count();
     }
 
     private void changed(ObservableValue<? extends BenchDocument> o, BenchDocument before, BenchDocument now) {

@@ -47,6 +47,7 @@ final class DialRow extends VBox {
     private final Label fault = new Label();
     private final Optional<CheckBox> absent;
     private Dial dial;
+    private OptionalDouble beforeTyping = OptionalDouble.empty();
     private boolean isShowing;
 
     DialRow(Dial first, String name, Texts texts, Supplier<LengthUnit> unit, Turning turning) {
@@ -111,6 +112,9 @@ final class DialRow extends VBox {
 
     /** Shows what the dial is set to now; what is being typed stays as it is typed. */
     void show(Dial now) {
+        if (!field.isFocused()) {
+            beforeTyping = now.value();
+        }
         show(now, false);
     }
 
@@ -149,10 +153,18 @@ final class DialRow extends VBox {
             return;
         }
         if (!dial.allowed().contains(value)) {
-            say(limits(typedIn));
+            refuse(limits(typedIn));
             return;
         }
-        turn(OptionalDouble.of(value));
+        turn(OptionalDouble.of(value)).ifPresent(this::refuse);
+    }
+
+    /** What is refused takes back also its beginning, which was taken while it was typed. */
+    private void refuse(String sentence) {
+        if (!beforeTyping.equals(dial.value())) {
+            turning.turn(beforeTyping);
+        }
+        say(sentence);
     }
 
     private String limits(DialUnit in) {
@@ -173,8 +185,10 @@ final class DialRow extends VBox {
         isShowing = false;
     }
 
-    private void turn(OptionalDouble value) {
-        say(turning.turn(value).orElse(""));
+    private Optional<String> turn(OptionalDouble value) {
+        Optional<String> wrong = turning.turn(value);
+        say(wrong.orElse(""));
+        return wrong;
     }
 
     private void leaveOut(boolean left) {
@@ -184,6 +198,7 @@ final class DialRow extends VBox {
 
     /** Once the hand is off, what was typed in vain makes room for what holds. */
     private void leave(boolean stays) {
+        beforeTyping = dial.value();
         if (!stays) {
             turning.done();
             show(dial, !field.isFocused());

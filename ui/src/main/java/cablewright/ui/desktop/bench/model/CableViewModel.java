@@ -80,9 +80,21 @@ public final class CableViewModel {
 
     public Optional<String> runType(int index, CableType type) {
         Run run = cable().runs().get(index);
-        return run.type().equals(type)
-                ? Optional.empty()
-                : step("do.runType", cable -> CableEdits.withRun(cable, index, new Run(type, run.lengthMetres())));
+        return run.type().equals(type) ? Optional.empty() : step("do.runType", cable -> ofType(cable, index, type));
+    }
+
+    /** A resistor that matched the last run matches it still, whatever type it is now. */
+    private static Cable ofType(Cable cable, int index, CableType type) {
+        CableType last = lastType(cable);
+        Run run = cable.runs().get(index);
+        Cable changed = CableEdits.withRun(cable, index, new Run(type, run.lengthMetres()));
+        boolean matched = cable.farEnd().equals(made(End.RESISTOR, cable));
+        boolean isLast = !lastType(changed).equals(last);
+        return matched && isLast ? CableEdits.withFarEnd(changed, made(End.RESISTOR, changed)) : changed;
+    }
+
+    private static CableType lastType(Cable cable) {
+        return cable.runs().get(cable.runs().size() - 1).type();
     }
 
     public Optional<String> runLength(int index, double metres) {
@@ -137,7 +149,7 @@ public final class CableViewModel {
     }
 
     private static FarEnd made(End end, Cable cable) {
-        CableType last = cable.runs().get(cable.runs().size() - 1).type();
+        CableType last = lastType(cable);
         switch (end) {
             case OPEN:
                 return new FarEnd.Open();

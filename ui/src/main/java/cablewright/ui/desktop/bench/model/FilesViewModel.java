@@ -10,8 +10,12 @@ import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.bench.model.BenchNotice.Deed;
 import cablewright.ui.desktop.task.LatestRun;
 import cablewright.ui.desktop.task.Threads;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -28,6 +32,7 @@ import javafx.collections.ObservableList;
  */
 public final class FilesViewModel {
 
+    private final List<Aside> asides = new ArrayList<>();
     private final BenchViewModel bench;
     private final Texts texts;
     private final ChangeWords changes;
@@ -61,6 +66,14 @@ public final class FilesViewModel {
         bench.document().documentProperty().addListener(changed -> compareWithSaved());
         recovery.find(texts.locale(), found -> found.forEach(this::offer));
     }
+
+    /**
+     * Unsaved work that another document took the place of.
+     *
+     * @param title title of its lesson
+     * @param restore puts it back
+     */
+    public record Aside(String title, Runnable restore) {}
 
     private void compareWithSaved() {
         unsaved.set(!now().lesson().equals(bench.saved().lesson()));
@@ -162,16 +175,37 @@ public final class FilesViewModel {
         Origin from = origin.get();
         Recovery.Kept kept = recovery.putAside(aside, from.file());
         String what = changes.between(asideSaved.lesson(), aside.lesson());
+        Deed bringBack = deed("bring-back", () -> {
+            if (unsaved.get()) {
+                putAside();
+            }
+            put(aside, from, asideSaved);
+            kept.letGo();
+        });
+        // Whoever only closes the message has not thrown the work away: the File menu still offers it.
         notices.add(new BenchNotice(
                 texts.say("aside", aside.lesson().title(), what),
-                List.of(deed("bring-back", () -> {
-                    if (unsaved.get()) {
-                        putAside();
-                    }
-                    put(aside, from, asideSaved);
-                    kept.letGo();
-                })),
-                kept::letGo));
+                List.of(bringBack),
+                () -> asides.add(new Aside(aside.lesson().title(), bringBack.action()))));
+    }
+
+    /**
+     * Lists unsaved work that was set aside and whose message was closed.
+     *
+     * @return the work, oldest first
+     */
+    public List<Aside> asides() {
+        return List.copyOf(asides);
+    }
+
+    /**
+     * Puts work that was set aside back on the Bench.
+     *
+     * @param aside the work
+     */
+    public void bringBack(Aside aside) {
+        asides.remove(aside);
+        aside.restore().run();
     }
 
     private void offer(Recovery.Left left) {
@@ -207,7 +241,7 @@ public final class FilesViewModel {
             }
             return false;
         }
-        write(from.file().get(), () -> {});
+        write(from.file().get(), from, () -> {});
         return true;
     }
 
@@ -224,8 +258,7 @@ public final class FilesViewModel {
         Form form = origin.get().form() == Form.CABLE && !isCableAlone()
                 ? Form.LESSON
                 : origin.get().form();
-        origin.set(new Origin(Optional.of(file), form, false));
-        write(file, () -> {});
+        write(file, new Origin(Optional.of(file), form, false), () -> {});
     }
 
     private boolean isCableAlone() {
@@ -234,8 +267,7 @@ public final class FilesViewModel {
                 .equals(now().lesson());
     }
 
-    private Form form() {
-        Form form = origin.get().form();
+    private Form form(Form form) {
         if (form == Form.CABLE && isCableAlone()) {
             return Form.CABLE;
         }
@@ -244,15 +276,17 @@ public final class FilesViewModel {
         return holdsAll ? BenchFile.savedAs(now(), form) : Form.LESSON;
     }
 
-    private void write(Path file, Runnable then) {
+    /** Writes the document; only once it lies there is the file its own. */
+    private void write(Path file, Origin from, Runnable then) {
         BenchDocument written = now();
-        Form form = form();
+        Form form = form(from.form());
         writing.ask(
                 () -> {
                     BenchFile.save(file, written, form);
                     return file;
                 },
                 saved -> {
+                    origin.set(from);
                     bench.savedIs(written);
                     compareWithSaved();
                     recent.add(saved);
@@ -261,7 +295,24 @@ public final class FilesViewModel {
                     }
                     then.run();
                 },
-                problem -> tell("file.notSaved", name(file), String.valueOf(problem.getMessage())));
+                problem -> tell("file.notSaved", String.valueOf(file), why(problem)));
+    }
+
+    /** Why a file could not be written, without the temporary file beside it that a person never named. */
+    private String why(Exception problem) {
+        Throwable cause = problem;
+        while (cause.getCause() != null && !(cause instanceof FileSystemException)) {
+            cause = cause.getCause();
+        }
+        if (cause instanceof NoSuchFileException) {
+            return texts.say("file.why.noFolder");
+        }
+        if (cause instanceof AccessDeniedException) {
+            return texts.say("file.why.denied");
+        }
+        return cause instanceof FileSystemException of && of.getReason() != null
+                ? of.getReason()
+                : String.valueOf(problem.getMessage());
     }
 
     /**
@@ -277,7 +328,7 @@ public final class FilesViewModel {
                     return file;
                 },
                 saved -> tell("file.cableSaved", name(saved)),
-                problem -> tell("file.notSaved", name(file), String.valueOf(problem.getMessage())));
+                problem -> tell("file.notSaved", String.valueOf(file), why(problem)));
     }
 
     /** Keeps what is not saved yet, so that a crash loses none of it. To be called once the hand has come to rest. */
@@ -339,7 +390,7 @@ public final class FilesViewModel {
         };
         Origin from = origin.get();
         if (from.file().isPresent() && (from.form() != Form.CABLE || isCableAlone())) {
-            write(from.file().get(), then);
+            write(from.file().get(), from, then);
         } else {
             askWhere.accept(then);
         }
@@ -349,8 +400,7 @@ public final class FilesViewModel {
     public void saveAs(Path file, Runnable then) {
         Form form =
                 origin.get().form() == Form.CABLE ? Form.LESSON : origin.get().form();
-        origin.set(new Origin(Optional.of(file), form, false));
-        write(file, then);
+        write(file, new Origin(Optional.of(file), form, false), then);
     }
 
     public ReadOnlyObjectProperty<Origin> originProperty() {

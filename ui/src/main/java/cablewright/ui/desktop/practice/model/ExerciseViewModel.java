@@ -49,6 +49,8 @@ public final class ExerciseViewModel {
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper advice = new ReadOnlyStringWrapper("");
+    private final ReadOnlyBooleanWrapper hintAsked = new ReadOnlyBooleanWrapper();
+    private boolean commitAsked;
     private final ReadOnlyIntegerWrapper hintsTaken = new ReadOnlyIntegerWrapper();
     private final ReadOnlyObjectWrapper<Optional<MarkSheet>> sheet = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Optional<String> chosenReason = Optional.empty();
@@ -87,6 +89,8 @@ public final class ExerciseViewModel {
         settings.whenChanged(this::settingsChanged);
         flags.draftsProperty().addListener((o, before, now) -> {
             advice.set("");
+            commitAsked = false;
+            hintAsked.set(false);
             showPennants();
         });
         flags.selectedProperty().addListener((o, before, now) -> showPennants());
@@ -190,10 +194,45 @@ public final class ExerciseViewModel {
         }
     }
 
-    /** Takes the next hint; it costs what it says. */
+    /** Asks for the next hint: first its price is said, and asked again the hint is shown. A free one is shown at once. */
+    public void askForHint() {
+        boolean isFree = hintsTaken.get() < exercise.hints().size()
+                && exercise.hints().get(hintsTaken.get()).costMarks() == 0;
+        if (hintAsked.get() || isFree) {
+            takeHint();
+        } else if (phase.get() == Phase.READING
+                && hintsTaken.get() < exercise.hints().size()) {
+            hintAsked.set(true);
+        }
+    }
+
+    /**
+     * Returns whether the next hint was asked for and waits for its price to be confirmed.
+     *
+     * @return true from the first press to the second
+     */
+    public ReadOnlyBooleanProperty hintAskedProperty() {
+        return hintAsked.getReadOnlyProperty();
+    }
+
+    /**
+     * Commits; without a flag only when asked twice, since a whole line without events is rare and a slip of the finger is
+     * not.
+     */
+    public void askToCommit() {
+        if (phase.get() == Phase.READING && flags.draftsProperty().get().isEmpty() && !commitAsked) {
+            commitAsked = true;
+            advice.set(texts.say("commit.none"));
+        } else {
+            commit();
+        }
+    }
+
+    /** Shows the next hint, at its price. */
     public void takeHint() {
         if (phase.get() == Phase.READING && hintsTaken.get() < exercise.hints().size()) {
             hintsTaken.set(hintsTaken.get() + 1);
+            hintAsked.set(false);
         }
     }
 

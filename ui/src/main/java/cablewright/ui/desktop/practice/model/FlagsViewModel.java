@@ -118,6 +118,13 @@ public final class FlagsViewModel implements FlagMarkerActions {
         selected.set(Optional.of(letter));
     }
 
+    @Override
+    public Optional<String> begin(double metres) {
+        List<FlagDraft> before = drafts.get();
+        place(metres);
+        return before.equals(drafts.get()) ? Optional.empty() : selected.get();
+    }
+
     private static int rank(String letter) {
         int rank = 0;
         for (char c : letter.toCharArray()) {

@@ -41,6 +41,7 @@ public final class RevealViewModel {
     private final ReadOnlyObjectWrapper<Optional<Claim>> compared = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<List<FindingReasons>> reasons = new ReadOnlyObjectWrapper<>(List.of());
     private final ReadOnlyObjectWrapper<Optional<Finding>> pointedAt = new ReadOnlyObjectWrapper<>(Optional.empty());
+    private final ReadOnlyObjectWrapper<Optional<Claim>> nothingToShow = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final LatestRun reasoning;
     private final LatticeViewModel lattice;
     private final WaveViewModel wave;
@@ -190,10 +191,20 @@ public final class RevealViewModel {
         comparisons.ask(
                 () -> fit.isPresent() ? fit : bench.claimed(claim, wanted),
                 trace -> {
+                    nothingToShow.set(trace.isEmpty() ? Optional.of(claim) : Optional.empty());
                     compared.set(trace.map(it -> claim));
                     traceTrack.comparisonProperty().set(trace.orElse(null));
                 },
                 problems);
+    }
+
+    /**
+     * Returns the claim of which nothing can be shown: it lies beyond the cable, or its kind has no usual size.
+     *
+     * @return the claim; empty while there is none
+     */
+    public ReadOnlyObjectProperty<Optional<Claim>> nothingToShowProperty() {
+        return nothingToShow.getReadOnlyProperty();
     }
 
     /**
