@@ -123,6 +123,15 @@ final class PageFlow {
         }
     }
 
+    /** Sets cells side by side in columns of one width, in letters of any size. */
+    void columns(List<String> cells, double size, double columnWidth) {
+        block(size * LEADING, (pen, top) -> {
+            for (int i = 0; i < cells.size(); i++) {
+                pen.text(cells.get(i), left() + i * columnWidth, top + size, Anchor.START, size, INK);
+            }
+        });
+    }
+
     List<String> wrapped(String text, double size, double width) {
         return font.wrapped(text, size, width);
     }

@@ -72,7 +72,12 @@ final class AnswerOpener {
     }
 
     void open(AnswerFile file) {
-        byte[] bytes = file.bytes();
+        file.content()
+                .ifPresentOrElse(
+                        bytes -> open(file, bytes), () -> setAside(file.name(), SetAside.Reason.UNREADABLE, ""));
+    }
+
+    private void open(AnswerFile file, byte[] bytes) {
         try {
             byte[] plain = AgeSeal.open(key, bytes);
             ExamAnswers answers =

@@ -71,13 +71,14 @@ public final class ClassMarking {
      */
     public ClassResult mark(List<AnswerFile> files, Progress progress, BooleanSupplier cancelled) {
         AnswerOpener opener = new AnswerOpener(paper, key, due);
-        files.forEach(opener::open);
+        for (AnswerFile file : files) {
+            stopIf(cancelled);
+            opener.open(file);
+        }
         List<OpenedAnswers> opened = opener.opened();
         List<PersonResult> people = new ArrayList<>();
         for (OpenedAnswers one : opened) {
-            if (cancelled.getAsBoolean()) {
-                throw new CancellationException("marking was cancelled");
-            }
+            stopIf(cancelled);
             people.add(person(one));
             progress.done(people.size(), opened.size());
         }
@@ -95,6 +96,12 @@ public final class ClassMarking {
                 ItemAnalysis.of(lesson, people),
                 Resemblance.among(people),
                 records);
+    }
+
+    private static void stopIf(BooleanSupplier cancelled) {
+        if (cancelled.getAsBoolean()) {
+            throw new CancellationException("marking was cancelled");
+        }
     }
 
     private PersonResult person(OpenedAnswers one) {

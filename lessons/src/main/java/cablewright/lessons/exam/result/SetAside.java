@@ -12,6 +12,8 @@ public record SetAside(String file, Reason reason, String detail) {
 
     /** Why a file is not marked. */
     public enum Reason {
+        /** It could not be read from the disk. */
+        UNREADABLE,
         /** It is no sealed file. */
         NOT_SEALED,
         /** It was cut off, or something was added at its end. */

@@ -49,12 +49,12 @@ public final class ExaminerKey {
     /**
      * Takes a secret key that was written down.
      *
-     * @param secret the key, {@code AGE-SECRET-KEY-1…}; small letters are taken too
+     * @param secret the key, {@code AGE-SECRET-KEY-1…}; small letters and gaps are taken too
      * @return the pair
      * @throws IllegalArgumentException if it is no such key or was mistyped
      */
     public static ExaminerKey of(String secret) {
-        String upper = secret.strip().toUpperCase(Locale.ROOT);
+        String upper = secret.replaceAll("\\s+", "").toUpperCase(Locale.ROOT);
         if (!upper.startsWith("AGE-SECRET-KEY-1")) {
             throw new IllegalArgumentException(
                     "the secret key does not begin with AGE-SECRET-KEY-1; take the line that does");

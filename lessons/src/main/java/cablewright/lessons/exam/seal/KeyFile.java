@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.exam.seal;
 
+import cablewright.simulator.file.PlainFile;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
@@ -27,7 +28,10 @@ import java.util.Set;
  */
 public final class KeyFile {
 
-    private static final long MOST_BYTES = 64 * 1024;
+    /** Fewest characters of a passphrase for a backup (common practice, no source). */
+    public static final int LEAST_PASSPHRASE = 12;
+
+    private static final int MOST_BYTES = 64 * 1024;
     private static final Set<PosixFilePermission> OWNER_ONLY = PosixFilePermissions.fromString("rw-------");
 
     private KeyFile() {}
@@ -41,10 +45,23 @@ public final class KeyFile {
      * @throws IOException if it can't be written, or is there
      */
     public static void write(Path file, ExaminerKey key, Instant now) throws IOException {
-        byte[] text = text(key, now).getBytes(StandardCharsets.US_ASCII);
+        writePrivate(file, text(key, now).getBytes(StandardCharsets.US_ASCII));
+    }
+
+    /**
+     * Writes bytes into a new file that its owner alone may read.
+     *
+     * @param file the file; it must not be there yet
+     * @param bytes what to write
+     * @throws IOException if it can't be written, or is there
+     */
+    public static void writePrivate(Path file, byte[] bytes) throws IOException {
         try (FileChannel channel = FileChannel.open(
                 file, EnumSet.of(StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE), ownerOnly(file))) {
-            channel.write(ByteBuffer.wrap(text));
+            ByteBuffer left = ByteBuffer.wrap(bytes);
+            while (left.hasRemaining()) {
+                channel.write(left);
+            }
             channel.force(true);
         }
         AclFileAttributeView acl = Files.getFileAttributeView(file, AclFileAttributeView.class);
@@ -76,6 +93,38 @@ public final class KeyFile {
                 + "# Lost, nothing sealed to it can be opened again by anybody.\n"
                 + "# created: " + now + "\n"
                 + "# public key: " + key.publicKey() + "\n" + key.secret() + "\n";
+    }
+
+    /**
+     * Backs a key up under a passphrase, into a file that the age program opens too.
+     *
+     * @param file the file; it must not be there yet
+     * @param key the key
+     * @param passphrase at least {@value #LEAST_PASSPHRASE} characters
+     * @param now when the backup is made
+     * @throws IOException if it can't be written, or is there
+     */
+    public static void backUp(Path file, ExaminerKey key, String passphrase, Instant now) throws IOException {
+        if (passphrase.length() < LEAST_PASSPHRASE) {
+            throw new IllegalArgumentException(
+                    "passphrase has " + passphrase.length() + " characters; it must have at least " + LEAST_PASSPHRASE);
+        }
+        byte[] text = text(key, now).getBytes(StandardCharsets.US_ASCII);
+        writePrivate(file, AgeSeal.sealUnder(passphrase, text));
+    }
+
+    /**
+     * Opens a backup.
+     *
+     * @param file the backup
+     * @param passphrase its passphrase
+     * @return the key
+     * @throws IOException if it can't be read or holds no key
+     * @throws SealException if the passphrase is another one, or the file was changed
+     */
+    public static ExaminerKey openBackup(Path file, String passphrase) throws IOException, SealException {
+        byte[] sealed = PlainFile.bytes(file, MOST_BYTES);
+        return parse(file.toString(), AgeSeal.openUnder(passphrase, sealed));
     }
 
     /**

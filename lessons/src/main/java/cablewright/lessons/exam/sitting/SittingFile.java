@@ -9,6 +9,7 @@ import cablewright.lessons.format.DocumentWriter;
 import cablewright.lessons.format.FileKind;
 import cablewright.lessons.format.LessonFormatException;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
@@ -22,6 +23,8 @@ import java.util.Optional;
  * second program out.
  */
 final class SittingFile implements AutoCloseable {
+
+    private static final int MOST_BYTES = 16 * 1024 * 1024;
 
     private final Path file;
     private final FileChannel lock;
@@ -50,10 +53,17 @@ final class SittingFile implements AutoCloseable {
     }
 
     Optional<ExamAnswers> read() throws IOException, LessonFormatException {
-        if (!Files.exists(file)) {
-            return Optional.empty();
+        return Files.exists(file) ? read(file) : Optional.empty();
+    }
+
+    static Optional<ExamAnswers> read(Path file) throws IOException, LessonFormatException {
+        byte[] bytes;
+        try (InputStream in = Files.newInputStream(file)) {
+            bytes = in.readNBytes(MOST_BYTES + 1);
         }
-        byte[] bytes = Files.readAllBytes(file);
+        if (bytes.length > MOST_BYTES) {
+            throw new IOException(file + " has more than " + MOST_BYTES + " bytes, so it is not a sitting of ours");
+        }
         return Optional.of(
                 ((Document.OfAnswers) new DocumentReader().parse(file.toString(), bytes, FileKind.ANSWERS)).answers());
     }

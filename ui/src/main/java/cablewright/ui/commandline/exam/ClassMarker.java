@@ -1,68 +1,61 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline.exam;
 
-import cablewright.lessons.classbook.XapiStatements;
 import cablewright.lessons.exam.making.PaperFile;
 import cablewright.lessons.exam.result.AnswerFile;
 import cablewright.lessons.exam.result.ClassMarking;
 import cablewright.lessons.exam.result.ClassResult;
-import cablewright.lessons.exam.result.ClassTable;
 import cablewright.lessons.exam.result.PersonResult;
-import cablewright.lessons.exam.seal.ExaminerKey;
 import cablewright.lessons.exam.seal.KeyFile;
 import cablewright.lessons.exam.seal.SealException;
-import cablewright.lessons.file.AtomicSave;
 import cablewright.lessons.file.FileFault;
 import cablewright.lessons.format.LessonFormatException;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.commandline.environment.InputProblem;
 import cablewright.ui.commandline.option.InputFiles;
 import cablewright.ui.commandline.option.RootCommand;
 import cablewright.ui.print.ClassReportPaper;
+import cablewright.ui.print.ClassReports;
 import cablewright.ui.print.PaperSize;
-import cablewright.ui.print.PersonReport;
 import cablewright.ui.words.FindingWords;
+import cablewright.ui.words.Quantities;
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Stream;
+import java.util.concurrent.CancellationException;
+import java.util.function.BooleanSupplier;
 
 /** Marks the sealed answers of a class from the command line. */
 final class ClassMarker {
-
-    private static final int MOST_ANSWER_BYTES = 16 * 1024 * 1024;
 
     private final RootCommand root;
     private final PaperFile paper;
     private final Path keyFile;
     private final Optional<Instant> due;
+    private final BooleanSupplier stopped;
+    private final Texts texts;
+    private int done;
+    private int all;
 
-    ClassMarker(RootCommand root, PaperFile paper, Path keyFile, Optional<Instant> due) {
+    ClassMarker(RootCommand root, PaperFile paper, Path keyFile, Optional<Instant> due, BooleanSupplier stopped) {
         this.root = root;
         this.paper = paper;
         this.keyFile = keyFile;
         this.due = due;
+        this.stopped = stopped;
+        this.texts = ExamTexts.of(root);
     }
 
     ClassResult mark(List<Path> files) {
         try {
-            ExaminerKey key = KeyFile.read(keyFile);
-            List<AnswerFile> answers = new ArrayList<>();
-            for (Path file : files) {
-                try (InputStream in = Files.newInputStream(file)) {
-                    answers.add(new AnswerFile(file.getFileName().toString(), in.readNBytes(MOST_ANSWER_BYTES)));
-                }
-            }
-            return new ClassMarking(paper, key, due)
-                    .mark(answers, (done, all) -> root.remark("marked " + done + " of " + all), () -> false);
+            ClassMarking marking = new ClassMarking(paper, KeyFile.read(keyFile), due);
+            return marking.mark(files.stream().map(AnswerFile::read).toList(), this::heard, stopped);
+        } catch (CancellationException e) {
+            throw new InputProblem(texts.say("mark.stopped", String.valueOf(done), String.valueOf(all)));
         } catch (SealException e) {
-            throw new InputProblem("the paper can't be opened with " + keyFile + ": " + e.getMessage());
+            throw new InputProblem(texts.say("mark.cantOpen", keyFile, e.getMessage()));
         } catch (LessonFormatException e) {
             throw new InputProblem(InputFiles.sentences(e));
         } catch (IOException e) {
@@ -70,16 +63,17 @@ final class ClassMarker {
         }
     }
 
-    /** The files of a folder, in order of their names; hidden ones and sittings that are still running are left out. */
-    static List<Path> within(Path folder) {
-        try (Stream<Path> all = Files.list(folder)) {
-            return all.filter(Files::isRegularFile)
-                    .filter(file -> !file.getFileName().toString().startsWith("."))
-                    .filter(file -> !file.getFileName().toString().endsWith(".sitting.json"))
-                    .sorted()
-                    .toList();
+    private void heard(int marked, int people) {
+        done = marked;
+        all = people;
+        root.remark(texts.say("mark.done", String.valueOf(marked), String.valueOf(people)));
+    }
+
+    static List<Path> within(RootCommand root, Path folder) {
+        try {
+            return AnswerFile.within(folder);
         } catch (IOException e) {
-            throw new InputProblem(folder + ": this folder can't be read; look at its permissions");
+            throw new InputProblem(ExamTexts.of(root).say("mark.folder", folder));
         }
     }
 
@@ -90,54 +84,29 @@ final class ClassMarker {
     String text(ClassResult result) {
         StringBuilder out = new StringBuilder();
         for (PersonResult person : result.people()) {
-            out.append(String.format(
-                    Locale.ROOT,
-                    "%s: %s of %s marks, %.0f %%, %s; receipt %s\n",
-                    person.name(),
-                    FindingWords.marks(person.total().marks()),
-                    FindingWords.marks(person.total().maximum()),
-                    100 * person.fraction(),
-                    person.total().passed() ? "passed" : "not passed",
-                    person.receipt()));
+            out.append(texts.say(
+                            "mark.row",
+                            person.name(),
+                            FindingWords.marks(person.total().marks()),
+                            FindingWords.marks(person.total().maximum()),
+                            Quantities.number(100 * person.fraction(), 0),
+                            texts.say(person.total().passed() ? "mark.passed" : "mark.failed"),
+                            person.receipt()))
+                    .append('\n');
         }
         return out.toString();
     }
 
-    /** A report for each person, certificates of those who passed, the class report, and the tables. */
     void write(ClassResult result, Path folder) {
+        done = 0;
         try {
-            Files.createDirectories(folder);
-            int number = 1;
-            for (PersonResult person : result.people()) {
-                PersonReport report = new PersonReport(result, person, PaperSize.A4, root.words());
-                String name = String.format(Locale.ROOT, "%03d-%s", number++, word(person.name()));
-                AtomicSave.save(folder.resolve(name + ".pdf"), report.report().pdf());
-                if (person.total().passed()) {
-                    AtomicSave.save(
-                            folder.resolve(name + "-certificate.pdf"),
-                            report.certificate().pdf());
-                }
-            }
-            AtomicSave.save(
-                    folder.resolve("class.pdf"),
-                    new ClassReportPaper(result, PaperSize.A4, root.words())
-                            .pages()
-                            .pdf());
-            ClassTable table = new ClassTable(result);
-            write(folder.resolve("class.csv"), table.csv());
-            write(folder.resolve("class.json"), table.json());
-            write(folder.resolve("xapi.json"), new XapiStatements().of(result.records()));
+            new ClassReports(result, PaperSize.A4, root.words())
+                    .write(folder, (written, people) -> done = written, stopped);
+        } catch (CancellationException e) {
+            String people = String.valueOf(result.people().size());
+            throw new InputProblem(texts.say("mark.stopped.reports", String.valueOf(done), people, folder));
         } catch (IOException e) {
             throw new InputProblem(FileFault.writing(folder, e));
         }
-    }
-
-    private static void write(Path file, String text) throws IOException {
-        AtomicSave.save(file, text.getBytes(StandardCharsets.UTF_8));
-    }
-
-    private static String word(String name) {
-        String word = name.strip().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
-        return word.length() > 60 ? word.substring(0, 60) : word;
     }
 }

@@ -1,15 +1,16 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.commandline.exam;
 
-import cablewright.lessons.exam.seal.AgeSeal;
 import cablewright.lessons.exam.seal.ExaminerKey;
 import cablewright.lessons.exam.seal.KeyFile;
 import cablewright.lessons.exam.seal.SealException;
-import cablewright.lessons.file.AtomicSave;
+import cablewright.lessons.text.Texts;
 import cablewright.ui.commandline.environment.Environment;
 import cablewright.ui.commandline.environment.ExitCode;
 import cablewright.ui.commandline.environment.InputProblem;
 import cablewright.ui.commandline.option.RootCommand;
+import cablewright.ui.print.KeyPaper;
+import cablewright.ui.print.PaperSize;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -25,31 +26,8 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** Examiners' keys. */
-@Command(
-        name = "keys",
-        mixinStandardHelpOptions = true,
-        header = {"Makes, shows and backs up an examiner's key.", ""},
-        description = {
-            "An examiner's key opens sealed papers and the answers to them. 'keys new' makes one, in a file that only you can "
-                    + "read. The public key, which 'keys show' prints, is for sealing: anybody may have it.",
-            "If the key is lost, nobody can ever open what was sealed to it: no paper, no answer. If somebody else gets it, they "
-                    + "can read all of it. So make a backup under a passphrase, keep it elsewhere, and make a new key for each "
-                    + "examination period.",
-            "The files are those of the open age format; the age program reads them too.",
-            ""
-        },
-        footer = {
-            "",
-            "Examples:",
-            "  cablewright keys new examiner.key",
-            "  cablewright keys show examiner.key",
-            "  cablewright keys backup examiner.key examiner-backup.age",
-            "  cablewright keys restore examiner-backup.age examiner.key",
-            "  cablewright keys show --secret examiner.key     (to write it on paper)"
-        })
+@Command(name = "keys", mixinStandardHelpOptions = true)
 public final class KeysCommand implements Callable<Integer> {
-
-    private static final int LEAST_PASSPHRASE = 12;
 
     @ParentCommand
     private RootCommand root;
@@ -63,23 +41,21 @@ public final class KeysCommand implements Callable<Integer> {
         /** Seals it under a passphrase. */
         BACKUP,
         /** Opens such a backup. */
-        RESTORE
+        RESTORE,
+        /** Writes it as a PDF to print. */
+        PAPER
     }
 
-    @Parameters(index = "0", paramLabel = "new|show|backup|restore", description = "What to do.")
+    @Parameters(index = "0", paramLabel = "new|show|backup|restore|paper", descriptionKey = "parameter.action")
     private Action action;
 
-    @Parameters(index = "1", paramLabel = "FILE", description = "The key file; for 'restore' the backup.")
+    @Parameters(index = "1", paramLabel = "FILE", descriptionKey = "parameter.file")
     private Path file;
 
-    @Parameters(
-            index = "2",
-            arity = "0..1",
-            paramLabel = "TARGET",
-            description = "For 'backup' the file to write, for 'restore' the key file to write.")
+    @Parameters(index = "2", arity = "0..1", paramLabel = "TARGET", descriptionKey = "parameter.target")
     private Path target;
 
-    @Option(names = "--secret", description = "With 'show': print the secret key too, to write it on paper.")
+    @Option(names = "--secret")
     private boolean secret;
 
     @Override
@@ -91,18 +67,23 @@ public final class KeysCommand implements Callable<Integer> {
                 case SHOW -> show(KeyFile.read(named));
                 case BACKUP -> backup(named, target());
                 case RESTORE -> restore(named, target());
+                case PAPER -> paper(named, target());
             }
         } catch (FileAlreadyExistsException e) {
-            throw new InputProblem(e.getFile() + " is there already; no key is ever written over");
+            throw new InputProblem(texts().say("keys.exists", e.getFile()));
         } catch (IOException e) {
             throw new InputProblem(e.getMessage());
         }
         return ExitCode.DONE;
     }
 
+    private Texts texts() {
+        return ExamTexts.of(root);
+    }
+
     private Path target() {
         if (target == null) {
-            throw new InputProblem("a second file is missing: type it like 'keys backup examiner.key backup.age'");
+            throw new InputProblem(texts().say("keys.noTarget"));
         }
         return root.surroundings().folder().resolve(target);
     }
@@ -111,9 +92,7 @@ public final class KeysCommand implements Callable<Integer> {
         ExaminerKey key = ExaminerKey.make();
         KeyFile.write(named, key, Clock.systemUTC().instant());
         root.surroundings().print(key.publicKey() + "\n");
-        root.remark("The key is in " + named
-                + ", for you alone. Lost, nothing sealed to it can be opened again by anybody: "
-                + "make a backup with 'cablewright keys backup'.");
+        root.remark(texts().say("keys.made", named));
     }
 
     private void show(ExaminerKey key) {
@@ -123,32 +102,34 @@ public final class KeysCommand implements Callable<Integer> {
     private void backup(Path named, Path to) throws IOException {
         ExaminerKey key = KeyFile.read(named);
         if (Files.exists(to)) {
-            throw new InputProblem(to + " is there already; choose another name");
+            throw new InputProblem(texts().say("keys.there", to));
         }
-        String passphrase = passphrase("Passphrase for the backup: ");
-        if (passphrase.length() < LEAST_PASSPHRASE) {
-            throw new InputProblem("the passphrase has " + passphrase.length() + " characters; use at least "
-                    + LEAST_PASSPHRASE + ", such as five words drawn by dice");
+        String passphrase = passphrase(texts().say("keys.ask.new"));
+        if (passphrase.length() < KeyFile.LEAST_PASSPHRASE) {
+            throw new InputProblem(texts().say("keys.short", passphrase.length(), KeyFile.LEAST_PASSPHRASE));
         }
-        byte[] text = KeyFile.text(key, Clock.systemUTC().instant()).getBytes(StandardCharsets.UTF_8);
-        AtomicSave.save(to, AgeSeal.sealUnder(passphrase, text));
-        root.remark("Keep " + to + " elsewhere, and the passphrase apart from it. Without the passphrase the backup is "
-                + "worthless, with it anybody has the key.");
+        KeyFile.backUp(to, key, passphrase, Clock.systemUTC().instant());
+        root.remark(texts().say("keys.backedUp", to));
     }
 
     private void restore(Path backup, Path to) throws IOException {
         if (Files.exists(to)) {
-            throw new InputProblem(to + " is there already; no key is ever written over");
+            throw new InputProblem(texts().say("keys.exists", to));
         }
-        byte[] sealed = Files.readAllBytes(backup);
         try {
-            byte[] text = AgeSeal.openUnder(passphrase("Passphrase of the backup: "), sealed);
-            ExaminerKey key = KeyFile.parse(backup.toString(), text);
+            ExaminerKey key = KeyFile.openBackup(backup, passphrase(texts().say("keys.ask")));
             KeyFile.write(to, key, Clock.systemUTC().instant());
             root.surroundings().print(key.publicKey() + "\n");
         } catch (SealException e) {
-            throw new InputProblem(backup + " can't be opened: " + e.getMessage());
+            throw new InputProblem(texts().say("keys.cantOpen", backup, e.getMessage()));
         }
+    }
+
+    private void paper(Path named, Path to) throws IOException {
+        ExaminerKey key = KeyFile.read(named);
+        KeyPaper paper = new KeyPaper(key, Clock.systemUTC().instant(), PaperSize.A4, root.words());
+        KeyFile.writePrivate(to, paper.pages().pdf());
+        root.remark(texts().say("keys.paper", to));
     }
 
     /** Asked for without showing it on a terminal; else the first line that is piped in. */
@@ -159,7 +140,7 @@ public final class KeysCommand implements Callable<Integer> {
         }
         String line = new BufferedReader(new InputStreamReader(surroundings.in(), StandardCharsets.UTF_8)).readLine();
         if (line == null) {
-            throw new InputProblem("no passphrase was given; type it, or pipe it in as one line");
+            throw new InputProblem(texts().say("keys.noPassphrase"));
         }
         return line;
     }

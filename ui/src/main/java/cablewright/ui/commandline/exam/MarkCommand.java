@@ -54,19 +54,13 @@ public final class MarkCommand implements Callable<Integer> {
             paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
-    @Option(names = "--key", paramLabel = "FILE", description = "For a sealed paper: the examiner's key file.")
+    @Option(names = "--key", paramLabel = "FILE")
     private Optional<Path> key = Optional.empty();
 
-    @Option(
-            names = "--reports",
-            paramLabel = "FOLDER",
-            description = "For a sealed paper: folder for reports, certificates and tables.")
+    @Option(names = "--reports", paramLabel = "FOLDER")
     private Optional<Path> reports = Optional.empty();
 
-    @Option(
-            names = "--due",
-            paramLabel = "TIME",
-            description = "For a sealed paper: answers handed in later are set aside, such as 2031-05-04T12:00:00Z.")
+    @Option(names = "--due", paramLabel = "TIME")
     private Optional<Instant> due = Optional.empty();
 
     private final Marker marker = new Marker();
@@ -94,35 +88,51 @@ public final class MarkCommand implements Callable<Integer> {
 
     private int sealed(Output output) {
         Path folder = root.surroundings().folder();
-        ClassMarker classMarker =
-                new ClassMarker(root, paper(folder.resolve(lessonName)), folder.resolve(key.orElseThrow()), due);
-        List<Path> files = paths.stream()
-                .map(folder::resolve)
-                .flatMap(path -> Files.isDirectory(path) ? ClassMarker.within(path).stream() : Stream.of(path))
-                .toList();
-        ClassResult result = classMarker.mark(files);
-        classMarker.setAside(result).forEach(sentence -> root.surroundings()
-                .err()
-                .println(root.surroundings().style().plain("cablewright: " + sentence)));
-        reports.ifPresent(target -> classMarker.write(result, folder.resolve(target)));
-        ClassTable table = new ClassTable(result);
-        String text =
-                switch (format) {
-                    case CSV -> table.csv();
-                    case JSON -> table.json();
-                    case TEXT -> root.surroundings().style().plain(classMarker.text(result));
-                };
-        output.write(text.getBytes(StandardCharsets.UTF_8));
-        return result.setAside().isEmpty() ? ExitCode.DONE : ExitCode.INPUT_WRONG;
+        try (StopRequest stop = new StopRequest()) {
+            return sealed(output, folder, stop);
+        }
     }
 
-    private static PaperFile paper(Path file) {
+    private int sealed(Output output, Path folder, StopRequest stop) {
+        try {
+            ClassMarker classMarker = new ClassMarker(
+                    root, paper(folder.resolve(lessonName)), folder.resolve(key.orElseThrow()), due, stop);
+            List<Path> files = paths.stream()
+                    .map(folder::resolve)
+                    .flatMap(
+                            path -> Files.isDirectory(path) ? ClassMarker.within(root, path).stream() : Stream.of(path))
+                    .toList();
+            ClassResult result = classMarker.mark(files);
+            classMarker.setAside(result).forEach(sentence -> root.surroundings().remark("cablewright: " + sentence));
+            reports.ifPresent(target -> classMarker.write(result, folder.resolve(target)));
+            output.write(table(classMarker, result).getBytes(StandardCharsets.UTF_8));
+            return result.setAside().isEmpty() ? ExitCode.DONE : ExitCode.INPUT_WRONG;
+        } catch (InputProblem e) {
+            if (!stop.getAsBoolean()) {
+                throw e;
+            }
+            // Said here, since a stopped program ends before anybody else could say it.
+            e.problems().forEach(problem -> root.surroundings().remark("cablewright: " + problem));
+            return ExitCode.INPUT_WRONG;
+        }
+    }
+
+    private String table(ClassMarker classMarker, ClassResult result) {
+        ClassTable table = new ClassTable(result);
+        return switch (format) {
+            case CSV -> table.csv();
+            case JSON -> table.json();
+            case TEXT -> root.surroundings().style().plain(classMarker.text(result));
+        };
+    }
+
+    private PaperFile paper(Path file) {
         try {
             return PaperFile.read(file);
         } catch (LessonFormatException e) {
             throw new InputProblem(InputFiles.sentences(e));
         } catch (IOException e) {
-            throw new InputProblem(file + " can't be read; look at the name and its permissions");
+            throw new InputProblem(ExamTexts.of(root).say("paper.unreadable", file));
         }
     }
 

@@ -3,6 +3,7 @@ package cablewright.ui.commandline.exam;
 
 import cablewright.lessons.exam.making.PaperFile;
 import cablewright.lessons.exam.sitting.Sitting;
+import cablewright.lessons.exam.sitting.SittingPlace;
 import cablewright.lessons.format.LessonFormatException;
 import cablewright.ui.commandline.environment.Environment;
 import cablewright.ui.commandline.environment.ExitCode;
@@ -18,7 +19,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
@@ -30,17 +30,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 
 /** Sitting a sealed paper. */
-@Command(
-        name = "sit",
-        mixinStandardHelpOptions = true,
-        header = {"Sits a sealed paper in the terminal.", ""},
-        description = {
-            "Everything that you set is kept at once in a file beside the paper. If the program stops, start the same command "
-                    + "again and go on where you were; the clock goes on meanwhile. 'hand in' writes a sealed file that only the "
-                    + "examiner can open, and shows a receipt.",
-            ""
-        },
-        footer = {"", "Example:", "  cablewright sit paper.json --trainee \"Ada Quay\""})
+@Command(name = "sit", mixinStandardHelpOptions = true)
 public final class SitCommand implements Callable<Integer> {
 
     private static final int SECONDS_BETWEEN_SAVES = 5;
@@ -48,35 +38,29 @@ public final class SitCommand implements Callable<Integer> {
     @ParentCommand
     private RootCommand root;
 
-    @Parameters(index = "0", paramLabel = "PAPER", description = "The sealed paper.")
+    @Parameters(index = "0", paramLabel = "PAPER", descriptionKey = "parameter.paper")
     private Path paperName;
 
-    @Option(names = "--trainee", required = true, paramLabel = "NAME", description = "Your name.")
+    @Option(names = "--trainee", required = true, paramLabel = "NAME")
     private String trainee;
 
-    @Option(
-            names = "--keep",
-            paramLabel = "FILE",
-            description = "Where the sitting is kept while it runs; usual is the paper's folder, under your name.")
+    @Option(names = "--keep", paramLabel = "FILE")
     private Optional<Path> keep = Optional.empty();
 
     @Option(
             names = {"-o", "--out"},
-            paramLabel = "FILE",
-            description = "The sealed answers; usual is the paper's folder, under your name, ending in .age.")
+            paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
     @Override
     public Integer call() {
         Environment surroundings = root.surroundings();
         Path file = surroundings.folder().resolve(paperName);
-        String word = trainee.strip().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-");
-        Path kept = keep.map(surroundings.folder()::resolve)
-                .orElseGet(() -> file.toAbsolutePath().resolveSibling(word + ".sitting.json"));
-        Path target = out.map(surroundings.folder()::resolve)
-                .orElseGet(() -> file.toAbsolutePath().resolveSibling(word + ".answers.age"));
+        SittingPlace usual = SittingPlace.beside(file, trainee);
+        Path kept = keep.map(surroundings.folder()::resolve).orElse(usual.kept());
+        Path target = out.map(surroundings.folder()::resolve).orElse(usual.answers());
         if (!Files.isRegularFile(file)) {
-            throw new InputProblem(file + " does not exist; look at the name and the folder");
+            throw new InputProblem(ExamTexts.of(root).say("missing", file));
         }
         try (Sitting sitting = Sitting.open(PaperFile.read(file), trainee, kept, Clock.systemUTC(), System::nanoTime)) {
             sit(sitting, target);

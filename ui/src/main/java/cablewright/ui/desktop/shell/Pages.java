@@ -13,6 +13,7 @@ import cablewright.ui.desktop.bench.trial.TrialStack;
 import cablewright.ui.desktop.classbook.ClassBookView;
 import cablewright.ui.desktop.classbook.ClassBookViewModel;
 import cablewright.ui.desktop.demonstrations.DemonstrationsView;
+import cablewright.ui.desktop.exam.ExamPages;
 import cablewright.ui.desktop.measured.MeasuredView;
 import cablewright.ui.desktop.measured.MeasuredViewModel;
 import cablewright.ui.desktop.practice.PracticeView;
@@ -35,7 +36,7 @@ final class Pages {
     private final ClassRecords records;
     private final BenchStore benchStore;
     private final Texts texts;
-    private ClassBookView classBook;
+    private ExamPages classBook;
     private MeasuredView measured;
     private Lesson lesson;
     private DemonstrationsView demonstrations;
@@ -71,15 +72,24 @@ final class Pages {
 
     private Page.Content classBook() {
         if (classBook == null) {
-            classBook = new ClassBookView(
+            ClassBookView attempts = new ClassBookView(
                     new ClassBookViewModel(records, threads, texts),
                     model.traineeProperty(),
                     model.unitProperty(),
                     () -> lesson,
                     texts);
+            classBook = new ExamPages(
+                    attempts,
+                    attempts::start,
+                    () -> lesson,
+                    model.traineeProperty(),
+                    model.unitProperty(),
+                    records,
+                    threads,
+                    texts);
         }
-        ClassBookView shown = classBook;
-        return content(shown, shown::start, () -> shown);
+        ExamPages shown = classBook;
+        return content(shown, shown::start, shown::picture);
     }
 
     private Page.Content bench() {

@@ -325,9 +325,7 @@ public final class FlagsViewModel implements FlagMarkerActions {
      */
     public List<Flag> freeze() {
         List<Flag> flags = drafts.get().stream().map(FlagDraft::toFlag).toList();
-        frozen.set(true);
-        undoable.set(false);
-        redoable.set(false);
+        stop();
         return flags;
     }
 
@@ -353,6 +351,13 @@ public final class FlagsViewModel implements FlagMarkerActions {
                 .filter(FlagDraft::isComplete)
                 .map(FlagDraft::toFlag)
                 .toList();
+    }
+
+    /** From now on the flags stay as they are, complete or not. */
+    public void stop() {
+        frozen.set(true);
+        undoable.set(false);
+        redoable.set(false);
     }
 
     /** Takes a hand-in back, after it could not be marked. */

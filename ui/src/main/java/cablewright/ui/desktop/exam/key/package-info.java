@@ -1,0 +1,2 @@
+/** An examiner's key: made, shown, backed up, restored. */
+package cablewright.ui.desktop.exam.key;

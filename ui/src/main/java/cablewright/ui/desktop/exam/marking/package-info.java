@@ -1,0 +1,2 @@
+/** Marking a class. */
+package cablewright.ui.desktop.exam.marking;

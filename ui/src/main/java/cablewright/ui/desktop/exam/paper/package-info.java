@@ -1,0 +1,2 @@
+/** Sealing a paper. */
+package cablewright.ui.desktop.exam.paper;

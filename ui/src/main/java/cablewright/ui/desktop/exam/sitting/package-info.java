@@ -1,0 +1,2 @@
+/** Sitting an exam: begun, read, handed in. */
+package cablewright.ui.desktop.exam.sitting;
