@@ -89,7 +89,9 @@ public final class ExamPages extends BorderPane {
         keys.keyProperty().addListener((o, before, now) -> now.map(ExaminerKey::publicKey)
                 .ifPresent(seal.publicKeyProperty()::set));
         start = new StartViewModel(threads, texts, Clock.systemUTC(), System::nanoTime, this::sit);
-        start.traineeProperty().set(traineeName.get());
+        if (!traineeName.get().strip().equalsIgnoreCase(desktop.say("trainee"))) {
+            start.traineeProperty().set(traineeName.get());
+        }
         MarkingViewModel marking = new MarkingViewModel(keys.keyFileProperty(), records, threads, texts);
         StartView startView = new StartView(start, texts);
         SealView sealView = new SealView(seal, lesson, texts);

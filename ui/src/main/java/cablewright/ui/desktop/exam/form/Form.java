@@ -11,6 +11,8 @@ import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.PasswordField;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
@@ -89,7 +91,7 @@ public final class Form extends VBox {
         }
         Label label = new Label(texts.say(name + "." + key));
         label.setLabelFor(control);
-        GridPane.setValignment(label, VPos.BASELINE);
+        GridPane.setValignment(label, VPos.CENTER);
         control.setAccessibleText(texts.say(name + "." + key));
         grid.addRow(grid.getRowCount(), label, control);
         return this;
@@ -176,6 +178,22 @@ public final class Form extends VBox {
         button.setAccessibleText(texts.say(name + "." + key));
         button.setOnAction(event -> action.run());
         return button;
+    }
+
+    /**
+     * Lets Enter in any field of this card press a button.
+     *
+     * @param button the button
+     * @return this card
+     */
+    public Form enter(Button button) {
+        addEventHandler(KeyEvent.KEY_PRESSED, event -> {
+            if (event.getCode() == KeyCode.ENTER && event.getTarget() instanceof TextField && !button.isDisabled()) {
+                event.consume();
+                button.fire();
+            }
+        });
+        return this;
     }
 
     /**

@@ -50,6 +50,7 @@ public final class KeyView extends VBox {
         }
         HBox columns = new HBox(left, right);
         columns.getStyleClass().add("exam-columns");
+        VBox.setVgrow(columns, Priority.ALWAYS);
         getChildren().add(columns);
     }
 
@@ -58,7 +59,7 @@ public final class KeyView extends VBox {
         form.words("what").file("file", "key-file", model.keyFileProperty(), FileWish.SAVE);
         Button open = form.button("open", "key-open", model::open);
         open.getStyleClass().add("accent");
-        form.buttons(open, form.button("make", "key-make", model::make));
+        form.buttons(open, form.button("make", "key-make", model::make)).enter(open);
         form.message("key-message", model.jobs().saidProperty());
         TextField shown = new TextField();
         shown.setId("key-public");

@@ -49,6 +49,7 @@ public final class SealView extends VBox {
         }
         HBox columns = new HBox(left, right);
         columns.getStyleClass().add("exam-columns");
+        VBox.setVgrow(columns, Priority.ALWAYS);
         getChildren().add(columns);
         model.lessonProperty().addListener((o, before, now) -> show());
         show();

@@ -7,6 +7,7 @@ import java.util.function.IntConsumer;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Hyperlink;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.VBox;
 
 /** Asks once before the answers are handed in, and says what is blank. */
@@ -18,6 +19,8 @@ final class HandInCard extends VBox {
         Form form = new Form("handIn", texts);
         form.getStyleClass().add("exam-sheet");
         form.words("what");
+        VBox open = new VBox();
+        open.getStyleClass().add("exam-list");
         for (int i = 0; i < model.items().size(); i++) {
             SittingItemViewModel item = model.items().get(i);
             int number = i;
@@ -27,8 +30,15 @@ final class HandInCard extends VBox {
                 link.setId("hand-in-line-" + (i + 1));
                 link.setWrapText(true);
                 link.setOnAction(event -> openLine.accept(number));
-                form.add(link);
+                open.getChildren().add(link);
             }
+        }
+        if (!open.getChildren().isEmpty()) {
+            ScrollPane scroll = new ScrollPane(open);
+            scroll.setFitToWidth(true);
+            scroll.setAccessibleText(texts.say("handIn.open"));
+            scroll.getStyleClass().add("flag-scroll");
+            form.add(scroll);
         }
         if (model.blank() == 0 && model.incomplete() == 0) {
             form.words("whole");

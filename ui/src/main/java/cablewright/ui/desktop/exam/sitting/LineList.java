@@ -73,7 +73,11 @@ final class LineList extends ScrollPane {
             String state = flags > 0
                     ? texts.say("sit.flags", flags)
                     : texts.say(item.isAnswered() ? "sit.answered" : "sit.blank");
-            String shown = item.incomplete() > 0 ? texts.say("sit.unfinished", state, item.incomplete()) : state;
+            String shown = item.incomplete() == 0
+                    ? state
+                    : item.isAnswered()
+                            ? texts.say("sit.unfinished.too", state, item.incomplete())
+                            : texts.say("sit.unfinished", item.incomplete());
             states.get(i).setText(shown);
             rows.get(i).setSelected(model.indexProperty().get() == i);
             rows.get(i)

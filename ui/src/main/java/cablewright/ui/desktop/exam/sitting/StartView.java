@@ -43,6 +43,7 @@ public final class StartView extends VBox {
         }
         HBox columns = new HBox(left, right);
         columns.getStyleClass().add("exam-columns");
+        VBox.setVgrow(columns, Priority.ALWAYS);
         getChildren().add(columns);
         model.openedProperty().addListener((o, before, now) -> show(now));
         show(Optional.empty());
@@ -55,7 +56,9 @@ public final class StartView extends VBox {
                 .field("name", "start-name", model.traineeProperty());
         Button open = form.button("open", "start-open", model::openPaper);
         open.getStyleClass().add("accent");
-        return form.buttons(open).message("start-message", model.jobs().saidProperty());
+        return form.buttons(open)
+                .enter(open)
+                .message("start-message", model.jobs().saidProperty());
     }
 
     private void show(Optional<StartViewModel.Opened> opened) {
