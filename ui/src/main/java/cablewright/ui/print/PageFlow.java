@@ -95,6 +95,18 @@ final class PageFlow {
         gap(2);
     }
 
+    /** A heading within a part: it stays with two lines of what follows. */
+    void subheading(String text) {
+        room(3 * TEXT_SIZE * LEADING);
+        gap(5);
+        large(text, 10.5);
+    }
+
+    /** Sets text in letters of any size, broken into lines that fit. */
+    void large(String text, double size) {
+        font.wrapped(text, size, width()).forEach(line -> line(line, left(), size, INK));
+    }
+
     private void line(String text, double x, double size, Colour colour) {
         block(size * LEADING, (pen, top) -> pen.text(text, x, top + size, Anchor.START, size, colour));
     }

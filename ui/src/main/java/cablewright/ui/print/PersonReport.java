@@ -21,10 +21,17 @@ import cablewright.ui.words.FindingText;
 import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.Words;
+import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 
 /** One person's exam on paper: for each line trace, flags, cable, marks and the reasons; and a certificate. */
 public final class PersonReport {
+
+    private static final DateTimeFormatter MINUTE =
+            DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm 'UTC'", Locale.ROOT).withZone(ZoneOffset.UTC);
+    private static final double NAME_SIZE = 24;
 
     static final String BUNDLE = "cablewright.ui.print.exam";
 
@@ -67,8 +74,8 @@ public final class PersonReport {
         flow.text(
                 say(
                         "sat",
-                        person.answers().handedInAt().map(String::valueOf).orElse(""),
-                        String.valueOf(Math.round(person.answers().secondsUsed() / 60)),
+                        person.answers().handedInAt().map(MINUTE::format).orElse(""),
+                        minutes(person.answers().secondsUsed()),
                         person.receipt()),
                 PageFlow.QUIET);
         if (person.answers().clockJumpSeconds() > 60 || person.answers().runs() > 1) {
@@ -84,6 +91,11 @@ public final class PersonReport {
         }
         String title = say("report.title", result.title(), person.name());
         return new Printout(title, paper, flow.pages(title, say("foot"), this::page));
+    }
+
+    private static String minutes(double seconds) {
+        long whole = Math.round(seconds);
+        return String.format(Locale.ROOT, "%d:%02d", whole / 60, whole % 60);
     }
 
     private String page(int page, int of) {
@@ -117,11 +129,12 @@ public final class PersonReport {
         for (FindingText finding : new FindingWords(words, exercise, reasons).tell(sheet)) {
             String marks = finding.marks().isEmpty() ? "" : " [" + finding.marks() + "]";
             String letter = finding.letter().map(it -> it + "  ").orElse("");
-            flow.text(letter + finding.title() + marks, PageFlow.INK);
+            flow.subheading(letter + finding.title() + marks);
             if (!finding.why().isEmpty()) {
                 flow.text(finding.why(), PageFlow.QUIET);
             }
         }
+        flow.subheading(say("explanation"));
         flow.text(PlainText.of(exercise.explanation()), PageFlow.INK);
     }
 
@@ -154,10 +167,10 @@ public final class PersonReport {
     public Printout certificate() {
         PageFlow flow = new PageFlow(paper);
         flow.gap(60);
-        flow.text(say("certificate.name", person.name()), PageFlow.INK);
+        flow.large(say("certificate.name", person.name()), NAME_SIZE);
         flow.gap(12);
-        flow.text(say("certificate.what", result.title(), person.sheets().size()), PageFlow.INK);
-        flow.text(total(), PageFlow.INK);
+        flow.large(say("certificate.what", result.title(), person.sheets().size()), 12);
+        flow.large(total(), 12);
         flow.gap(8);
         int digs = person.sheets().stream().mapToInt(MarkSheet::needlessDigs).sum();
         int left = person.sheets().stream().mapToInt(MarkSheet::damageLeft).sum();
@@ -174,10 +187,7 @@ public final class PersonReport {
         flow.text(
                 say(
                         "certificate.receipt",
-                        person.answers()
-                                .handedInAt()
-                                .map(at -> at.toString().substring(0, 10))
-                                .orElse(""),
+                        person.answers().handedInAt().map(MINUTE::format).orElse(""),
                         person.receipt()),
                 PageFlow.QUIET);
         flow.gap(40);

@@ -21,7 +21,7 @@ final class ResultTable<T> extends TableView<T> {
         getStyleClass().addAll("attempts", "exam-table");
         setColumnResizePolicy(CONSTRAINED_RESIZE_POLICY_FLEX_LAST_COLUMN);
         getItems().setAll(rows);
-        double shown = Math.max(LEAST_ROWS, Math.min(MOST_ROWS, rows.size() + 1.3));
+        double shown = Math.max(LEAST_ROWS, Math.min(MOST_ROWS, rows.size() + 1.8));
         setMinHeight(shown * ROW_LETTERS * LETTER_PIXELS);
         setPrefHeight(getMinHeight());
     }
