@@ -8,6 +8,7 @@ import cablewright.lessons.file.AtomicSave;
 import cablewright.lessons.format.Document;
 import cablewright.lessons.format.DocumentReader;
 import cablewright.lessons.format.DocumentWriter;
+import cablewright.lessons.format.ExerciseFingerprint;
 import cablewright.lessons.format.LessonFormatException;
 import cablewright.lessons.format.codec.FormatProblem;
 import java.io.IOException;
@@ -23,6 +24,8 @@ import java.util.Locale;
  * @param isNewer whether a newer program wrote it: some of it may be missing here, so it is only looked at
  */
 public record BenchFile(BenchDocument document, Form form, boolean isNewer) {
+
+    private static final int NAME_DIGITS = 8;
 
     /** What a file of the Bench holds. */
     public enum Form {
@@ -54,7 +57,9 @@ public record BenchFile(BenchDocument document, Form form, boolean isNewer) {
             return new BenchFile(BenchDocument.of(exercise, language), Form.EXERCISE, opened.isNewer());
         }
         if (document instanceof Document.OfCable cable) {
-            Exercise exercise = BenchTemplate.around(cable.cable(), language);
+            // The same cable gets the same name each time it is opened, and another cable another one.
+            String name = "line-" + ExerciseFingerprint.of(cable.cable()).substring(0, NAME_DIGITS);
+            Exercise exercise = BenchTemplate.around(name, cable.cable(), language);
             return new BenchFile(BenchDocument.of(exercise, language), Form.CABLE, opened.isNewer());
         }
         BenchTexts texts = new BenchTexts(language);

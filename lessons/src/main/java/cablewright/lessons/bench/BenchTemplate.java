@@ -3,6 +3,8 @@ package cablewright.lessons.bench;
 
 import cablewright.lessons.bench.edit.BenchChoices;
 import cablewright.lessons.bench.edit.BenchTexts;
+import cablewright.lessons.bench.edit.ExerciseEdits;
+import cablewright.lessons.bench.edit.FreshNames;
 import cablewright.lessons.bench.edit.RecordEdits;
 import cablewright.lessons.exercise.Caution;
 import cablewright.lessons.exercise.Exercise;
@@ -23,6 +25,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.random.RandomGenerator;
 
 /**
  * Sound lines to start from, each an exercise with its record: the instructor puts damage on. All of them lie in Saltmarsh
@@ -138,6 +141,19 @@ public enum BenchTemplate {
         return BenchDocument.of(make(new BenchTexts(language)), language);
     }
 
+    /**
+     * Makes the document to start from, with a name in files that no other has: answers to one lesson are then never taken for
+     * answers to another.
+     *
+     * @param language the language of its texts
+     * @param random where the name is drawn from
+     * @return one exercise with a sound line and a correct record
+     */
+    public BenchDocument document(Locale language, RandomGenerator random) {
+        Exercise made = make(new BenchTexts(language));
+        return BenchDocument.of(ExerciseEdits.withId(made, FreshNames.drawn(made.id(), random)), language);
+    }
+
     String title(BenchTexts texts) {
         return texts.say("template." + word() + ".title");
     }
@@ -169,14 +185,15 @@ public enum BenchTemplate {
     /**
      * Makes an exercise of a cable alone, as when a cable file is opened.
      *
+     * @param id name of the exercise in files
      * @param cable the cable
      * @param language the language of its texts
      * @return the exercise, with a correct record
      */
-    public static Exercise around(Cable cable, Locale language) {
+    public static Exercise around(String id, Cable cable, Locale language) {
         BenchTexts texts = new BenchTexts(language);
         return exercise(
-                "new-line",
+                id,
                 cable.title().length() > 200 ? PLAIN_CABLE.title(texts) : cable.title(),
                 PLAIN_CABLE.brief(texts),
                 List.of(Caution.LOCAL_CODES),

@@ -3,6 +3,8 @@ package cablewright.lessons.classbook;
 
 import cablewright.lessons.answerkey.Requirement;
 import cablewright.lessons.exercise.Attempt;
+import cablewright.lessons.exercise.Exercise;
+import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.generation.GenerationRequest;
 import cablewright.lessons.marking.Finding;
 import cablewright.lessons.marking.MarkSheet;
@@ -33,6 +35,7 @@ import java.util.OptionalDouble;
  * @param outcomes how each event that could be asked for was answered
  * @param strayKinds what was flagged where nothing is
  * @param made the request of which the exercise was made; empty for an exercise of a lesson
+ * @param exerciseTitle title of the exercise, for people; absent in older records
  */
 public record AttemptRecord(
         String trainee,
@@ -48,7 +51,8 @@ public record AttemptRecord(
         int damageMissed,
         List<Outcome> outcomes,
         List<EventKind> strayKinds,
-        Optional<GenerationRequest> made) {
+        Optional<GenerationRequest> made,
+        Optional<String> exerciseTitle) {
 
     static final int MOST_TEXT = 200;
 
@@ -57,6 +61,7 @@ public record AttemptRecord(
         requireText("trainee", trainee);
         requireText("lessonId", lessonId);
         requireText("exerciseId", exerciseId);
+        exerciseTitle.ifPresent(title -> requireText("exerciseTitle", title));
         outcomes = List.copyOf(outcomes);
         strayKinds = List.copyOf(strayKinds);
         if (!(maximum >= 0) || !(marks >= 0 && marks <= maximum)) {
@@ -69,12 +74,76 @@ public record AttemptRecord(
         }
     }
 
+    /**
+     * Makes a record without the title of its exercise.
+     *
+     * @param trainee who
+     * @param lessonId the lesson
+     * @param exerciseId the exercise
+     * @param committedAt when it was handed in
+     * @param secondsTaken time from opening to handing in [s]
+     * @param marks marks earned
+     * @param maximum most that could be earned
+     * @param hintsTaken how many hints
+     * @param needlessDigs how many flags would open the ground for nothing
+     * @param damageLeft how many pieces of damage were called something that belongs
+     * @param damageMissed how many pieces of damage that could be seen were not flagged
+     * @param outcomes how each event that could be asked for was answered
+     * @param strayKinds what was flagged where nothing is
+     * @param made the request of which the exercise was made
+     */
+    public AttemptRecord(
+            String trainee,
+            String lessonId,
+            String exerciseId,
+            Instant committedAt,
+            OptionalDouble secondsTaken,
+            double marks,
+            double maximum,
+            int hintsTaken,
+            int needlessDigs,
+            int damageLeft,
+            int damageMissed,
+            List<Outcome> outcomes,
+            List<EventKind> strayKinds,
+            Optional<GenerationRequest> made) {
+        this(
+                trainee,
+                lessonId,
+                exerciseId,
+                committedAt,
+                secondsTaken,
+                marks,
+                maximum,
+                hintsTaken,
+                needlessDigs,
+                damageLeft,
+                damageMissed,
+                outcomes,
+                strayKinds,
+                made,
+                Optional.empty());
+    }
+
     /** What could not be read back from a log is refused before it is written to one. */
     private static void requireText(String field, String value) {
         if (value.length() > MOST_TEXT || !VisibleText.line(value).equals(value)) {
             throw new IllegalArgumentException(field + " is \"" + VisibleText.line(value) + "\"; it may have "
                     + MOST_TEXT + " characters, none of them a control character");
         }
+    }
+
+    /**
+     * Makes the record of a marked attempt at an exercise of a lesson, with the exercise's title.
+     *
+     * @param sheet the marks
+     * @param lesson the lesson
+     * @param now when it was handed in, where the attempt itself does not say
+     * @return the record
+     */
+    public static AttemptRecord of(MarkSheet sheet, Lesson lesson, Instant now) {
+        return of(sheet, lesson.id(), now)
+                .titled(lesson.exercise(sheet.exerciseId()).map(Exercise::title));
     }
 
     /**
@@ -125,7 +194,7 @@ public record AttemptRecord(
      * @return a record alike but for it
      */
     public AttemptRecord madeOf(GenerationRequest request) {
-        return with(trainee, Optional.of(request));
+        return with(trainee, Optional.of(request), exerciseTitle);
     }
 
     /**
@@ -135,10 +204,14 @@ public record AttemptRecord(
      * @return a record alike but for it
      */
     public AttemptRecord by(String name) {
-        return with(name, made);
+        return with(name, made, exerciseTitle);
     }
 
-    private AttemptRecord with(String name, Optional<GenerationRequest> request) {
+    private AttemptRecord titled(Optional<String> title) {
+        return with(trainee, made, title.map(VisibleText::line));
+    }
+
+    private AttemptRecord with(String name, Optional<GenerationRequest> request, Optional<String> title) {
         return new AttemptRecord(
                 name,
                 lessonId,
@@ -153,7 +226,8 @@ public record AttemptRecord(
                 damageMissed,
                 outcomes,
                 strayKinds,
-                request);
+                request,
+                title);
     }
 
     private static OptionalDouble seconds(Attempt attempt, Instant committed) {

@@ -101,6 +101,9 @@ final class RecordLine {
         ArrayNode strays = line.putArray("strayKinds");
         record.strayKinds().forEach(kind -> strays.add(kind.id()));
         record.made().ifPresent(made -> MadeField.write(line, made));
+        if (version > 1) {
+            record.exerciseTitle().ifPresent(title -> line.put("exerciseTitle", title));
+        }
         try {
             return json.writeValueAsString(line);
         } catch (JsonProcessingException e) {
@@ -152,7 +155,8 @@ final class RecordLine {
                 strays,
                 line.has(MadeField.NAME)
                         ? Optional.of(MadeField.read(line.get(MadeField.NAME)))
-                        : ReadableId.request(text(line, "exerciseId")));
+                        : ReadableId.request(text(line, "exerciseId")),
+                line.has("exerciseTitle") ? Optional.of(text(line, "exerciseTitle")) : Optional.empty());
     }
 
     private static Outcome outcome(JsonNode node) {

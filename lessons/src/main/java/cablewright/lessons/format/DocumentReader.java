@@ -18,8 +18,10 @@ import cablewright.simulator.line.CableType;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,6 +34,11 @@ public final class DocumentReader {
 
     /** Largest file that is read [bytes]. */
     public static final int MOST_BYTES = 8 * 1024 * 1024;
+
+    /** Largest sealed paper that is read [bytes]. */
+    public static final int MOST_PAPER_BYTES = 128 * 1024 * 1024;
+
+    private static final int HEAD_BYTES = 256;
 
     private static final String FORMAT = "format";
     private static final String VERSION = "version";
@@ -144,6 +151,11 @@ public final class DocumentReader {
         return parse(name, bytes, Optional.of(wanted));
     }
 
+    /** A sealed paper holds responses and is longer than other files; it says in its first line what it is. */
+    private static boolean saysPaper(byte[] head) {
+        return new String(head, StandardCharsets.ISO_8859_1).contains('"' + FileKind.PAPER.format() + '"');
+    }
+
     private static byte[] bytes(Path file) throws LessonFormatException {
         String name = file.toString();
         if (Files.isDirectory(file)) {
@@ -156,14 +168,19 @@ public final class DocumentReader {
             throw JsonSource.problem(name, "is a device or a pipe", "save its contents as a file first");
         }
         try (InputStream in = PlainFile.open(file, Long.MAX_VALUE)) {
+            byte[] head = in.readNBytes(HEAD_BYTES);
+            int most = saysPaper(head) ? MOST_PAPER_BYTES : MOST_BYTES;
             long size = Files.size(file);
-            byte[] bytes = size > MOST_BYTES ? new byte[0] : in.readNBytes(MOST_BYTES + 1);
-            if (size > MOST_BYTES || bytes.length > MOST_BYTES) {
+            byte[] rest = size > most ? new byte[0] : in.readNBytes(most - head.length + 1);
+            long length = Math.max(size, (long) head.length + rest.length);
+            if (length > most) {
                 throw JsonSource.problem(
                         name,
-                        "has " + Math.max(size, bytes.length) + " bytes",
-                        "at most " + MOST_BYTES + " are allowed, so this is most likely not a file of ours");
+                        "has " + length + " bytes",
+                        "at most " + most + " are allowed, so this is most likely not a file of ours");
             }
+            byte[] bytes = Arrays.copyOf(head, head.length + rest.length);
+            System.arraycopy(rest, 0, bytes, head.length, rest.length);
             return bytes;
         } catch (IOException e) {
             throw JsonSource.problem(name, "can't be read (" + FileFault.sentence(e) + ")", "look at its permissions");

@@ -4,14 +4,18 @@ package cablewright.lessons.exam;
 import cablewright.lessons.content.BuiltInLessons;
 import cablewright.lessons.exam.making.PaperFile;
 import cablewright.lessons.exam.making.PaperMaker;
+import cablewright.lessons.exam.paper.ExamAnswers;
 import cablewright.lessons.exam.seal.ExaminerKey;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.exercise.Permitted;
 import cablewright.lessons.exercise.Start;
 import cablewright.lessons.exercise.VelocityRule;
+import cablewright.lessons.marking.KeyedAnswer;
 import cablewright.simulator.instrument.Settings;
+import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 
 /** A short exam on two lines of the built-in lesson, with few settings, so that it is made quickly. */
 public final class ExamSamples {
@@ -64,5 +68,21 @@ public final class ExamSamples {
     public static byte[] paper() {
         PaperMaker.Terms terms = new PaperMaker.Terms("Harbour exam", "Ten marks for each event.", 60, 0.5);
         return PaperFile.bytes(new PaperMaker().make(LESSON, terms, KEY.publicKey()));
+    }
+
+    /** Answers to some paper: the right ones, to the first line of the sample lesson. */
+    public static ExamAnswers answers() {
+        Instant nine = Instant.parse("2031-05-04T09:00:00Z");
+        return new ExamAnswers(
+                "0".repeat(64),
+                "Ada",
+                "s-1",
+                nine,
+                nine.plusSeconds(60),
+                Optional.empty(),
+                60,
+                1,
+                0,
+                List.of(KeyedAnswer.of(LESSON.exercises().get(0))));
     }
 }

@@ -5,6 +5,10 @@ import cablewright.lessons.SampleExercises;
 import cablewright.lessons.bench.BenchDocument;
 import cablewright.lessons.bench.RecoveryFolder;
 import cablewright.lessons.classbook.ClassRecords;
+import cablewright.lessons.exam.ExamSamples;
+import cablewright.lessons.exam.seal.AgeSeal;
+import cablewright.lessons.exam.seal.KeyFile;
+import cablewright.lessons.exam.seal.SealException;
 import cablewright.lessons.exercise.AttemptSheet;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
@@ -24,6 +28,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.function.Supplier;
 
@@ -58,6 +63,44 @@ enum Reader {
         @Override
         void read(byte[] bytes, Path folder) {
             document(bytes);
+        }
+    },
+    /** Sealed paper. */
+    PAPER(ExamSamples::paper) {
+        @Override
+        void read(byte[] bytes, Path folder) {
+            document(bytes);
+        }
+    },
+    /** Sitting that is kept while it runs. */
+    SITTING(() -> bytes(new Document.OfAnswers(ExamSamples.answers()))) {
+        @Override
+        void read(byte[] bytes, Path folder) {
+            document(bytes);
+        }
+    },
+    /** Sealed answers. */
+    SEALED_ANSWERS(
+            () -> AgeSeal.sealTo(ExamSamples.KEY.publicKey(), bytes(new Document.OfAnswers(ExamSamples.answers())))) {
+        @Override
+        void read(byte[] bytes, Path folder) {
+            try {
+                byte[] opened = AgeSeal.open(ExamSamples.KEY, bytes);
+                require(opened.length > 0, "nothing was opened");
+            } catch (SealException e) {
+                require(e.fault() != null && !e.getMessage().isBlank(), "no reason");
+            }
+        }
+    },
+    /** Key file. */
+    KEY(() -> text(KeyFile.text(ExamSamples.KEY, Instant.EPOCH))) {
+        @Override
+        void read(byte[] bytes, Path folder) {
+            try {
+                KeyFile.parse("fuzz", bytes);
+            } catch (IOException e) {
+                require(e.getMessage().startsWith("fuzz"), "no file named");
+            }
         }
     },
     /** Log of a trainee. */

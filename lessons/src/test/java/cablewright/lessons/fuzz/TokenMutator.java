@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
 final class TokenMutator {
 
     private static final Pattern TOKEN =
-            Pattern.compile("\"(?:[^\"\\\\\n]|\\\\.)*\"|[-+0-9.eE]+|\\w+|\\s+|.", Pattern.DOTALL);
+            Pattern.compile("\"(?:[^\"\\\\\n]++|\\\\.)*+\"|[-+0-9.eE]+|\\w+|\\s+|.", Pattern.DOTALL);
     private static final List<String> ODD = List.of(
             "0",
             "-0",

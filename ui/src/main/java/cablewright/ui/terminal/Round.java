@@ -6,6 +6,7 @@ import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.ReadingTask;
 import cablewright.lessons.exercise.question.Prediction;
+import cablewright.lessons.format.ExerciseFingerprint;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
 import cablewright.simulator.cable.LineEnd;
@@ -228,7 +229,8 @@ final class Round {
                 predicted,
                 reason,
                 Optional.of(startedAt),
-                Optional.of(now));
+                Optional.of(now),
+                Optional.of(ExerciseFingerprint.of(exercise)));
         attempt = Optional.of(handedIn);
         sheet = Optional.of(marker.mark(exercise, handedIn));
         return sheet.get();

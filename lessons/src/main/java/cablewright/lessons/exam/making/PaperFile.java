@@ -28,7 +28,7 @@ import java.util.Base64;
 public record PaperFile(SealedPaper paper, String sha256) {
 
     /** Largest file of a paper that is read [bytes]. */
-    public static final int MOST_BYTES = 128 * 1024 * 1024;
+    public static final int MOST_BYTES = DocumentReader.MOST_PAPER_BYTES;
 
     /**
      * Writes a paper.

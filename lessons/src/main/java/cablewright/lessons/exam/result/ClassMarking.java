@@ -86,7 +86,7 @@ public final class ClassMarking {
         List<AttemptRecord> records = new ArrayList<>();
         for (PersonResult person : people) {
             Instant handedIn = person.answers().handedInAt().orElseThrow();
-            person.sheets().forEach(sheet -> records.add(AttemptRecord.of(sheet, lesson.id(), handedIn)));
+            person.sheets().forEach(sheet -> records.add(AttemptRecord.of(sheet, lesson, handedIn)));
         }
         return new ClassResult(
                 paper.paper().title(),

@@ -7,6 +7,7 @@ import cablewright.lessons.exam.result.ClassTable;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.format.ExerciseFingerprint;
 import cablewright.lessons.format.LessonFormatException;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
@@ -179,6 +180,10 @@ public final class MarkCommand implements Callable<Integer> {
                         + String.join(
                                 ", ",
                                 lesson.exercises().stream().map(Exercise::id).toList())));
+        if (!ExerciseFingerprint.fits(attempt, exercise)) {
+            throw new InputProblem(
+                    ExamTexts.of(root).say("mark.otherExercise", file, exercise.id(), exercise.title(), lesson.id()));
+        }
         MarkSheet sheet = InputFiles.refusalsOf(file, () -> marker.mark(exercise, attempt));
         return new Marked(file, exercise, sheet);
     }

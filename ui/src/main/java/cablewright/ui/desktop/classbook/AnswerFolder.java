@@ -7,6 +7,7 @@ import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.format.DocumentReader;
+import cablewright.lessons.format.ExerciseFingerprint;
 import cablewright.lessons.format.LessonFormatException;
 import cablewright.lessons.generation.ExerciseGenerator;
 import cablewright.lessons.generation.ReadableId;
@@ -78,8 +79,14 @@ final class AnswerFolder {
                     return;
                 }
                 Optional<Exercise> exercise = exercise(attempt.exerciseId());
-                if (exercise.isPresent()) {
-                    records.add(AttemptRecord.of(marker.mark(exercise.get(), attempt), lesson.id(), handedIn));
+                if (exercise.isPresent() && !ExerciseFingerprint.fits(attempt, exercise.get())) {
+                    faults.add(texts.say(
+                            "classbook.otherExercise",
+                            file.getFileName(),
+                            exercise.get().title(),
+                            lesson.title()));
+                } else if (exercise.isPresent()) {
+                    records.add(AttemptRecord.of(marker.mark(exercise.get(), attempt), lesson, handedIn));
                 } else {
                     faults.add(texts.say(
                             "classbook.otherLesson", file.getFileName(), attempt.exerciseId(), lesson.title()));

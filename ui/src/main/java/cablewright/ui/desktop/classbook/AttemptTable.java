@@ -57,7 +57,7 @@ final class AttemptTable extends TableView<AttemptRecord> {
     private String exercise(AttemptRecord record) {
         return record.made()
                 .map(request -> texts.say("classbook.made", Quantities.number(request.difficulty(), 2)))
-                .orElse(record.exerciseId());
+                .orElseGet(() -> record.exerciseTitle().orElse(record.exerciseId()));
     }
 
     private <T extends Comparable<T>> void column(

@@ -162,7 +162,7 @@ final class DesktopWindow {
     private void keep(MarkSheet sheet, Lesson lesson, Optional<PracticeSession> session) {
         Instant now = Clock.systemUTC().instant();
         AttemptRecord record = session.map(sitting -> sitting.record(sheet, now))
-                .orElseGet(() -> AttemptRecord.of(sheet, lesson.id(), now))
+                .orElseGet(() -> AttemptRecord.of(sheet, lesson, now))
                 .by(trainee());
         session.ifPresent(sitting -> sitting.learn(record));
         threads.work().execute(() -> {

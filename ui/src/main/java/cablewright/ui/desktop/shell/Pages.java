@@ -19,6 +19,7 @@ import cablewright.ui.desktop.measured.MeasuredViewModel;
 import cablewright.ui.desktop.practice.PracticeView;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.Words;
+import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
@@ -95,7 +96,7 @@ final class Pages {
     private Page.Content bench() {
         if (bench == null) {
             BenchViewModel made = new BenchViewModel(
-                    BenchTemplate.PLAIN_CABLE.document(texts.locale()),
+                    BenchTemplate.PLAIN_CABLE.document(texts.locale(), new SecureRandom()),
                     model.unitProperty(),
                     threads,
                     new SystemClipboard(),

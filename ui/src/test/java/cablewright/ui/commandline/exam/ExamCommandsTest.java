@@ -180,4 +180,35 @@ class ExamCommandsTest {
         assertFalse(new String(Files.readAllBytes(desk.file("backup.age")), StandardCharsets.ISO_8859_1)
                 .contains("AGE-SECRET"));
     }
+
+    @Test
+    void aLongPaperIsCheckedToo() throws IOException {
+        byte[] paper = Files.readAllBytes(desk.file("paper.json"));
+        byte[] blanks = new byte[9 * 1024 * 1024];
+        Arrays.fill(blanks, (byte) ' ');
+        byte[] longer = Arrays.copyOf(paper, paper.length + blanks.length);
+        System.arraycopy(blanks, 0, longer, paper.length, blanks.length);
+        Files.write(desk.file("long.json"), longer);
+        Files.write(desk.file("blanks.json"), blanks);
+        assertEquals(0, desk.run("check", "paper.json", "long.json").exit());
+        Desk.Ran other = desk.run("check", "blanks.json");
+        assertEquals(1, other.exit());
+        assertTrue(other.err().contains("bytes") || other.out().contains("bytes"), other.err() + other.out());
+    }
+
+    @Test
+    void theKeyIsWrittenOnPaperForItsOwnerAlone() throws IOException {
+        Desk.Ran ran = desk.run("keys", "paper", "examiner.key", "key.pdf");
+        assertEquals(0, ran.exit(), ran.err());
+        String secret = Files.readAllLines(desk.file("examiner.key")).stream()
+                .filter(line -> line.startsWith("AGE-SECRET"))
+                .findFirst()
+                .orElseThrow();
+        String letters = text(desk.file("key.pdf")).replaceAll("\\s+", "");
+        assertTrue(letters.contains(secret), letters);
+        assertEquals(
+                "rw-------",
+                java.nio.file.attribute.PosixFilePermissions.toString(
+                        Files.getPosixFilePermissions(desk.file("key.pdf"))));
+    }
 }

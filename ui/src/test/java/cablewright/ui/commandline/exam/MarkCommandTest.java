@@ -126,4 +126,13 @@ class MarkCommandTest {
                         .exit());
         assertTrue(Files.readString(desk.file("marks.csv")).contains("Perfect reader"));
     }
+
+    @Test
+    void answersToAnotherExerciseOfTheSameNameAreNamed() throws IOException {
+        write("answers/ada.json", KeyedAnswer.of(Samples.exercise()).boundTo("0".repeat(64)));
+        Desk.Ran ran = desk.run("mark", "exercise.json", "answers", "--format", "csv");
+        assertEquals(1, ran.exit());
+        assertTrue(ran.err().contains("ada.json: it answers another exercise than"), ran.err());
+        assertTrue(ran.out().contains("Ben") && !ran.out().contains("ada.json"), ran.out());
+    }
 }

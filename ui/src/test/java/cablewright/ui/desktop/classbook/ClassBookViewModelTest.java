@@ -11,6 +11,7 @@ import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.format.Document;
 import cablewright.lessons.format.DocumentWriter;
+import cablewright.lessons.format.ExerciseFingerprint;
 import cablewright.lessons.marking.KeyedAnswer;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.shell.Examples;
@@ -99,6 +100,26 @@ class ClassBookViewModelTest {
         assertTrue(
                 book.messageProperty().get().contains("carl.json"),
                 book.messageProperty().get());
+    }
+
+    @Test
+    void answersToAnotherExerciseOfTheSameNameAreSaidAndNotMarked() throws IOException {
+        Exercise exercise = LESSON.exercises().get(0);
+        Attempt right = KeyedAnswer.of(exercise);
+        write("dee.json", right.boundTo("0".repeat(64)));
+        write("eve.json", right.boundTo(ExerciseFingerprint.of(exercise)));
+        book.mark(LESSON, answers);
+        assertEquals(3, book.records().size());
+        String said = book.messageProperty().get();
+        assertTrue(said.contains("dee.json: it answers another exercise") && !said.contains("eve.json"), said);
+    }
+
+    @Test
+    void recordsCarryTheTitleOfTheExercise() {
+        book.mark(LESSON, answers);
+        assertEquals(
+                Optional.of(LESSON.exercises().get(0).title()),
+                book.records().get(0).exerciseTitle());
     }
 
     @Test

@@ -15,6 +15,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.security.SecureRandom;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -109,7 +110,7 @@ public final class FilesViewModel {
 
     /** Starts from a template. */
     public void start(BenchTemplate template) {
-        replace(template.document(texts.locale()), Origin.NEW);
+        replace(template.document(texts.locale(), new SecureRandom()), Origin.NEW);
     }
 
     /**
@@ -262,7 +263,8 @@ public final class FilesViewModel {
     }
 
     private boolean isCableAlone() {
-        return BenchDocument.of(BenchTemplate.around(now().cable(), texts.locale()), texts.locale())
+        return BenchDocument.of(
+                        BenchTemplate.around(now().exercise().id(), now().cable(), texts.locale()), texts.locale())
                 .lesson()
                 .equals(now().lesson());
     }

@@ -4,6 +4,7 @@ package cablewright.ui.desktop.practice.model;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
+import cablewright.lessons.format.ExerciseFingerprint;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
 import cablewright.lessons.text.Texts;
@@ -262,7 +263,8 @@ public final class ExerciseViewModel {
                 chosen.get(),
                 chosenReason,
                 openedAt,
-                Optional.of(clock.instant()));
+                Optional.of(clock.instant()),
+                Optional.of(ExerciseFingerprint.of(exercise)));
     }
 
     private void showMarks(MarkSheet marked) {
