@@ -7,10 +7,11 @@ import cablewright.lessons.exam.paper.PaperQuestion;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.exam.form.SaidLabel;
 import cablewright.ui.desktop.practice.FlagList;
+import cablewright.ui.desktop.practice.KnownLength;
 import cablewright.ui.desktop.practice.MarkdownText;
 import cablewright.ui.desktop.practice.PredictionCard;
-import cablewright.ui.desktop.practice.ReadingBar;
 import cablewright.ui.desktop.practice.ReadingKeys;
+import cablewright.ui.desktop.practice.ReadingTools;
 import cablewright.ui.desktop.practice.SettingsShelf;
 import cablewright.ui.desktop.practice.model.KindChoices;
 import cablewright.ui.desktop.track.RecordTrack;
@@ -71,17 +72,16 @@ final class SittingItemView extends BorderPane {
         VBox tracks = new VBox(traceCard, card(record));
         tracks.getStyleClass().add("tracks");
         VBox.setVgrow(tracks, Priority.ALWAYS);
-        VBox left = new VBox(
-                brief(),
-                tracks,
-                new SettingsShelf(
-                        model.settings(),
-                        model.axis(),
-                        model.workingProperty(),
-                        model.problemProperty(),
-                        desktop,
-                        words),
-                new ReadingBar(model.traceTrack().aids(), model.settings(), model.axis(), Optional.empty(), desktop));
+        SettingsShelf shelf = new SettingsShelf(
+                model.settings(),
+                model.axis(),
+                model.workingProperty(),
+                model.problemProperty(),
+                new ReadingTools(model.traceTrack().aids(), Optional.empty(), desktop),
+                desktop,
+                words);
+        shelf.layOver(traceCard, new KnownLength(model.traceTrack().aids(), model.settings(), model.axis(), desktop));
+        VBox left = new VBox(brief(), tracks, shelf);
         left.getStyleClass().add("left-column");
         ScrollPane scroll = new ScrollPane(left);
         scroll.setFitToWidth(true);
