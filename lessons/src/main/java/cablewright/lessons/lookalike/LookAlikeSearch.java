@@ -34,6 +34,7 @@ public final class LookAlikeSearch {
 
     private static final int SIZES = 8;
     private static final double[] LENGTHS_IN_HALF_PULSES = {0.1, 0.5, 1.5, 4};
+    private static final double[] SHIFTS_IN_HALF_PULSES = {-0.4, -0.1, 0.1, 0.4};
     private static final double SHORTEST_METRES = 0.05;
     private static final int STARTS = 2;
     private static final int MOST_TRIES = 90;
@@ -97,7 +98,7 @@ public final class LookAlikeSearch {
             return Optional.empty();
         }
         grid.sort(Comparator.comparingDouble(Tried::left));
-        boolean otherWay = grid.stream().allMatch(this::goesOtherWay);
+        boolean otherWay = grid.stream().allMatch(this::goesOtherWay) && goesOtherWayNearby(kind);
         Tried best = grid.get(0);
         for (int i = 0; !otherWay && i < Math.min(STARTS, grid.size()); i++) {
             Tried refined = refined(kind, grid.get(i));
@@ -138,6 +139,20 @@ public final class LookAlikeSearch {
             most = Math.max(most, left(other, i));
         }
         return most;
+    }
+
+    /** Whether a kind goes the other way even if the place was misread a little. */
+    private boolean goesOtherWayNearby(EventKind kind) {
+        double length = Math.max(truth.endMetres() - truth.startMetres(), SHORTEST_METRES);
+        for (double shift : SHIFTS_IN_HALF_PULSES) {
+            for (int i = 0; i <= SIZES; i++) {
+                Choice choice = new Choice((double) i / SIZES, shift, Math.log(length), Profile.FLAT);
+                if (tried(kind, choice).filter(one -> !goesOtherWay(one)).isPresent()) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     private boolean goesOtherWay(Tried tried) {

@@ -16,6 +16,7 @@ import cablewright.simulator.wave.Waveform;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Works out what single events do to the noise-free trace of a cable, by leaving each out in turn. */
 public final class EventEchoes {
@@ -164,9 +165,12 @@ public final class EventEchoes {
     private double halfWaySeconds(Difference difference, int from, int top) {
         EdgeReader reader = new EdgeReader(settings.stimulus().settledSeconds());
         double sign = Math.signum(difference.volts(top));
-        return reader.halfWaySeconds(difference.with, from, top, sign)
-                .orElseGet(() -> reader.halfWaySeconds(difference.asTrace(), from, top, sign)
-                        .orElse(difference.with.seconds(difference.from)));
+        // No edge that passed before the wave was back is one of this event's.
+        double back = difference.with.seconds(difference.from);
+        OptionalDouble read = reader.halfWaySeconds(difference.with, from, top, sign);
+        return read.isPresent() && read.getAsDouble() >= back
+                ? read.getAsDouble()
+                : reader.halfWaySeconds(difference.asTrace(), from, top, sign).orElse(back);
     }
 
     /** The difference of two traces of the same settings between two samples. */

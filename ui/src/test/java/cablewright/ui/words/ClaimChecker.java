@@ -10,6 +10,7 @@ import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.cable.condition.LineCondition;
+import cablewright.simulator.cable.hardware.BridgedTap;
 import cablewright.simulator.cable.hardware.BrokenConductor;
 import cablewright.simulator.compile.CableProfile;
 import cablewright.simulator.explanation.LineEffect;
@@ -133,7 +134,10 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
 
     private double lastOf(String eventId, LineEnd end, double back) {
         Event event = tested(end).event(eventId).orElseThrow();
-        return Math.max(back, 2 * CableProfile.of(tested(end)).secondsTo(event.endMetres()));
+        double branch = event instanceof BridgedTap tap
+                ? 2 * CableProfile.of(tap.branch()).secondsTo(tap.branch().lengthMetres())
+                : 0;
+        return branch + Math.max(back, 2 * CableProfile.of(tested(end)).secondsTo(event.endMetres()));
     }
 
     private double late(Claim.TraceGoes claim) {
@@ -312,7 +316,14 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
     /** How far the trace without the event swings about its place. */
     private double swing(Trace without, double back, Claim.NotClear claim) {
         double pulse = claim.settings().stimulus().settledSeconds();
+        Trace with = with(claim.settings(), claim.end());
         double last = lastOf(claim.eventId(), claim.end(), back) + 4 * pulse;
+        // The contrast that is claimed may lie on a larger echo a little behind.
+        for (int i = 0; i < with.count() && with.seconds(i) < last + 8 * pulse; i++) {
+            if (with.seconds(i) > last && close(Math.abs(with.volts(i) - without.volts(i)), claim.contrastVolts())) {
+                last = with.seconds(i) + pulse;
+            }
+        }
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < without.count(); i++) {
@@ -339,13 +350,13 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
     @Override
     public Optional<String> otherWay(Claim.OtherWay claim) {
         Trace without = without(claim.eventId(), claim.settings(), claim.end());
-        double truth = firstLobe(with(claim.settings(), claim.end()), without);
+        double truth = firstLobe(with(claim.settings(), claim.end()), without, claim);
         if (truth * claim.firstVolts() >= 0) {
             return Optional.of("the true event goes the same way");
         }
         for (Event other : LookAlikeCandidates.of(exercise.cable(), claim.eventId(), claim.kind(), claim.settings())) {
             Optional<Trace> trace = instead(claim.eventId(), other, claim.settings(), claim.end());
-            if (trace.isPresent() && firstLobe(trace.get(), without) * truth > 0) {
+            if (trace.isPresent() && firstLobe(trace.get(), without, claim) * truth > 0) {
                 return Optional.of(other + " goes the same way");
             }
         }
@@ -363,12 +374,18 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
         }
     }
 
-    private static double firstLobe(Trace with, Trace without) {
+    /** What first happens about the event's own place; what it does to later echoes counts for nothing. */
+    private double firstLobe(Trace with, Trace without, Claim.OtherWay claim) {
+        Event event = exercise.cable().event(claim.eventId()).orElseThrow();
+        double back = Math.max(seconds(event.startMetres(), claim.end()), seconds(event.endMetres(), claim.end()));
+        double last = back
+                + 1.5 * claim.settings().stimulus().settledSeconds()
+                + 1 / exercise.instrument().bandwidthHertz();
         double most = 0;
-        for (int i = 0; i < with.count(); i++) {
+        for (int i = 0; i < with.count() && with.seconds(i) <= last; i++) {
             most = Math.max(most, Math.abs(with.volts(i) - without.volts(i)));
         }
-        for (int i = 0; i < with.count(); i++) {
+        for (int i = 0; i < with.count() && with.seconds(i) <= last; i++) {
             double change = with.volts(i) - without.volts(i);
             if (Math.abs(change) >= most / 2) {
                 return change;
