@@ -17,6 +17,8 @@ import cablewright.simulator.cable.condition.WaterIngress;
 import cablewright.simulator.cable.hardware.BridgedTap;
 import cablewright.simulator.cable.hardware.BrokenConductor;
 import cablewright.simulator.cable.hardware.CorrodedJoint;
+import cablewright.simulator.cable.hardware.Cross;
+import cablewright.simulator.cable.hardware.OneSideEarthed;
 import cablewright.simulator.cable.hardware.OneSideOpen;
 import cablewright.simulator.cable.hardware.TouchingConductors;
 import cablewright.simulator.crosssection.WaterDistribution;
@@ -138,6 +140,10 @@ final class EventDraft {
                 return new TouchingConductors(id, metres, OptionalDouble.of(ohms() * (7 - 6 * q)));
             case ONE_SIDE_OPEN:
                 return new OneSideOpen(id, metres, OptionalDouble.of(dice.logBetween(20e-12, 150e-12)));
+            case ONE_SIDE_EARTHED:
+                return new OneSideEarthed(id, metres, dice.logBetween(1, 1000) * (1 - q));
+            case CROSS:
+                return new Cross(id, metres, dice.logBetween(1, 1000) * (1 - q));
             case OPEN:
                 return new BrokenConductor(id, metres, OptionalDouble.empty());
             case SHORT:

@@ -54,6 +54,8 @@ public enum ExerciseFamily {
                     EventKind.PARTIAL_SHORT,
                     EventKind.SPLIT,
                     EventKind.ONE_SIDE_OPEN,
+                    EventKind.ONE_SIDE_EARTHED,
+                    EventKind.CROSS,
                     EventKind.OPEN,
                     EventKind.SHORT),
             List.of(Caution.RINGING_VOLTAGE, Caution.LIGHTNING, Caution.STATIC_CHARGE, Caution.LOCAL_CODES)),

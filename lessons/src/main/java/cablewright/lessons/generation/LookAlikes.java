@@ -103,6 +103,8 @@ public final class LookAlikes {
             case PINCH:
                 return List.of(acrossResistance);
             case PARTIAL_SHORT:
+            case ONE_SIDE_EARTHED:
+            case CROSS:
                 return List.of(acrossCapacitance);
             case WATER:
             case OFF_CENTRE:

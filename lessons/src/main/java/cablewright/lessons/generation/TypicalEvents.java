@@ -29,6 +29,8 @@ public final class TypicalEvents {
             EventKind.PARTIAL_OPEN,
             EventKind.PARTIAL_SHORT,
             EventKind.ONE_SIDE_OPEN,
+            EventKind.ONE_SIDE_EARTHED,
+            EventKind.CROSS,
             EventKind.OPEN,
             EventKind.SHORT);
 

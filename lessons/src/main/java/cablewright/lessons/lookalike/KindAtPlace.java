@@ -20,7 +20,9 @@ import cablewright.simulator.cable.hardware.BridgedTap;
 import cablewright.simulator.cable.hardware.BrokenConductor;
 import cablewright.simulator.cable.hardware.Connector;
 import cablewright.simulator.cable.hardware.CorrodedJoint;
+import cablewright.simulator.cable.hardware.Cross;
 import cablewright.simulator.cable.hardware.LoadCoil;
+import cablewright.simulator.cable.hardware.OneSideEarthed;
 import cablewright.simulator.cable.hardware.OneSideOpen;
 import cablewright.simulator.cable.hardware.Splice;
 import cablewright.simulator.cable.hardware.Tap;
@@ -85,6 +87,8 @@ public final class KindAtPlace {
                         ID, startMetres, OptionalDouble.of(between(200 * ohms, 0.01 * ohms, size))));
             case ONE_SIDE_OPEN ->
                 Optional.of(new OneSideOpen(ID, startMetres, OptionalDouble.of(between(1e-9, 5e-12, size))));
+            case ONE_SIDE_EARTHED -> Optional.of(new OneSideEarthed(ID, startMetres, between(200 * ohms, 0.01, size)));
+            case CROSS -> Optional.of(new Cross(ID, startMetres, between(200 * ohms, 0.01, size)));
             case OPEN -> Optional.of(new BrokenConductor(ID, startMetres, OptionalDouble.empty()));
             case SHORT -> Optional.of(new TouchingConductors(ID, startMetres, OptionalDouble.empty()));
             case BRIDGED_TAP -> Optional.of(new BridgedTap(ID, startMetres, branch(between(1, 200, size))));

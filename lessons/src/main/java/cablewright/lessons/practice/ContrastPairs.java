@@ -19,6 +19,8 @@ public final class ContrastPairs {
             List.of(EventKind.PARTIAL_OPEN, EventKind.ONE_SIDE_OPEN),
             List.of(EventKind.SPREAD_PAIR, EventKind.ONE_SIDE_OPEN),
             List.of(EventKind.SPLIT, EventKind.ONE_SIDE_OPEN),
+            List.of(EventKind.PARTIAL_SHORT, EventKind.ONE_SIDE_EARTHED),
+            List.of(EventKind.PARTIAL_SHORT, EventKind.CROSS),
             List.of(EventKind.OPEN, EventKind.PARTIAL_OPEN),
             List.of(EventKind.SHORT, EventKind.PARTIAL_SHORT));
 

@@ -23,8 +23,10 @@ import cablewright.simulator.cable.hardware.BrokenConductor;
 import cablewright.simulator.cable.hardware.BuildOut;
 import cablewright.simulator.cable.hardware.Connector;
 import cablewright.simulator.cable.hardware.CorrodedJoint;
+import cablewright.simulator.cable.hardware.Cross;
 import cablewright.simulator.cable.hardware.Housing;
 import cablewright.simulator.cable.hardware.LoadCoil;
+import cablewright.simulator.cable.hardware.OneSideEarthed;
 import cablewright.simulator.cable.hardware.OneSideOpen;
 import cablewright.simulator.cable.hardware.SeriesPart;
 import cablewright.simulator.cable.hardware.ShuntPart;
@@ -211,7 +213,7 @@ final class AnyCable {
     private Event thing(double length, int depth) {
         double at = length * random.nextDouble();
         double share = 1 - random.nextDouble();
-        switch (random.nextInt(depth > 0 ? 14 : 12)) {
+        switch (random.nextInt(depth > 0 ? 16 : 14)) {
             case 0:
                 return new Splice(id(), at, 1e-9 * share, 0, share);
             case 1:
@@ -238,6 +240,10 @@ final class AnyCable {
             case 11:
                 return new ShuntPart(id(), at, lumped());
             case 12:
+                return new OneSideEarthed(id(), at, 100 * share);
+            case 13:
+                return new Cross(id(), at, 100 * share);
+            case 14:
                 return new BridgedTap(id(), at, cable(depth - 1));
             default:
                 return new Splitter(id(), at, 75, 3.5 + share, 3.5, 0, cable(depth - 1), random.nextBoolean());

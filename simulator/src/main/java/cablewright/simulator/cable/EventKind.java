@@ -55,6 +55,10 @@ public enum EventKind {
     PARTIAL_OPEN("partial-open", Nature.DAMAGE, FirstEdge.UP, Recovery.STAYS, Extent.LOCAL, Leaning.FLAT),
     /** One conductor of a pair broken. */
     ONE_SIDE_OPEN("one-side-open", Nature.DAMAGE, FirstEdge.UP, Recovery.STAYS, Extent.LOCAL, Leaning.LOW),
+    /** One conductor of a pair joined to earth or to the shield. */
+    ONE_SIDE_EARTHED("one-side-earthed", Nature.DAMAGE, FirstEdge.DOWN, Recovery.STAYS, Extent.LOCAL, Leaning.FLAT),
+    /** A wire of one pair touching a wire of another. */
+    CROSS("cross", Nature.DAMAGE, FirstEdge.DOWN, Recovery.STAYS, Extent.LOCAL, Leaning.FLAT),
     /** Two conductors touching. */
     SHORT("short", Nature.DAMAGE, FirstEdge.DOWN, Recovery.STAYS, Extent.LOCAL, Leaning.FLAT),
     /** Two conductors joined by some resistance. */

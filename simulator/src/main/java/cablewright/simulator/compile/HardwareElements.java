@@ -10,9 +10,11 @@ import cablewright.simulator.cable.hardware.BuildOut;
 import cablewright.simulator.cable.hardware.ComponentVisitor;
 import cablewright.simulator.cable.hardware.Connector;
 import cablewright.simulator.cable.hardware.CorrodedJoint;
+import cablewright.simulator.cable.hardware.Cross;
 import cablewright.simulator.cable.hardware.Housing;
 import cablewright.simulator.cable.hardware.InlineComponent;
 import cablewright.simulator.cable.hardware.LoadCoil;
+import cablewright.simulator.cable.hardware.OneSideEarthed;
 import cablewright.simulator.cable.hardware.OneSideOpen;
 import cablewright.simulator.cable.hardware.SeriesPart;
 import cablewright.simulator.cable.hardware.ShuntPart;
@@ -30,6 +32,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /** Makes the elements of what is put in the line, each as documented in its event. */
 final class HardwareElements implements ComponentVisitor<List<Element>> {
@@ -228,13 +232,53 @@ final class HardwareElements implements ComponentVisitor<List<Element>> {
 
     private CommonMode commonMode(OneSideOpen event) {
         try {
-            return CommonMode.of(
-                    cable.runAt(event.positionMetres()).type().section(), CommonMode.NEIGHBOURS_OVER_SPACING);
+            return CommonMode.of(pairAt(event.positionMetres()), CommonMode.NEIGHBOURS_OVER_SPACING);
         } catch (IllegalArgumentException e) {
             throw new IllegalArgumentException(
                     "event \"" + event.id()
                             + "\": bridgingCapacitanceFarads is missing, and it can follow from a pair only; "
                             + "give it, or put the event on a pair",
+                    e);
+        }
+    }
+
+    private CrossSection pairAt(double metres) {
+        return cable.runAt(metres).type().section();
+    }
+
+    @Override
+    public List<Element> oneSideEarthed(OneSideEarthed event) {
+        return contact(
+                event,
+                pair -> CommonMode.of(pair, CommonMode.NEIGHBOURS_OVER_SPACING),
+                pair -> 4 * event.earthResistanceOhms());
+    }
+
+    @Override
+    public List<Element> cross(Cross event) {
+        return contact(
+                event,
+                pair -> CommonMode.againstPair(pair, CommonMode.NEIGHBOURS_OVER_SPACING),
+                pair -> 4 * event.contactResistanceOhms() + pair.impedanceOhms() / 2);
+    }
+
+    /** A wire of the pair that touches something: the fault's own share, and the circuit which its current drives. */
+    private List<Element> contact(
+            InlineComponent event, Function<CrossSection, CommonMode> driven, ToDoubleFunction<CrossSection> own) {
+        double before = event.startMetres();
+        CrossSection pair = pairAt(before);
+        try {
+            CommonMode mode = driven.apply(pair);
+            double ohms = own.applyAsDouble(pair) + mode.contactOhms(before, cable.lengthMetres() - before);
+            Lumped across = new Lumped(
+                    Joined.SERIES,
+                    OptionalDouble.of(ohms),
+                    OptionalDouble.empty(),
+                    OptionalDouble.of(mode.contactFarads(cable.lengthMetres())));
+            return List.of(new Element.Shunt(across, Set.of(event.id())));
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(
+                    "event \"" + event.id() + "\" is a fault of one wire of a pair; put it on a pair, not on a coax",
                     e);
         }
     }

@@ -18,8 +18,10 @@ import cablewright.simulator.cable.hardware.BrokenConductor;
 import cablewright.simulator.cable.hardware.BuildOut;
 import cablewright.simulator.cable.hardware.Connector;
 import cablewright.simulator.cable.hardware.CorrodedJoint;
+import cablewright.simulator.cable.hardware.Cross;
 import cablewright.simulator.cable.hardware.Housing;
 import cablewright.simulator.cable.hardware.LoadCoil;
+import cablewright.simulator.cable.hardware.OneSideEarthed;
 import cablewright.simulator.cable.hardware.OneSideOpen;
 import cablewright.simulator.cable.hardware.SeriesPart;
 import cablewright.simulator.cable.hardware.ShuntPart;
@@ -141,6 +143,16 @@ public final class EventWords implements EventVisitor<String> {
     @Override
     public String oneSideOpen(OneSideOpen event) {
         return say("detail.one-side-open");
+    }
+
+    @Override
+    public String oneSideEarthed(OneSideEarthed event) {
+        return say("detail.one-side-earthed", ohms(event.earthResistanceOhms()));
+    }
+
+    @Override
+    public String cross(Cross event) {
+        return say("detail.cross", ohms(event.contactResistanceOhms()));
     }
 
     @Override

@@ -71,6 +71,10 @@ public enum Insertable {
     SHORT(EventKind.SHORT, Where.ANY),
     /** One wire of a pair broken. */
     ONE_SIDE_OPEN(EventKind.ONE_SIDE_OPEN, Where.PAIR),
+    /** One wire of a pair joined to earth. */
+    ONE_SIDE_EARTHED(EventKind.ONE_SIDE_EARTHED, Where.PAIR),
+    /** A wire of the pair touching one of a neighbour. */
+    CROSS(EventKind.CROSS, Where.PAIR),
     /** Wires of a pair pulled apart. */
     SPREAD_PAIR(EventKind.SPREAD_PAIR, Where.PAIR),
     /** A wire of the pair joined to one of a neighbour, and put right further on. */

@@ -15,9 +15,11 @@ import cablewright.simulator.cable.hardware.BuildOut;
 import cablewright.simulator.cable.hardware.ComponentVisitor;
 import cablewright.simulator.cable.hardware.Connector;
 import cablewright.simulator.cable.hardware.CorrodedJoint;
+import cablewright.simulator.cable.hardware.Cross;
 import cablewright.simulator.cable.hardware.Housing;
 import cablewright.simulator.cable.hardware.InlineComponent;
 import cablewright.simulator.cable.hardware.LoadCoil;
+import cablewright.simulator.cable.hardware.OneSideEarthed;
 import cablewright.simulator.cable.hardware.OneSideOpen;
 import cablewright.simulator.cable.hardware.SeriesPart;
 import cablewright.simulator.cable.hardware.ShuntPart;
@@ -181,6 +183,16 @@ public final class EventFields implements ComponentVisitor<List<EventField>> {
     @Override
     public List<EventField> oneSideOpen(OneSideOpen event) {
         return List.of(optional(event, "bridgingCapacitanceFarads"));
+    }
+
+    @Override
+    public List<EventField> oneSideEarthed(OneSideEarthed event) {
+        return List.of(number(event, "earthResistanceOhms"));
+    }
+
+    @Override
+    public List<EventField> cross(Cross event) {
+        return List.of(number(event, "contactResistanceOhms"));
     }
 
     @Override

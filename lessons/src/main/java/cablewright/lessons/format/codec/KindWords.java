@@ -18,8 +18,10 @@ import cablewright.simulator.cable.hardware.BrokenConductor;
 import cablewright.simulator.cable.hardware.BuildOut;
 import cablewright.simulator.cable.hardware.Connector;
 import cablewright.simulator.cable.hardware.CorrodedJoint;
+import cablewright.simulator.cable.hardware.Cross;
 import cablewright.simulator.cable.hardware.Housing;
 import cablewright.simulator.cable.hardware.LoadCoil;
+import cablewright.simulator.cable.hardware.OneSideEarthed;
 import cablewright.simulator.cable.hardware.OneSideOpen;
 import cablewright.simulator.cable.hardware.SeriesPart;
 import cablewright.simulator.cable.hardware.ShuntPart;
@@ -109,6 +111,8 @@ final class KindWords {
                         SAY_PARTIAL,
                         new Variant.Fixed("shuntResistanceOhms", true)),
                 Variant.of("one-side-open", OneSideOpen.class),
+                Variant.of("one-side-earthed", OneSideEarthed.class),
+                Variant.of("cross", Cross.class),
                 Variant.of("series-element", SeriesPart.class),
                 Variant.of("shunt-element", ShuntPart.class),
                 Variant.of("pinch", Pinch.class),

@@ -49,4 +49,10 @@ public interface ComponentVisitor<T> {
 
     /** Visits a shunt element. @param event the event @return the visitor's answer */
     T shuntPart(ShuntPart event);
+
+    /** Visits a wire joined to earth. @param event the event @return the visitor's answer */
+    T oneSideEarthed(OneSideEarthed event);
+
+    /** Visits a contact between wires of two pairs. @param event the event @return the visitor's answer */
+    T cross(Cross event);
 }

@@ -18,6 +18,8 @@ public sealed interface InlineComponent extends Event
                 TouchingConductors,
                 OneSideOpen,
                 SeriesPart,
+                OneSideEarthed,
+                Cross,
                 ShuntPart {
 
     /**

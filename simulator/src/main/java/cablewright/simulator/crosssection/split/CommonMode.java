@@ -5,7 +5,8 @@ import cablewright.simulator.crosssection.CrossSection;
 import cablewright.simulator.material.PhysicalConstants;
 
 /**
- * The circuit of both wires of a pair together against what surrounds the pair, and what it makes of a wire that is broken.
+ * The circuit of both wires of a pair together against what surrounds the pair, or against a neighbouring pair, and what it makes
+ * of faults of a single wire.
  *
  * <p>Wires of shape A = acosh(s/d), a spacing s apart, in the middle of a round conductor of radius S:
  * Zcm = (η₀/2π)(ln(S/s) + A/2) v/c for the mean of their voltages over the sum of their currents (derived from the inductances of
@@ -20,7 +21,16 @@ import cablewright.simulator.material.PhysicalConstants;
  *       common mode a metre.
  * </ul>
  *
- * <p>Both in series have both limits; what rings in between, as the common mode goes to and fro, is left out. Validity: S well
+ * <p>Where one wire is joined to earth by R, the current into the earth is twice what the pair loses, and all of it comes from the
+ * common mode, which both ways carry: across the pair lies 4 R + 4 Z₁Z₂/(Z₁ + Z₂), the dual of the break (derived). Fast, that is
+ * 4 R + 2 Zcm, or 4 R + 4 Zcm at an end of the line; slowly, a capacitance C(l₁ + l₂)/4.
+ *
+ * <p>Where a wire touches a wire of another pair by R, the same holds with the circuit of pair against pair in place of the common
+ * mode, and with what the neighbour shows across itself in series (derived). With h the distance of the pairs' middles, that
+ * circuit has (η₀/π)(ln(h/s) + A/2) v/c: the mean of ln distance over a turn is that of the middles, so it has half the impedance
+ * of the even mode of {@link SplitShape}.
+ *
+ * <p>Both limits in series have both; what rings in between, as the common mode goes to and fro, is left out. Validity: S well
  * above s; the common mode's field counted as in the pair's own dielectric, so its velocity is the pair's; the pair otherwise
  * balanced. A test holds both limits to an engine of coupled wires.
  *
@@ -48,6 +58,42 @@ public record CommonMode(double impedanceOhms, double capacitanceFaradsPerMetre)
         double velocity = pair.velocityFraction() * PhysicalConstants.LIGHT_METRES_PER_SECOND;
         double ohms = PhysicalConstants.ETA_0 / (2 * Math.PI) * shape * pair.velocityFraction();
         return new CommonMode(ohms, 1 / (ohms * velocity));
+    }
+
+    /**
+     * Works out the circuit of a pair against a like one beside it, each pair's two wires together.
+     *
+     * @param pair the pair
+     * @param pitchOverSpacing h/s, above 1
+     * @return the circuit; its voltage is that between the pairs
+     * @throws IllegalArgumentException if the cross-section is no pair
+     */
+    public static CommonMode againstPair(CrossSection pair, double pitchOverSpacing) {
+        double shape = Math.log(pitchOverSpacing) + SplitShape.shape(pair) / 2;
+        double velocity = pair.velocityFraction() * PhysicalConstants.LIGHT_METRES_PER_SECOND;
+        double ohms = PhysicalConstants.ETA_0 / Math.PI * shape * pair.velocityFraction();
+        return new CommonMode(ohms, 1 / (ohms * velocity));
+    }
+
+    /**
+     * Returns the resistance across the pair of a contact of one wire while this mode is on its way, without the contact's own.
+     *
+     * @param metresBefore length of pair before the contact [m], 0 or more
+     * @param metresBehind length behind it [m], 0 or more
+     * @return 2 Zcm [Ω], 4 Zcm at an end
+     */
+    public double contactOhms(double metresBefore, double metresBehind) {
+        return (metresBefore > 0 && metresBehind > 0 ? 2 : 4) * impedanceOhms;
+    }
+
+    /**
+     * Returns the capacitance in series with that resistance for slow signals.
+     *
+     * @param metres length of the pair [m]
+     * @return C l/4 [F]
+     */
+    public double contactFarads(double metres) {
+        return capacitanceFaradsPerMetre * metres / 4;
     }
 
     /**

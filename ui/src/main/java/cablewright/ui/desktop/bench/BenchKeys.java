@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.bench;
 
+import cablewright.simulator.line.CableType;
 import cablewright.ui.desktop.bench.model.BenchViewModel;
 import cablewright.ui.desktop.bench.model.EventsViewModel;
 import cablewright.ui.desktop.practice.model.Setting;
@@ -66,7 +67,8 @@ final class BenchKeys {
         }
         waitsForLetter = false;
         model.events().waitForLetter(false);
-        model.names().ofLetter(event.getText()).ifPresent(model.events()::insert);
+        CableType type = model.document().now().cable().runs().get(0).type();
+        model.names().ofLetter(event.getText(), type).ifPresent(model.events()::insert);
         return true;
     }
 

@@ -17,8 +17,10 @@ import cablewright.simulator.cable.hardware.BrokenConductor;
 import cablewright.simulator.cable.hardware.BuildOut;
 import cablewright.simulator.cable.hardware.Connector;
 import cablewright.simulator.cable.hardware.CorrodedJoint;
+import cablewright.simulator.cable.hardware.Cross;
 import cablewright.simulator.cable.hardware.Housing;
 import cablewright.simulator.cable.hardware.LoadCoil;
+import cablewright.simulator.cable.hardware.OneSideEarthed;
 import cablewright.simulator.cable.hardware.OneSideOpen;
 import cablewright.simulator.cable.hardware.SeriesPart;
 import cablewright.simulator.cable.hardware.ShuntPart;
@@ -268,6 +270,29 @@ public final class EventSymbols implements EventVisitor<Void> {
     @Override
     public Void oneSideOpen(OneSideOpen event) {
         gap(body.top() - 2 * s, body.middle() - 2 * s);
+        return null;
+    }
+
+    /** A lead from one wire down to the sign of earth. */
+    @Override
+    public Void oneSideEarthed(OneSideEarthed event) {
+        double x = middle();
+        double foot = body.bottom() + 9 * s;
+        line(DAMAGE, Ink.DAMAGE, x, body.middle() + 2 * s, x, foot);
+        for (int i = 0; i < 3; i++) {
+            double half = (6 - 2 * i) * s;
+            line(DAMAGE, Ink.DAMAGE, x - half, foot + 3 * i * s, x + half, foot + 3 * i * s);
+        }
+        return null;
+    }
+
+    /** A wire of another pair that comes down on one wire of this one. */
+    @Override
+    public Void cross(Cross event) {
+        double x = middle();
+        double above = body.top() - 8 * s;
+        line(DAMAGE, Ink.DAMAGE, x - 10 * s, above, x - 5 * s, above, x, body.middle() - 2 * s, x + 5 * s, above);
+        line(DAMAGE, Ink.DAMAGE, x + 5 * s, above, x + 10 * s, above);
         return null;
     }
 

@@ -37,8 +37,12 @@ class PaintersTest {
             .withCable(cable -> Insertable.PINCH.putOn(cable, 121, 1))
             .exercise();
 
-    private static final Set<Insertable> ON_PAIRS =
-            EnumSet.of(Insertable.ONE_SIDE_OPEN, Insertable.SPREAD_PAIR, Insertable.SPLIT);
+    private static final Set<Insertable> ON_PAIRS = EnumSet.of(
+            Insertable.ONE_SIDE_OPEN,
+            Insertable.ONE_SIDE_EARTHED,
+            Insertable.CROSS,
+            Insertable.SPREAD_PAIR,
+            Insertable.SPLIT);
 
     private final RecordingPen pen = new RecordingPen();
 

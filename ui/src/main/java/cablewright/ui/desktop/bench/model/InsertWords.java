@@ -4,6 +4,7 @@ package cablewright.ui.desktop.bench.model;
 import cablewright.lessons.bench.edit.Insertable;
 import cablewright.lessons.text.Texts;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.line.CableType;
 import cablewright.ui.words.Words;
 import java.util.EnumMap;
 import java.util.Map;
@@ -22,7 +23,7 @@ public final class InsertWords {
         this.texts = texts;
     }
 
-    /** Each letter stands once; a test says which thing has none. */
+    /** Each letter stands for one thing on a coax and for one on a pair; a test says which thing has none. */
     private static Map<Insertable, String> letters() {
         Map<Insertable, String> letters = new EnumMap<>(Insertable.class);
         letters.put(Insertable.SPLICE, "S");
@@ -44,6 +45,8 @@ public final class InsertWords {
         letters.put(Insertable.OPEN, "O");
         letters.put(Insertable.SHORT, "X");
         letters.put(Insertable.ONE_SIDE_OPEN, "I");
+        letters.put(Insertable.ONE_SIDE_EARTHED, "Q");
+        letters.put(Insertable.CROSS, "T");
         letters.put(Insertable.SPREAD_PAIR, "V");
         letters.put(Insertable.SPLIT, "M");
         letters.put(Insertable.OFF_CENTRE, "Z");
@@ -78,12 +81,12 @@ public final class InsertWords {
      * Finds what a letter stands for.
      *
      * @param letter what was typed
+     * @param type the cable
      * @return the thing; empty where the letter stands for nothing
      */
-    public Optional<Insertable> ofLetter(String letter) {
-        return LETTERS.entrySet().stream()
-                .filter(entry -> entry.getValue().equalsIgnoreCase(letter))
-                .map(Map.Entry::getKey)
+    public Optional<Insertable> ofLetter(String letter, CableType type) {
+        return Insertable.on(type).stream()
+                .filter(what -> letter(what).equalsIgnoreCase(letter))
                 .findFirst();
     }
 }

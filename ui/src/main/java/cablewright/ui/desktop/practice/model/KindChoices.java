@@ -13,7 +13,13 @@ import java.util.Set;
 public final class KindChoices {
 
     private static final Set<EventKind> ON_PAIRS_ONLY = EnumSet.of(
-            EventKind.LOAD_COIL, EventKind.BUILD_OUT, EventKind.SPREAD_PAIR, EventKind.ONE_SIDE_OPEN, EventKind.SPLIT);
+            EventKind.LOAD_COIL,
+            EventKind.BUILD_OUT,
+            EventKind.SPREAD_PAIR,
+            EventKind.ONE_SIDE_OPEN,
+            EventKind.ONE_SIDE_EARTHED,
+            EventKind.CROSS,
+            EventKind.SPLIT);
     private static final Set<EventKind> ON_COAX_ONLY =
             EnumSet.of(EventKind.TAP, EventKind.SPLITTER, EventKind.HOUSING, EventKind.OFF_CENTRE);
 

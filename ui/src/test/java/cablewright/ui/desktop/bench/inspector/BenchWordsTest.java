@@ -16,6 +16,7 @@ import cablewright.simulator.cable.Cable;
 import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.FarEnd;
 import cablewright.simulator.cable.Run;
+import cablewright.simulator.line.CableType;
 import cablewright.simulator.line.Catalogue;
 import cablewright.ui.desktop.bench.BenchView;
 import cablewright.ui.desktop.bench.model.InsertWords;
@@ -29,6 +30,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever can be put on a cable has a name, a letter, and words for each of its numbers and choices. */
 class BenchWordsTest {
@@ -86,13 +88,15 @@ class BenchWordsTest {
         }
     }
 
-    @Test
-    void everyLetterStandsForOneThing() {
+    @ParameterizedTest
+    @ValueSource(strings = {"drop-6-foam", "pair-24"})
+    void everyLetterStandsForOneThingOnACable(String id) {
+        CableType type = Catalogue.standard().type(id);
         Set<String> letters = new HashSet<>();
-        for (Insertable one : Insertable.values()) {
+        for (Insertable one : Insertable.on(type)) {
             assertEquals(1, names.letter(one).length(), one + " has a letter");
             assertTrue(letters.add(names.letter(one)), one + " has a letter of its own");
-            assertEquals(one, names.ofLetter(names.letter(one)).orElseThrow());
+            assertEquals(one, names.ofLetter(names.letter(one), type).orElseThrow());
         }
     }
 
