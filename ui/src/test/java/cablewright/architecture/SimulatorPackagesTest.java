@@ -51,7 +51,7 @@ class SimulatorPackagesTest {
             entry(
                     "paths",
                     List.of("kernel", "material", "crosssection", "line", "cable", "circuit", "compile", "solve")),
-            entry("ladder", List.of("cable", "circuit")),
+            entry("ladder", List.of("crosssection", "cable", "circuit")),
             entry("wave", List.of("check", "kernel", "line", "circuit")),
             entry("field", List.of("kernel", "line", "cable", "circuit", "compile", "solve", "wave")),
             entry("instrument", List.of("check", "kernel", "material", "line", "circuit", "wave")),

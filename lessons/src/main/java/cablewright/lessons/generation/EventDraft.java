@@ -141,9 +141,9 @@ final class EventDraft {
             case ONE_SIDE_OPEN:
                 return new OneSideOpen(id, metres, OptionalDouble.of(dice.logBetween(20e-12, 150e-12)));
             case ONE_SIDE_EARTHED:
-                return new OneSideEarthed(id, metres, dice.logBetween(1, 1000) * (1 - q));
+                return new OneSideEarthed(id, metres, ohms() * (1 - q) * dice.between(1, 4));
             case CROSS:
-                return new Cross(id, metres, dice.logBetween(1, 1000) * (1 - q));
+                return new Cross(id, metres, ohms() * (1 - q) * dice.between(1, 4));
             case OPEN:
                 return new BrokenConductor(id, metres, OptionalDouble.empty());
             case SHORT:

@@ -161,7 +161,7 @@ class ExerciseGeneratorTest {
         double hard = 0;
         int plainEvents = 0;
         int hardEvents = 0;
-        for (int seed = 0; seed < 60; seed++) {
+        for (int seed = 0; seed < 120; seed++) {
             Exercise easy = generator.generate(GenerationRequest.anything(seed, 0));
             Exercise difficult = generator.generate(GenerationRequest.anything(seed, 1));
             plainEvents += easy.cable().events().size();

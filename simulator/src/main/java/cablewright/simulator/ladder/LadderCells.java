@@ -7,6 +7,8 @@ import cablewright.simulator.circuit.Element;
 import cablewright.simulator.circuit.LineConstants;
 import cablewright.simulator.circuit.Load;
 import cablewright.simulator.circuit.Network;
+import cablewright.simulator.crosssection.ConstantsSection;
+import cablewright.simulator.crosssection.CrossSection;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -25,6 +27,9 @@ public final class LadderCells {
 
     /** Most cells that stand for one line. */
     public static final int MOST_CELLS = 100_000;
+
+    /** A resistor of more than 1e12 ohm is none. */
+    private static final double NO_LEAK_SIEMENS = 1e-12;
 
     private LadderCells() {}
 
@@ -65,6 +70,41 @@ public final class LadderCells {
             }
         }
         return new Network(elements, load(network.load()));
+    }
+
+    /**
+     * Replaces every line of a circuit, those of its branches included, by the four constants nearest to it.
+     *
+     * @param network the circuit
+     * @return a circuit whose lines a ladder can stand for; an endless end is a resistor
+     */
+    public static Network byConstants(Network network) {
+        List<Element> elements = new ArrayList<>();
+        for (Element element : network.elements()) {
+            if (element instanceof Element.Line line) {
+                elements.add(new Element.Line(near(line.section()), line.lengthMetres(), line.madeBy()));
+            } else if (element instanceof Element.Branch branch) {
+                elements.add(new Element.Branch(byConstants(branch.branch()), branch.madeBy()));
+            } else {
+                elements.add(element);
+            }
+        }
+        Load end = network.load() instanceof Load.Endless endless
+                ? new Load.Part(
+                        Lumped.resistor(LineConstants.near(endless.section()).impedanceOhms()))
+                : network.load();
+        return new Network(elements, end);
+    }
+
+    private static CrossSection near(CrossSection section) {
+        LineConstants line = LineConstants.near(section);
+        return new ConstantsSection(
+                line.resistanceOhmsPerMetre(),
+                line.inductanceHenriesPerMetre(),
+                0,
+                line.conductanceSiemensPerMetre(),
+                line.capacitanceFaradsPerMetre(),
+                List.of());
     }
 
     private static Load load(Load load) {
@@ -125,7 +165,7 @@ public final class LadderCells {
         return new Element.Shunt(
                 new Lumped(
                         Joined.PARALLEL,
-                        g > 0 ? OptionalDouble.of(1 / g) : OptionalDouble.empty(),
+                        g > NO_LEAK_SIEMENS ? OptionalDouble.of(1 / g) : OptionalDouble.empty(),
                         OptionalDouble.empty(),
                         OptionalDouble.of(constants.capacitanceFaradsPerMetre() * metres)),
                 line.madeBy());

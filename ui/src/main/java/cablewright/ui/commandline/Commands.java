@@ -4,6 +4,7 @@ package cablewright.ui.commandline;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.commandline.command.CatalogueCommand;
 import cablewright.ui.commandline.command.CheckCommand;
+import cablewright.ui.commandline.command.CompareLadderCommand;
 import cablewright.ui.commandline.command.CompletionCommand;
 import cablewright.ui.commandline.command.ExplainCommand;
 import cablewright.ui.commandline.command.GenerateCommand;
@@ -39,6 +40,7 @@ public final class Commands {
                 .addSubcommand(new ResponseCommand())
                 .addSubcommand(new NetlistCommand())
                 .addSubcommand(new ExplainCommand())
+                .addSubcommand(new CompareLadderCommand())
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new ProveCommand())
                 .addSubcommand(new CatalogueCommand())

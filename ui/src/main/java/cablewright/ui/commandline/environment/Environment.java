@@ -2,6 +2,7 @@
 package cablewright.ui.commandline.environment;
 
 import cablewright.lessons.file.AtomicSave;
+import cablewright.lessons.text.Texts;
 import cablewright.simulator.check.VisibleText;
 import cablewright.ui.drawing.text.TerminalStyle;
 import java.io.BufferedOutputStream;
@@ -37,6 +38,8 @@ public record Environment(
         boolean interactive,
         Map<String, String> environment,
         Path folder) {
+
+    private static final String MESSAGES = "cablewright.ui.commandline.commandline";
 
     /**
      * Returns the surroundings of this process.
@@ -76,6 +79,17 @@ public record Environment(
         }
         String tag = named.get().replaceAll("[.@].*", "").replace('_', '-');
         return tag.equals("C") || tag.equals("POSIX") ? Locale.ROOT : Locale.forLanguageTag(tag);
+    }
+
+    /**
+     * Makes a sentence in the language of messages.
+     *
+     * @param key its key in the command line's bundle
+     * @param arguments what its places take
+     * @return the sentence
+     */
+    public String say(String key, Object... arguments) {
+        return new Texts(MESSAGES, locale()).say(key, arguments);
     }
 
     private Optional<String> firstSet(String... names) {

@@ -55,6 +55,11 @@ public final class RootCommand implements Runnable {
         return Words.in(lengthUnit(), surroundings.locale());
     }
 
+    /** Makes a sentence of the command line's own bundle. */
+    public String say(String key, Object... arguments) {
+        return surroundings.say(key, arguments);
+    }
+
     /** Says something on standard error that is not an error. */
     public void remark(String text) {
         if (!quiet) {

@@ -87,7 +87,7 @@ final class AskedSection extends VBox {
     }
 
     private Node row(LineEvent event, Exercise exercise, AskedWords words) {
-        String id = event.eventId().orElse("end of line");
+        String id = event.eventId().orElse("~end");
         Label title = textLabel("asked-title-" + id, words.title(event));
         title.getStyleClass().add("finding-title");
         VBox row = new VBox(
