@@ -29,6 +29,9 @@ import java.util.Arrays;
  */
 public final class PeeledProfile {
 
+    /** Rises of the step in a usual layer: with fewer, a level has not settled where it is read. */
+    public static final double RISES_A_LAYER = 2;
+
     private static final int MOST_LAYERS = 1 << 13;
     private static final int SAMPLES_PER_EDGE = 64;
     private static final int FEWEST_SAMPLES_PER_LAYER = 8;

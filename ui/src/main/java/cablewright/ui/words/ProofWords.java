@@ -23,7 +23,7 @@ public final class ProofWords {
     }
 
     private String say(String key, Object... arguments) {
-        return words.texts().say("proof." + key, arguments);
+        return words.texts().say(key, arguments);
     }
 
     /**
@@ -37,7 +37,7 @@ public final class ProofWords {
         VisibilityWords sights = new VisibilityWords(words, exercise.cable());
         StringBuilder out = new StringBuilder();
         out.append(say(
-                        "reader",
+                        "proof.reader",
                         exercise.id(),
                         Quantities.significant(proof.marks()),
                         Quantities.significant(proof.maximumMarks())))
@@ -48,7 +48,7 @@ public final class ProofWords {
         for (Problem problem : proof.problems()) {
             String subject = problem.subject().isEmpty() ? "" : sights.name(Reflector.event(problem.subject()));
             out.append("  ")
-                    .append(say("problem", say(Words.word(problem.kind()), subject)))
+                    .append(say("proof.problem", say("proof." + Words.word(problem.kind()), subject)))
                     .append('\n');
         }
         return out.toString();
@@ -56,7 +56,7 @@ public final class ProofWords {
 
     private String event(VisibilityWords sights, LineEvent event) {
         String best = say(
-                "best",
+                "proof.best",
                 sights.name(event.reflector()),
                 words.verdict(event.truth()),
                 words.stimulus(event.best().settings().stimulus()),
@@ -64,7 +64,7 @@ public final class ProofWords {
                 sights.unsigned(event.best().contrastVolts()),
                 sights.unsigned(event.best().noiseVolts()));
         return sights.whyNotClear(event)
-                .map(reason -> say("notAsked", best, reason))
+                .map(reason -> say("proof.notAsked", best, reason))
                 .orElse(best);
     }
 
@@ -79,7 +79,7 @@ public final class ProofWords {
                 + number.mark().unit();
         String source = number.mark().source().orElse("");
         return number.problem().isEmpty()
-                ? say("number", number.place(), stated, source, number.corrected())
-                : say("noNumber", number.place(), stated, source, number.problem());
+                ? say("proof.number", number.place(), stated, source, number.corrected())
+                : say("proof.noNumber", number.place(), stated, source, number.problem());
     }
 }

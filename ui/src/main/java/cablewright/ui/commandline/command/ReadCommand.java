@@ -10,6 +10,7 @@ import cablewright.simulator.reading.CandidateEvents;
 import cablewright.simulator.reading.CandidateRules;
 import cablewright.simulator.reading.Measured;
 import cablewright.simulator.reading.MergedReading;
+import cablewright.simulator.reading.PeeledProfile;
 import cablewright.simulator.reading.TraceDifference;
 import cablewright.simulator.reading.VelocityFinding;
 import cablewright.simulator.wave.Stimulus;
@@ -25,6 +26,7 @@ import cablewright.ui.commandline.option.StimulusOptions;
 import cablewright.ui.commandline.option.TraceFormat;
 import cablewright.ui.commandline.option.UsualPulse;
 import cablewright.ui.commandline.output.CandidateList;
+import cablewright.ui.commandline.output.ImpedanceLines;
 import cablewright.ui.commandline.output.Output;
 import cablewright.ui.commandline.output.TakenTrace;
 import cablewright.ui.commandline.output.TakenTrace.Column;
@@ -100,6 +102,9 @@ public final class ReadCommand implements Callable<Integer> {
     @Option(names = "--events")
     private boolean events;
 
+    @Option(names = "--impedance")
+    private boolean impedance;
+
     @Option(names = "--least", paramLabel = "HEIGHT", converter = QuantityReader.Voltage.class)
     private Optional<Double> least = Optional.empty();
 
@@ -121,12 +126,12 @@ public final class ReadCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         checkOptions();
-        boolean list = events || otherEnd.isPresent();
+        boolean list = events || impedance || otherEnd.isPresent();
         TraceFormat chosen = format.or(() -> list && out.isEmpty() ? Optional.of(TraceFormat.TEXT) : Optional.empty())
                 .orElseGet(() -> TraceFormat.of(Optional.empty(), out));
         Output output = new Output(root.surroundings(), out);
         if (list && chosen.isPicture()) {
-            throw refusal("candidate events are written as text, csv or json, not as " + chosen);
+            throw refusal(root.say("read.listFormat", chosen));
         }
         if (chosen.isPicture() && !output.isFile() && root.surroundings().interactive()) {
             throw refusal("a " + chosen + " picture can't be shown here; name a file with --out");
@@ -137,14 +142,44 @@ public final class ReadCommand implements Callable<Integer> {
         if (against.isPresent()) {
             shown = difference(shown, shown(root.surroundings().folder().resolve(against.get())));
         }
-        output.write(list ? listed(shown, chosen) : drawn(shown, chosen));
+        if (impedance) {
+            output.write(profile(file, shown, chosen));
+        } else {
+            output.write(list ? listed(shown, chosen) : drawn(shown, chosen));
+        }
         return ExitCode.DONE;
+    }
+
+    /** What the step sends back, taken for layers of impedance. */
+    private byte[] profile(Path file, Shown shown, TraceFormat chosen) {
+        Settings settings = shown.trace().settings();
+        PeeledProfile profile = InputFiles.refusalsOf(
+                file,
+                () -> PeeledProfile.of(
+                        shown.trace(),
+                        shown.ohms(),
+                        PeeledProfile.RISES_A_LAYER * settings.stimulus().resolutionSeconds()));
+        root.remark(root.say("read.impedance"));
+        ImpedanceLines lines = new ImpedanceLines(profile, settings);
+        String text = chosen == TraceFormat.CSV
+                ? lines.csv()
+                : root.surroundings().style().plain(lines.text(root));
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     private void checkOptions() {
         givenVelocity.ifPresentOrElse(
                 given -> velocity = OptionLimit.VELOCITY.require(spec, "--velocity", given),
                 () -> root.remark(NO_VELOCITY));
+        if (impedance && !stimulusOptions.isStep()) {
+            throw refusal(root.say("read.impedanceNeedsStep"));
+        }
+        if (impedance
+                && (events
+                        || otherEnd.isPresent()
+                        || format.filter(TraceFormat.JSON::equals).isPresent())) {
+            throw refusal(root.say("read.impedanceAlone"));
+        }
         if (otherEnd.isPresent() && against.isPresent()) {
             throw refusal("--other-end and --against exclude each other; give one");
         }
@@ -164,7 +199,7 @@ public final class ReadCommand implements Callable<Integer> {
     }
 
     /** A trace with the rules by which candidates are sought on it. */
-    private record Shown(String title, Trace trace, CandidateRules rules, String column) {}
+    private record Shown(String title, Trace trace, double ohms, CandidateRules rules, String column) {}
 
     private byte[] drawn(Shown shown, TraceFormat chosen) {
         Trace trace = shown.trace();
@@ -239,7 +274,12 @@ public final class ReadCommand implements Callable<Integer> {
                 difference.noiseVolts(),
                 Double.POSITIVE_INFINITY,
                 0);
-        return new Shown(shown.title() + " less " + before.title(), trace, shown.rules(), "difference_v");
+        return new Shown(
+                root.say("read.less", shown.title(), before.title()),
+                trace,
+                shown.ohms(),
+                shown.rules(),
+                "difference_v");
     }
 
     private Shown shown(Path file) {
@@ -269,7 +309,7 @@ public final class ReadCommand implements Callable<Integer> {
         if (!line.isSweep()) {
             root.remark(trace.count() + " samples, " + trace.sampleSeconds() + " s apart");
         }
-        return new Shown(line.name(), trace, view.rules(), "trace_v");
+        return new Shown(line.name(), trace, ohms, view.rules(), "trace_v");
     }
 
     private Instrument instrument(double ohms) {

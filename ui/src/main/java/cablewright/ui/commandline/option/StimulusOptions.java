@@ -44,6 +44,10 @@ public final class StimulusOptions {
         return step.isPresent() ? step(step.get()) : pulse(pulse.orElse(usualPulseSeconds));
     }
 
+    public boolean isStep() {
+        return step.isPresent();
+    }
+
     private Stimulus step(double rise) {
         Shape chosen = shape.orElse(Shape.RAISED_COSINE);
         if (!chosen.forStep()) {

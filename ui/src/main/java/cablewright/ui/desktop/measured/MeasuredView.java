@@ -140,7 +140,12 @@ public final class MeasuredView extends BorderPane {
             }
         });
         VBox.setVgrow(list, Priority.ALWAYS);
-        VBox right = new VBox(title, doubt, list);
+        Label impedance = new Label();
+        impedance.setId("impedance");
+        impedance.setWrapText(true);
+        impedance.setMinHeight(Region.USE_PREF_SIZE);
+        impedance.textProperty().bind(model.impedanceAtCursor());
+        VBox right = new VBox(title, doubt, list, impedance);
         right.setSpacing(6);
         right.getStyleClass().addAll("card", "right-column");
         return right;

@@ -11,6 +11,8 @@ import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.reading.CandidateEvent;
 import cablewright.simulator.reading.CandidateEvents;
+import cablewright.simulator.reading.PeeledProfile;
+import cablewright.simulator.wave.Stimulus;
 import cablewright.ui.desktop.practice.model.SettingsViewModel;
 import cablewright.ui.desktop.task.LatestRun;
 import cablewright.ui.desktop.task.Threads;
@@ -24,6 +26,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
@@ -48,6 +51,8 @@ public final class MeasuredViewModel {
     private final ReadOnlyObjectWrapper<Optional<SettingsViewModel>> settings =
             new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyObjectWrapper<List<CandidateEvent>> candidates = new ReadOnlyObjectWrapper<>(List.of());
+    private final ReadOnlyObjectWrapper<Optional<PeeledProfile>> profile =
+            new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyBooleanWrapper working = new ReadOnlyBooleanWrapper();
     private final ReadOnlyStringWrapper problem = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper description = new ReadOnlyStringWrapper("");
@@ -74,7 +79,7 @@ public final class MeasuredViewModel {
         }
     }
 
-    private record Read(Trace trace, List<CandidateEvent> candidates) {}
+    private record Read(Trace trace, List<CandidateEvent> candidates, Optional<PeeledProfile> profile) {}
 
     /**
      * Makes the model with no file yet.
@@ -158,7 +163,7 @@ public final class MeasuredViewModel {
                 () -> {
                     Trace trace = now.trace(wanted, end);
                     return new Read(
-                            trace, CandidateEvents.on(trace, now.view(end).rules()));
+                            trace, CandidateEvents.on(trace, now.view(end).rules()), profile(trace, now.ohms()));
                 },
                 read -> {
                     working.set(false);
@@ -166,8 +171,44 @@ public final class MeasuredViewModel {
                     axis.setRange(read.trace().settings().rangeMetres());
                     traceTrack.traceProperty().set(read.trace());
                     candidates.set(read.candidates());
+                    profile.set(read.profile());
                 },
                 this::showProblem);
+    }
+
+    /** Empty for a pulse. */
+    private static Optional<PeeledProfile> profile(Trace trace, double ohms) {
+        Stimulus stimulus = trace.settings().stimulus();
+        return stimulus.isStep()
+                ? Optional.of(PeeledProfile.of(trace, ohms, PeeledProfile.RISES_A_LAYER * stimulus.resolutionSeconds()))
+                : Optional.empty();
+    }
+
+    /**
+     * Returns the impedance at the cursor, and what it can be trusted for.
+     *
+     * @return a sentence that follows the cursor and the trace
+     */
+    public ObservableValue<String> impedanceAtCursor() {
+        return Bindings.createStringBinding(
+                () -> profile.get()
+                        .flatMap(found -> settings.get()
+                                .map(set -> texts.say(
+                                        "measured.impedance",
+                                        new Quantities(axis.unitProperty().get())
+                                                .length(
+                                                        axis.hairMetresProperty()
+                                                                .get(),
+                                                        2),
+                                        Quantities.number(
+                                                found.ohmsAt(set.settings()
+                                                        .secondsThereAndBack(axis.hairMetresProperty()
+                                                                .get())),
+                                                1))))
+                        .orElseGet(() -> texts.say("measured.noImpedance")),
+                profile,
+                axis.hairMetresProperty(),
+                axis.unitProperty());
     }
 
     private void showProblem(Exception what) {

@@ -115,6 +115,38 @@ class ReadCommandTest {
         desk.run(words.toArray(String[]::new));
     }
 
+    /** 100 m of 75 ohm ended by 150 ohm (the sample): both come out, the end where it is. */
+    @Test
+    void impedanceOfASweepIsThatOfTheLineAndOfItsEnd() {
+        sweep("reference.json", "line.s1p");
+        String[] read = {"read", "line.s1p", "--velocity", "0.85", "--noise", "0V", "--range", "120m", "--impedance"};
+        List<String> step = new java.util.ArrayList<>(List.of(read));
+        step.addAll(List.of("--step", "20ns", "--format", "csv"));
+        Desk.Ran ran = desk.run(step.toArray(String[]::new));
+        assertEquals(0, ran.exit(), ran.err());
+        assertTrue(ran.err().contains("loss on the way lifts the impedance"), ran.err());
+        String[] lines = ran.out().split("\n");
+        assertEquals("start_s,start_m,end_m,impedance_ohm", lines[0]);
+        int ofLine = 0;
+        int ofEnd = 0;
+        for (String line : List.of(lines).subList(1, lines.length)) {
+            String[] cells = line.split(",");
+            double ohms = Double.parseDouble(cells[3]);
+            if (Double.parseDouble(cells[2]) < 99) {
+                assertEquals(75, ohms, 0.75, line);
+                ofLine++;
+            } else if (Double.parseDouble(cells[1]) > 101) {
+                assertEquals(150, ohms, 3, line);
+                ofEnd++;
+            }
+        }
+        assertTrue(ofLine >= 15 && ofEnd >= 2, ofLine + " layers of line and " + ofEnd + " of its end");
+
+        Desk.Ran pulse = desk.run(read);
+        assertEquals(2, pulse.exit());
+        assertTrue(pulse.err().contains("--impedance needs a step"), pulse.err());
+    }
+
     /** ρ = 1/3 at 100 m, and nothing else. */
     @Test
     void candidatesOfASweepAreListedWithTheirDoubt() {

@@ -15,6 +15,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javafx.beans.property.SimpleObjectProperty;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -47,6 +49,20 @@ class MeasuredScreenTest {
         assertEquals(1, candidates.size(), candidates.toString());
         assertEquals(40, candidates.get(0).metres().value(), 0.4);
         assertEquals(1, candidates.get(0).heightVolts().value(), 0.05);
+    }
+
+    /** A line of the reference's own impedance, open at 40 m: 50 ohm all the way, once the wave is a step. */
+    @Test
+    void aStepGivesTheImpedanceAtTheCursor() throws IOException {
+        model.open(sweep());
+        model.settingsProperty().get().get().setShape(false);
+        assertTrue(model.impedanceAtCursor().getValue().startsWith("Choose a step"));
+        model.settingsProperty().get().get().setShape(true);
+        model.axis().moveHairTo(20);
+        String said = model.impedanceAtCursor().getValue();
+        Matcher ohms = Pattern.compile(": ([\\d.]+) Ω").matcher(said);
+        assertTrue(ohms.find(), said);
+        assertEquals(50, Double.parseDouble(ohms.group(1)), 1, said);
     }
 
     @Test
