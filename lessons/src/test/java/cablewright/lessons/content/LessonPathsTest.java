@@ -47,9 +47,7 @@ class LessonPathsTest {
                     end + " explained " + attribution.explainedEnergyShare());
             assertFalse(attribution.bumps().isEmpty());
             for (Bump bump : attribution.bumps()) {
-                // What is left over may be noise: one bump in a few hundred differs by up to 5 σ.
-                boolean isNoise = Math.abs(bump.unexplainedVolts()) <= 5 * bump.noiseVolts();
-                assertTrue(bump.isExplained() || isNoise, end + ": " + bump);
+                assertTrue(bump.isExplained() || bump.isRestWithinNoise(), end + ": " + bump);
             }
         }
     }

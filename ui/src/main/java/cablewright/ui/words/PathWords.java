@@ -84,10 +84,11 @@ public final class PathWords {
         if (bump.shares().size() > MOST_SHARES) {
             whose.add(say("bump.more", bump.shares().size() - MOST_SHARES));
         }
+        boolean noise = bump.isRestWithinNoise();
         if (bump.shares().isEmpty()) {
-            whose.add(say("bump.unexplained"));
+            whose.add(say(noise ? "bump.noise" : "bump.unexplained"));
         } else if (!bump.isExplained()) {
-            whose.add(say("bump.partly", unsigned(bump.unexplainedVolts())));
+            whose.add(say(noise ? "bump.partlyNoise" : "bump.partly", unsigned(bump.unexplainedVolts())));
         }
         return say(
                 "bump.line",

@@ -26,6 +26,9 @@ public record Bump(
         List<Share> shares,
         double unexplainedVolts) {
 
+    /** What noise reaches among a few thousand samples: 5 σ is passed by one in two million (normal distribution). */
+    private static final double NOISE_REACHES = 5;
+
     /** Copies the list. */
     public Bump {
         shares = List.copyOf(shares);
@@ -46,5 +49,14 @@ public record Bump(
      */
     public boolean isExplained() {
         return !shares.isEmpty() && Math.abs(unexplainedVolts) <= Math.abs(standsOutVolts) / 2;
+    }
+
+    /**
+     * Returns whether what the paths leave over is no more than noise alone makes somewhere on a trace.
+     *
+     * @return whether it is at most five times the noise of the evened trace
+     */
+    public boolean isRestWithinNoise() {
+        return Math.abs(unexplainedVolts) <= NOISE_REACHES * noiseVolts;
     }
 }
