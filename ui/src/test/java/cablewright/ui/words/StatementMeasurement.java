@@ -71,6 +71,7 @@ public final class StatementMeasurement {
         StatementMeasurement measured = new StatementMeasurement();
         ExerciseGenerator generator = new ExerciseGenerator();
         for (long seed = firstSeed; seed < firstSeed + exercises; seed++) {
+            int before = measured.wrong.size();
             double difficulty = seed % DIFFICULTIES / (DIFFICULTIES - 1.0);
             Exercise exercise = generator.generate(GenerationRequest.anything(seed, difficulty));
             try {
@@ -78,6 +79,7 @@ public final class StatementMeasurement {
             } catch (IllegalArgumentException e) {
                 measured.wrong.add(exercise.id() + ": no sentence could be made: " + e.getMessage());
             }
+            measured.wrong.stream().skip(before).forEach(System.err::println);
             if ((seed - firstSeed) % 50 == 49) {
                 System.err.println(seed - firstSeed + 1 + " exercises, " + measured.sentences + " sentences, "
                         + measured.wrong.size() + " false");
