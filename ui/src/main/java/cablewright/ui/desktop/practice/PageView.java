@@ -6,8 +6,10 @@ import cablewright.lessons.exercise.question.Choice;
 import cablewright.lessons.exercise.question.Prediction;
 import cablewright.lessons.exercise.question.Reasons;
 import cablewright.lessons.text.Texts;
+import cablewright.ui.desktop.practice.figure.LiveFigureView;
 import cablewright.ui.desktop.practice.model.PageViewModel;
 import cablewright.ui.words.LengthUnit;
+import cablewright.ui.words.Words;
 import java.io.ByteArrayInputStream;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,6 +39,7 @@ final class PageView extends StackPane {
 
     private final PageViewModel model;
     private final Texts texts;
+    private final Words words;
     private final ObservableValue<LengthUnit> unit;
     private final Runnable turn;
     private final VBox sheet = new VBox();
@@ -45,7 +48,8 @@ final class PageView extends StackPane {
     private final ToggleGroup reasons = new ToggleGroup();
     private final Button on = new Button();
 
-    PageView(PageViewModel model, Texts texts, ObservableValue<LengthUnit> unit, Runnable turn) {
+    PageView(PageViewModel model, Texts texts, Words words, ObservableValue<LengthUnit> unit, Runnable turn) {
+        this.words = words;
         this.unit = unit;
         this.model = model;
         this.texts = texts;
@@ -87,6 +91,10 @@ final class PageView extends StackPane {
             model.chosen().forEach(choice -> shown.add(paragraph(texts.say("page.yours", choice.text()))));
             shown.add(new MarkdownText(model.page().text(), unit));
             model.page().pictures().forEach(picture -> shown.add(picture(picture)));
+            model.figures().forEach(figure -> shown.add(new LiveFigureView(figure, texts, words, unit)));
+            if (!model.page().steps().isEmpty()) {
+                shown.add(new WorkedSteps(model.page().steps(), texts, unit));
+            }
             model.chosen().forEach(choice -> shown.add(new MarkdownText(choice.reason(), unit)));
             model.page().prediction().ifPresent(asked -> shown.add(new MarkdownText(asked.explanation(), unit)));
             shown.add(on);

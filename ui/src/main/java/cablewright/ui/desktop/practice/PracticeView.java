@@ -43,7 +43,7 @@ public final class PracticeView extends StackPane {
         shown = views.computeIfAbsent(model.current(), exercise -> new ExerciseView(model, exercise, texts, words));
         page = model.pageProperty()
                 .get()
-                .map(it -> new PageView(it, texts, model.current().axis().unitProperty(), model::turnPage));
+                .map(it -> new PageView(it, texts, words, model.current().axis().unitProperty(), model::turnPage));
         getChildren().setAll(page.<Node>map(it -> it).orElse(shown));
         if (getScene() != null) {
             start();

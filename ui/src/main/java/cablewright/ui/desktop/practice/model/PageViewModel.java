@@ -5,6 +5,8 @@ import cablewright.lessons.exercise.LessonPage;
 import cablewright.lessons.exercise.question.Choice;
 import cablewright.lessons.exercise.question.Prediction;
 import cablewright.lessons.exercise.question.Reasons;
+import cablewright.ui.desktop.practice.figure.LiveFigureViewModel;
+import cablewright.ui.desktop.task.Threads;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +17,8 @@ import javafx.beans.property.ReadOnlyBooleanWrapper;
 public final class PageViewModel {
 
     private final LessonPage page;
+    private final Threads threads;
+    private List<LiveFigureViewModel> figures = List.of();
     private final ReadOnlyBooleanWrapper open;
     private List<Choice> chosen = List.of();
 
@@ -22,14 +26,30 @@ public final class PageViewModel {
      * Makes the model of a page that nobody read yet.
      *
      * @param page the page
+     * @param threads where to work and where to show
      */
-    public PageViewModel(LessonPage page) {
+    public PageViewModel(LessonPage page, Threads threads) {
         this.page = page;
+        this.threads = threads;
         this.open = new ReadOnlyBooleanWrapper(page.prediction().isEmpty());
     }
 
     public LessonPage page() {
         return page;
+    }
+
+    /**
+     * Returns the page's live figures, which are computed once they are asked for.
+     *
+     * @return the figures
+     */
+    public List<LiveFigureViewModel> figures() {
+        if (figures.isEmpty()) {
+            figures = page.figures().stream()
+                    .map(figure -> new LiveFigureViewModel(figure, threads))
+                    .toList();
+        }
+        return figures;
     }
 
     /**

@@ -94,7 +94,7 @@ public final class PracticeViewModel {
         this.clock = clock;
         this.making = new LatestRun(threads);
         lesson.exercises().forEach(this::add);
-        lesson.pages().forEach(it -> pages.put(it, new PageViewModel(it)));
+        lesson.pages().forEach(it -> pages.put(it, new PageViewModel(it, threads)));
         select(0);
     }
 
