@@ -9,6 +9,7 @@ import cablewright.ui.commandline.command.CompletionCommand;
 import cablewright.ui.commandline.command.ExplainCommand;
 import cablewright.ui.commandline.command.GenerateCommand;
 import cablewright.ui.commandline.command.NetlistCommand;
+import cablewright.ui.commandline.command.PrintCommand;
 import cablewright.ui.commandline.command.ProveCommand;
 import cablewright.ui.commandline.command.ReadCommand;
 import cablewright.ui.commandline.command.RecordsCommand;
@@ -43,6 +44,7 @@ public final class Commands {
                 .addSubcommand(new CompareLadderCommand())
                 .addSubcommand(new CheckCommand())
                 .addSubcommand(new ProveCommand())
+                .addSubcommand(new PrintCommand())
                 .addSubcommand(new CatalogueCommand())
                 .addSubcommand(new PractiseCommand(desktop))
                 .addSubcommand(new KeysCommand())

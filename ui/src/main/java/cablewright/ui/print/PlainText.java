@@ -18,6 +18,11 @@ final class PlainText {
                 .extensions(List.of(TablesExtension.create()))
                 .build()
                 .parse(markdown);
+        return of(document);
+    }
+
+    /** A part of a parsed text. */
+    static String of(Node document) {
         // A line break within a paragraph is only where the writer's line ended.
         document.accept(new JoinLines());
         String text = TextContentRenderer.builder()

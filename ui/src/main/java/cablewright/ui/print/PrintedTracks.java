@@ -66,15 +66,20 @@ final class PrintedTracks {
     }
 
     void trace(Trace trace, List<FlagMarker> flags, String caption) {
-        blocks.block(TRACE_HEIGHT, (pen, box) -> {
+        trace(trace, trace.clipVolts(), TRACE_HEIGHT, flags, caption);
+    }
+
+    /** A trace with a height and a vertical scale of its own. */
+    void trace(Trace trace, double halfSpan, double height, List<FlagMarker> flags, String caption) {
+        blocks.block(height, (pen, box) -> {
             TrackSheet sheet = sheet(pen, box);
             Box plot = TracePainter.plotOf(box, SCALE);
-            PercentScale vertical = PercentScale.ofClipLevel(trace.clipVolts(), plot.y(), plot.height());
+            PercentScale vertical = PercentScale.ofClipLevel(halfSpan, plot.y(), plot.height());
             TracePainter painter = new TracePainter(sheet, vertical);
             painter.drawGrid(true);
             ReducedCurve curve = painter.reduce(trace);
             painter.drawCurve(curve, TracePainter.Look.TRACE);
-            painter.drawClipping(curve, trace.clipVolts());
+            painter.drawClipping(curve, Math.min(halfSpan, trace.clipVolts()));
             new FlagPainter(sheet).draw(flags);
             painter.drawCaption(caption, box.x());
         });

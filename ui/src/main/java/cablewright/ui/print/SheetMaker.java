@@ -32,7 +32,7 @@ import java.util.stream.Collectors;
  */
 public final class SheetMaker {
 
-    private static final String BUNDLE = "cablewright.ui.print.print";
+    static final String BUNDLE = "cablewright.ui.print.print";
     private static final int LEAST_BLANK_ROWS = 7;
     private static final int MOST_BLANK_ROWS = 12;
     private static final double BLANK_ROW = 20;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.terminal;
 
+import cablewright.lessons.course.WorkedStep;
 import cablewright.lessons.exercise.Caution;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
@@ -42,6 +43,13 @@ final class ExercisePage {
             page.pictures()
                     .forEach(it ->
                             out.append(view.prose().wrapped(view.texts().say("page.picture", it.caption()), "  ")));
+            page.figures()
+                    .forEach(it ->
+                            out.append(view.prose().wrapped(view.texts().say("page.picture", it.caption()), "  ")));
+            for (WorkedStep step : page.steps()) {
+                out.append(view.style().bold(step.question())).append('\n');
+                out.append(view.prose().ofMarkdown(step.answer()));
+            }
             page.prediction().ifPresent(asked -> out.append(view.prose().ofMarkdown(asked.explanation())));
             out.append('\n');
         }
