@@ -24,7 +24,7 @@ class PrintWordsTest {
     void keysAndSentencesAreTheSameSet() throws IOException {
         Set<String> keys = new TreeSet<>(new Texts("cablewright.ui.print.print", Locale.ROOT).keys());
         Set<String> said = new TreeSet<>();
-        for (String name : List.of("SheetMaker", "TraceCaption", "TracksPicture", "ClassBookPaper")) {
+        for (String name : List.of("SheetMaker", "TraceCaption", "TracksPicture", "ClassBookPaper", "LessonSheets")) {
             Path source = Path.of("src", "main", "java", "cablewright", "ui", "print", name + ".java");
             Matcher matcher = LITERAL.matcher(Files.readString(source));
             while (matcher.find()) {
