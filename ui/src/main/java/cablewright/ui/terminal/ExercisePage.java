@@ -23,9 +23,10 @@ final class ExercisePage {
         this.view = view;
     }
 
-    /** Title, introduction, and that all is invented. */
+    /** Title, introduction, aim, and that all is invented. */
     String lesson(Lesson lesson) {
         return view.style().bold(lesson.title()) + "\n" + view.prose().ofMarkdown(lesson.introduction())
+                + lesson.plan().map(plan -> view.prose().ofMarkdown(plan.aim())).orElse("")
                 + view.prose().wrapped(lesson.worldNote(), "") + "\n";
     }
 

@@ -70,7 +70,7 @@ public final class DragTimes {
             stage = first;
             DesktopWindow window =
                     new DesktopWindow(stage, WindowMemory.none(), Threads.besideTheScreen("cablewright-work"));
-            window.show(BuiltInLessons.first());
+            window.show(BuiltInLessons.find("harbour-line").orElseThrow());
             window.view().show(Pages.BENCH);
             bench = window.bench();
             bench.files().start(thirtyEvents());

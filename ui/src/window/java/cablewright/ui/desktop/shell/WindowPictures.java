@@ -65,7 +65,7 @@ public final class WindowPictures {
         public void start(Stage stage) {
             Path folder = Path.of(getParameters().getUnnamed().get(0));
             DesktopWindow window = new DesktopWindow(stage, WindowMemory.none(), Threads.sameThread());
-            window.show(BuiltInLessons.first());
+            window.show(BuiltInLessons.find("harbour-line").orElseThrow());
             steps.add(() -> size(stage, WIDTH_PIXELS, HEIGHT_PIXELS));
             read(window, stage, folder);
             compare(window, stage, folder);
