@@ -18,6 +18,7 @@ import cablewright.ui.commandline.command.StudyCommand;
 import cablewright.ui.commandline.command.TraceCommand;
 import cablewright.ui.commandline.environment.DesktopOpener;
 import cablewright.ui.commandline.environment.Environment;
+import cablewright.ui.commandline.exam.HandOutCommand;
 import cablewright.ui.commandline.exam.KeysCommand;
 import cablewright.ui.commandline.exam.MarkCommand;
 import cablewright.ui.commandline.exam.SealCommand;
@@ -49,6 +50,7 @@ public final class Commands {
                 .addSubcommand(new PractiseCommand(desktop))
                 .addSubcommand(new KeysCommand())
                 .addSubcommand(new SealCommand())
+                .addSubcommand(new HandOutCommand())
                 .addSubcommand(new SitCommand())
                 .addSubcommand(new MarkCommand())
                 .addSubcommand(new GenerateCommand())

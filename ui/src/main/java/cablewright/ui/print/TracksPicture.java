@@ -18,7 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 
-/** The three tracks as one picture: a trace as it was taken, what the drawing says, and what is there. */
+/** The tracks as one picture: a trace as it was taken, what the drawing says, and, where it may be seen, what is there. */
 public final class TracksPicture {
 
     private static final String BUNDLE = "cablewright.ui.print.print";
@@ -30,9 +30,10 @@ public final class TracksPicture {
     private final LineEnd end;
     private final Words words;
     private final Texts texts;
+    private final boolean showsCable;
 
     /**
-     * Makes a picture.
+     * Makes a picture of all three tracks.
      *
      * @param exercise the exercise, with its cable and its record
      * @param trace a trace of its cable
@@ -40,6 +41,24 @@ public final class TracksPicture {
      * @param words the words, in the unit of length in which the picture is to be read
      */
     public TracksPicture(Exercise exercise, Trace trace, LineEnd end, Words words) {
+        this(exercise, trace, end, words, true);
+    }
+
+    /**
+     * Makes a picture of what a trainee sees before the cable is shown.
+     *
+     * @param exercise the exercise, with its record
+     * @param trace a trace of its cable
+     * @param end the end from which it was taken
+     * @param words the words, in the unit of length in which the picture is to be read
+     * @return a picture of trace and record
+     */
+    public static TracksPicture withoutCable(Exercise exercise, Trace trace, LineEnd end, Words words) {
+        return new TracksPicture(exercise, trace, end, words, false);
+    }
+
+    private TracksPicture(Exercise exercise, Trace trace, LineEnd end, Words words, boolean showsCable) {
+        this.showsCable = showsCable;
         this.exercise = exercise;
         this.trace = trace;
         this.end = end;
@@ -67,15 +86,22 @@ public final class TracksPicture {
                 settings.rangeMetres());
         tracks.trace(trace, List.of(), TraceCaption.of(trace, end, texts, words));
         tracks.record(exercise.record(), end, texts.say("record.caption"));
+        if (showsCable) {
+            cable(tracks, settings);
+        }
+        return format.draw(
+                WIDTH, height[0] + EDGE, showsCable ? exercise.cable().title() : exercise.title(), pen -> {
+                    pen.fill(0, 0, WIDTH, height[0] + EDGE, Palette.LIGHT.of(Ink.PAPER));
+                    drawings.forEach(one -> one.accept(pen));
+                });
+    }
+
+    private void cable(PrintedTracks tracks, Settings settings) {
         CableDrawing drawing = CableDrawing.of(
                 exercise.cable(),
                 end,
                 settings.velocityFraction(),
                 settings.stimulus().topHertz());
         tracks.cable(drawing, CablePainter.Labels.of(event -> words.kind(event.kind())), texts.say("cable.caption"));
-        return format.draw(WIDTH, height[0] + EDGE, exercise.cable().title(), pen -> {
-            pen.fill(0, 0, WIDTH, height[0] + EDGE, Palette.LIGHT.of(Ink.PAPER));
-            drawings.forEach(one -> one.accept(pen));
-        });
     }
 }

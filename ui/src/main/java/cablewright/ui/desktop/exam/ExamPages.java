@@ -94,7 +94,7 @@ public final class ExamPages extends BorderPane {
         }
         MarkingViewModel marking = new MarkingViewModel(keys.keyFileProperty(), records, threads, texts);
         StartView startView = new StartView(start, texts);
-        SealView sealView = new SealView(seal, lesson, texts);
+        SealView sealView = new SealView(seal, lesson, () -> words.with(unit.getValue()), texts);
         MarkingView markingView = new MarkingView(marking, unit, texts, words);
         KeyView keyView = new KeyView(keys, texts, words);
         page("attempts", classBook, startClassBook);

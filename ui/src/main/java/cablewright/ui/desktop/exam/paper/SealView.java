@@ -6,10 +6,14 @@ import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.exam.form.FileWish;
 import cablewright.ui.desktop.exam.form.Form;
 import cablewright.ui.desktop.practice.MarkdownText;
+import cablewright.ui.school.HandOut;
+import cablewright.ui.words.Words;
+import java.util.Locale;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.CheckBox;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
@@ -18,6 +22,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
 
 /** Making a paper on the screen: what is asked at the left, the terms and what trainees are told at the right. */
 public final class SealView extends VBox {
@@ -25,6 +30,7 @@ public final class SealView extends VBox {
     private final SealViewModel model;
     private final Texts texts;
     private final Supplier<Lesson> open;
+    private final Supplier<Words> words;
     private final VBox exercises = new VBox();
     private final VBox rules = new VBox();
     private final Label lesson = new Label();
@@ -34,14 +40,16 @@ public final class SealView extends VBox {
      *
      * @param model the paper
      * @param open the lesson that is open in the window
+     * @param words the words, in the unit of length that is shown
      * @param texts sentences of these pages
      */
-    public SealView(SealViewModel model, Supplier<Lesson> open, Texts texts) {
+    public SealView(SealViewModel model, Supplier<Lesson> open, Supplier<Words> words, Texts texts) {
         this.model = model;
         this.open = open;
+        this.words = words;
         this.texts = texts;
         getStyleClass().add("exam-page");
-        VBox left = new VBox(asked());
+        VBox left = new VBox(asked(), handOut());
         VBox right = new VBox(terms(), told());
         for (VBox column : new VBox[] {left, right}) {
             column.getStyleClass().add("exam-column");
@@ -75,6 +83,32 @@ public final class SealView extends VBox {
                 .buttons(form.button("read", "seal-read-lesson", model::openLesson));
         VBox.setVgrow(form, Priority.ALWAYS);
         return form;
+    }
+
+    private Node handOut() {
+        Form form = new Form("hand", texts);
+        ComboBox<HandOut> format = new ComboBox<>();
+        format.setId("hand-format");
+        format.setAccessibleText(texts.say("hand.format"));
+        format.getItems().setAll(HandOut.values());
+        format.setValue(HandOut.MOODLE);
+        format.setMinWidth(Region.USE_PREF_SIZE);
+        format.setConverter(new StringConverter<>() {
+            @Override
+            public String toString(HandOut value) {
+                return value == null ? "" : texts.say("hand." + value.name().toLowerCase(Locale.ROOT));
+            }
+
+            @Override
+            public HandOut fromString(String text) {
+                throw new UnsupportedOperationException("formats are chosen and not typed");
+            }
+        });
+        Button make = form.button("make", "hand-make", () -> model.handOut(format.getValue(), words.get()));
+        make.disableProperty().bind(model.jobs().busyProperty());
+        return form.words("what")
+                .file("file", "hand-file", model.handOutFileProperty(), FileWish.SAVE)
+                .buttons(format, make);
     }
 
     private void choose(boolean all) {

@@ -14,7 +14,9 @@ import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.exam.form.FileWish;
 import cablewright.ui.desktop.exam.form.Jobs;
 import cablewright.ui.desktop.task.Threads;
+import cablewright.ui.school.HandOut;
 import cablewright.ui.words.ExamRules;
+import cablewright.ui.words.Words;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -41,6 +43,7 @@ public final class SealViewModel {
     private final StringProperty pass = new SimpleStringProperty("");
     private final StringProperty publicKey = new SimpleStringProperty("");
     private final StringProperty target = new SimpleStringProperty("");
+    private final StringProperty handOutFile = new SimpleStringProperty("");
     private final StringProperty lessonFile = new SimpleStringProperty("");
     private final ReadOnlyObjectWrapper<Optional<Lesson>> lesson = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final Map<Exercise, BooleanProperty> asked = new LinkedHashMap<>();
@@ -158,6 +161,38 @@ public final class SealViewModel {
         }
         AtomicSave.save(file, PaperFile.bytes(new PaperMaker().make(part, terms, key)));
         return file;
+    }
+
+    /**
+     * Hands the chosen exercises out, on paper or as questions for a school's own system.
+     *
+     * @param format as what
+     * @param words the words, in the unit of length in which it is to be read
+     */
+    public void handOut(HandOut format, Words words) {
+        Optional<Path> file = FileWish.typed(handOutFile.get());
+        if (lesson.get().isEmpty() || chosen().isEmpty()) {
+            jobs.fault("seal.noExercise");
+        } else if (file.isEmpty()) {
+            jobs.fault("hand.noFile");
+        } else {
+            Lesson part = part(lesson.get().get(), chosen());
+            jobs.run(
+                    () -> {
+                        AtomicSave.save(file.get(), format.bytes(part, words));
+                        return file.get();
+                    },
+                    saved -> jobs.news("hand.done", saved));
+        }
+    }
+
+    /**
+     * Returns where a lesson is handed out to.
+     *
+     * @return the name of a file
+     */
+    public StringProperty handOutFileProperty() {
+        return handOutFile;
     }
 
     private Optional<String> key() {

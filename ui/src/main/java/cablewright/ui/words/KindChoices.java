@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package cablewright.ui.desktop.practice.model;
+package cablewright.ui.words;
 
 import cablewright.lessons.exercise.Exercise;
 import cablewright.simulator.cable.EventKind;
