@@ -6,9 +6,11 @@ final class BriefDraft {
 
     private final SeededRandom dice;
     private final CablePlan plan;
+    private final Contrast contrast;
     private final GenerationTexts texts;
 
-    BriefDraft(SeededRandom dice, CablePlan plan, GenerationTexts texts) {
+    BriefDraft(SeededRandom dice, CablePlan plan, Contrast contrast, GenerationTexts texts) {
+        this.contrast = contrast;
         this.dice = dice;
         this.plan = plan;
         this.texts = texts;
@@ -21,11 +23,14 @@ final class BriefDraft {
     }
 
     String brief() {
-        String line = texts.say(
-                "brief.line",
-                plan.type().title(),
-                GenerationTexts.whole(plan.cable().lengthMetres()),
-                GenerationTexts.number(plan.type().section().velocityFraction(), 3));
+        String length = GenerationTexts.whole(plan.cable().lengthMetres());
+        String line = contrast == Contrast.BOTH_ENDS
+                ? texts.say("brief.line.bothEnds", plan.type().title(), length)
+                : texts.say(
+                        "brief.line",
+                        plan.type().title(),
+                        length,
+                        GenerationTexts.number(plan.type().section().velocityFraction(), 3));
         return opening() + " " + line + "\n\n" + texts.say("brief.task") + "\n\n" + texts.say("brief.invented");
     }
 

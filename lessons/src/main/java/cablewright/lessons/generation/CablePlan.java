@@ -26,6 +26,8 @@ import java.util.List;
  */
 record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pulse, boolean endsTerminated) {
 
+    private static final double LADDER_LENGTH_SHARE = 0.55;
+
     static CablePlan draw(SeededRandom dice, GenerationRequest request, GenerationTexts texts) {
         List<ExerciseFamily> able = request.families().stream()
                 .filter(request.contrast()::isKnownTo)
@@ -35,15 +37,24 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
         ExerciseFamily family = dice.of(able);
         String typeId = dice.of(family.types());
         CableType type = Catalogue.standard().type(typeId);
-        double metres = Math.rint(dice.logBetween(family.shortestMetres(), family.longestMetres()));
-        HalfSine pulse = new HalfSine(pulse(dice, family, metres));
+        boolean ladder = request.contrast() == Contrast.LADDER_OF_WIDTHS;
+        double shortest = ladder ? LADDER_LENGTH_SHARE * family.longestMetres() : family.shortestMetres();
+        double metres = Math.rint(dice.logBetween(shortest, family.longestMetres()));
+        double[] pulses = family.pulseSeconds();
+        HalfSine pulse = new HalfSine(ladder ? pulses[pulses.length - 1] : pulse(dice, family, metres));
         double halfPulse = pulse.widthSeconds()
                 * type.section().velocityFraction()
                 * PhysicalConstants.LIGHT_METRES_PER_SECOND
                 / 2;
-        List<Event> events = request.contrast() == Contrast.GHOST_AND_EVENT
-                ? ghostly(dice, family, type, metres, halfPulse, texts)
-                : place(dice, type, request.difficulty(), metres, halfPulse, kinds(dice, family, request), texts);
+        EventDraft draft = new EventDraft(dice, type, request.difficulty(), halfPulse, texts.say("branch.title"));
+        List<Event> events =
+                switch (request.contrast()) {
+                    case GHOST_AND_EVENT -> ghostly(dice, family, type, metres, halfPulse, texts);
+                    case BOTH_ENDS -> betweenEnds(dice, family, metres, halfPulse, draft);
+                    case LADDER_OF_WIDTHS -> nearAndFar(dice, family, type, metres, draft);
+                    default ->
+                        place(dice, metres, request.difficulty(), halfPulse, kinds(dice, family, request), draft);
+                };
         boolean terminated = family.isTerminatedInUse() && dice.chance(0.6);
         FarEnd end = terminated ? FarEnd.Terminated.byOhms(type.nominalImpedanceOhms()) : new FarEnd.Open();
         Cable cable = new Cable(texts.say("cable.title", dice.upTo(89)), List.of(new Run(type, metres)), events, end);
@@ -97,13 +108,11 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
 
     private static List<Event> place(
             SeededRandom dice,
-            CableType type,
-            double difficulty,
             double metres,
+            double difficulty,
             double halfPulse,
             List<EventKind> kinds,
-            GenerationTexts texts) {
-        EventDraft draft = new EventDraft(dice, type, difficulty, halfPulse, texts.say("branch.title"));
+            EventDraft draft) {
         List<Event> events = new ArrayList<>();
         List<EventKind> ordered = new ArrayList<>(kinds);
         ordered.sort(Comparator.comparing(kind -> kind != EventKind.OPEN && kind != EventKind.SHORT));
@@ -151,6 +160,33 @@ record CablePlan(ExerciseFamily family, CableType type, Cable cable, HalfSine pu
             events.add(draft.draw("e3", kind, at, 0));
         }
         return events;
+    }
+
+    /** A full break or contact, and one thing that belongs. */
+    private static List<Event> betweenEnds(
+            SeededRandom dice, ExerciseFamily family, double metres, double halfPulse, EventDraft draft) {
+        List<Event> events = new ArrayList<>();
+        EventKind fault = dice.of(List.of(EventKind.OPEN, EventKind.SHORT));
+        events.add(draft.draw("e1", fault, tenths(metres * dice.between(0.25, 0.75)), 0));
+        EventKind kind = dice.of(family.hardware());
+        double gap = 4 * halfPulse;
+        double at = tenths(dice.between(gap, metres - gap));
+        if (kind != EventKind.BRIDGED_TAP && fits(events, at, at, gap)) {
+            events.add(draft.draw("e2", kind, at, 0));
+        }
+        return events;
+    }
+
+    /** A branch close to the near end, and a fault far away. */
+    private static List<Event> nearAndFar(
+            SeededRandom dice, ExerciseFamily family, CableType type, double metres, EventDraft draft) {
+        double shortPulse = family.pulseSeconds()[0]
+                * type.section().velocityFraction()
+                * PhysicalConstants.LIGHT_METRES_PER_SECOND;
+        EventKind fault = dice.of(List.of(EventKind.PARTIAL_OPEN, EventKind.PARTIAL_SHORT));
+        return List.of(
+                draft.draw("e1", EventKind.BRIDGED_TAP, tenths(shortPulse * dice.between(3, 6)), 0),
+                draft.strong("e2", fault, tenths(metres * dice.between(0.6, 0.85))));
     }
 
     private static double tenths(double metres) {

@@ -11,7 +11,11 @@ public enum Contrast {
     /** Two strong events, so that a ghost of them shows in open cable beside real events. */
     GHOST_AND_EVENT,
     /** A splice and a connector on the same line. */
-    SPLICE_AND_CONNECTOR;
+    SPLICE_AND_CONNECTOR,
+    /** A break or a contact between the ends, met from both, with the length known and the velocity not. */
+    BOTH_ENDS,
+    /** Something near that only short pulses part, and a fault so far that only long ones reach it. */
+    LADDER_OF_WIDTHS;
 
     /**
      * Returns whether lines of a family can have both.
@@ -23,6 +27,9 @@ public enum Contrast {
         return switch (this) {
             case NONE -> true;
             case GHOST_AND_EVENT -> family.damage().contains(EventKind.PARTIAL_SHORT);
+            case BOTH_ENDS ->
+                family != ExerciseFamily.REEL_ACCEPTANCE && family.damage().contains(EventKind.OPEN);
+            case LADDER_OF_WIDTHS -> family == ExerciseFamily.TELEPHONE_LOOP;
             case SPLICE_AND_CONNECTOR -> family.hardware().containsAll(List.of(EventKind.SPLICE, EventKind.CONNECTOR));
         };
     }

@@ -18,8 +18,10 @@ import cablewright.simulator.explanation.visibility.HiddenReason;
 import cablewright.simulator.explanation.visibility.PlaceVisibility;
 import cablewright.simulator.explanation.visibility.Visibility;
 import cablewright.simulator.explanation.visibility.VisibilityAnalysis;
+import cablewright.simulator.explanation.visibility.VisibilityRules;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Settings;
+import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.measurement.Measurement;
 import cablewright.simulator.solve.PropagationCache;
 import cablewright.simulator.wave.HalfSine;
@@ -114,7 +116,32 @@ public final class ExerciseGenerator {
                         .allMatch(kind -> events.stream().anyMatch(event -> event.kind() == kind));
             case GHOST_AND_EVENT ->
                 VisibleGhost.of(measurement, events.get(0), events.get(1), view).isPresent();
+            case BOTH_ENDS -> isClear("e1", measurement, view, LineEnd.FAR);
+            case LADDER_OF_WIDTHS -> {
+                Settings shortest = view.withStimulus(
+                        new HalfSine(ExerciseFamily.TELEPHONE_LOOP.pulseSeconds()[0]));
+                yield isClear("e1", measurement, shortest, LineEnd.NEAR)
+                        && !isClear("e1", measurement, view, LineEnd.NEAR)
+                        && isLostInNoise("e2", measurement, shortest);
+            }
         };
+    }
+
+    private boolean isLostInNoise(String eventId, Measurement measurement, Settings settings) {
+        Trace with = measurement.withoutNoise(settings);
+        Trace without =
+                measurement.of(measurement.tested().withoutEvent(eventId)).withoutNoise(settings);
+        double most = 0;
+        for (int i = 0; i < with.count(); i++) {
+            most = Math.max(most, Math.abs(with.volts(i) - without.volts(i)));
+        }
+        return most < VisibilityRules.CLEAR_OVER_NOISE * with.noiseVolts();
+    }
+
+    private boolean isClear(String eventId, Measurement measurement, Settings settings, LineEnd end) {
+        return VisibilityAnalysis.of(measurement.tested(), measurement.instrument(), settings, end).stream()
+                .filter(sight -> sight.eventId().equals(eventId))
+                .allMatch(sight -> sight.visibility() == Visibility.CLEAR);
     }
 
     /** Damage must be clear, but for what a full open or short hides. Hardware may hide: a good splice often does. */
@@ -157,18 +184,24 @@ public final class ExerciseGenerator {
         List<Stimulus> stimuli = new ArrayList<>();
         Arrays.stream(plan.family().pulseSeconds()).forEach(width -> stimuli.add(new HalfSine(width)));
         double velocity = view.velocityFraction();
+        boolean bothEnds = request.contrast() == Contrast.BOTH_ENDS;
         boolean hard = request.difficulty() > HARD;
         Permitted permitted = new Permitted(
                 stimuli,
-                new VelocityRule(0.3, 1, OptionalDouble.of(velocity)),
+                new VelocityRule(0.3, 1, bothEnds ? OptionalDouble.empty() : OptionalDouble.of(velocity)),
                 ranges(plan.cable()),
                 List.of(0.0, 6.0, 12.0, 18.0, 24.0, 30.0),
                 AVERAGES,
-                hard ? List.of(LineEnd.NEAR, LineEnd.FAR) : List.of(LineEnd.NEAR));
-        Stimulus first = hard ? stimuli.get(dice.upTo(stimuli.size() - 1)) : plan.pulse();
-        Start start = new Start(view.withStimulus(first).withAverages(16), LineEnd.NEAR);
+                hard || bothEnds ? List.of(LineEnd.NEAR, LineEnd.FAR) : List.of(LineEnd.NEAR));
+        Stimulus drawn = hard ? stimuli.get(dice.upTo(stimuli.size() - 1)) : plan.pulse();
+        Stimulus first = request.contrast() == Contrast.LADDER_OF_WIDTHS ? stimuli.get(0) : drawn;
+        // The velocity at which a trainee finds an unknown line is off by 4 to 9 %.
+        double set =
+                bothEnds ? rounded(velocity * (1 + (dice.chance(0.5) ? 1 : -1) * dice.between(0.04, 0.09))) : velocity;
+        Start start = new Start(
+                view.withStimulus(first).withAverages(16).withVelocityFraction(Math.min(0.99, set)), LineEnd.NEAR);
         AsBuiltRecord record = new RecordDraft(dice, plan, request.difficulty(), texts).draw();
-        BriefDraft brief = new BriefDraft(dice, plan, texts);
+        BriefDraft brief = new BriefDraft(dice, plan, request.contrast(), texts);
         return new Exercise(
                 request.exerciseId(),
                 brief.title(),
@@ -180,11 +213,53 @@ public final class ExerciseGenerator {
                 start,
                 permitted,
                 OptionalDouble.empty(),
-                hints(plan, sights, hard),
-                new ExplanationDraft(texts).of(plan.cable(), sights),
+                bothEnds ? hintsFromBothEnds() : hints(plan, sights, hard),
+                explanation(request.contrast(), plan, instrument, view, sights),
                 Optional.empty(),
                 dice.seed(),
                 true);
+    }
+
+    private String explanation(
+            Contrast contrast, CablePlan plan, Instrument instrument, Settings view, List<EventVisibility> sights) {
+        ExplanationDraft draft = new ExplanationDraft(texts);
+        String items = draft.of(plan.cable(), sights);
+        return switch (contrast) {
+            case BOTH_ENDS ->
+                items
+                        + draft.bothEnds(
+                                plan.cable(),
+                                place("e1", plan, instrument, view, LineEnd.NEAR),
+                                place("e1", plan, instrument, view, LineEnd.FAR));
+            case LADDER_OF_WIDTHS -> {
+                Settings shortest = view.withStimulus(new HalfSine(plan.family().pulseSeconds()[0]));
+                yield items
+                        + draft.ladder(
+                                shortest,
+                                place("e2", plan, instrument, shortest, LineEnd.NEAR),
+                                view,
+                                place("e2", plan, instrument, view, LineEnd.NEAR),
+                                instrument.noiseVoltsAfter(view.averages()));
+            }
+            default -> items;
+        };
+    }
+
+    private PlaceVisibility place(
+            String eventId, CablePlan plan, Instrument instrument, Settings settings, LineEnd end) {
+        return VisibilityAnalysis.of(plan.cable(), instrument, settings, end, memory, () -> false).stream()
+                .filter(sight -> sight.eventId().equals(eventId))
+                .findFirst()
+                .orElseThrow()
+                .places()
+                .get(0);
+    }
+
+    private List<Hint> hintsFromBothEnds() {
+        return List.of(
+                new Hint(texts.say("hint.bothEnds.either"), 1),
+                new Hint(texts.say("hint.bothEnds.sum"), 2),
+                new Hint(texts.say("hint.compare"), 1));
     }
 
     /** From the mildest to the plainest: which end where there is a choice, which width, which region, which sign. */

@@ -8,6 +8,7 @@ import cablewright.simulator.cable.condition.WaterIngress;
 import cablewright.simulator.explanation.visibility.EventVisibility;
 import cablewright.simulator.explanation.visibility.PlaceVisibility;
 import cablewright.simulator.explanation.visibility.Visibility;
+import cablewright.simulator.instrument.Settings;
 import java.util.List;
 import java.util.Locale;
 
@@ -49,6 +50,42 @@ public final class ExplanationDraft {
             text.append(item(event, sight, shows(sight) + " " + why(event))).append('\n');
         }
         return text.toString();
+    }
+
+    /** Why two times and a length give a place without a velocity. */
+    String bothEnds(Cable cable, PlaceVisibility near, PlaceVisibility far) {
+        double a = near.thereAndBackSeconds() * 1e9;
+        double b = far.thereAndBackSeconds() * 1e9;
+        return texts.say(
+                        "explanation.bothEnds",
+                        GenerationTexts.number(a, 1),
+                        GenerationTexts.number(b, 1),
+                        GenerationTexts.tenths(cable.lengthMetres()),
+                        GenerationTexts.tenths(cable.lengthMetres() * a / (a + b)))
+                + "\n";
+    }
+
+    /** What the shortest and the longest pulse show of what lies far away. */
+    String ladder(
+            Settings shortest,
+            PlaceVisibility byShortest,
+            Settings longest,
+            PlaceVisibility byLongest,
+            double noiseVolts) {
+        return texts.say(
+                        "explanation.ladder",
+                        nanoseconds(shortest),
+                        GenerationTexts.number(100 * byShortest.contrastVolts(), 2),
+                        GenerationTexts.number(byShortest.contrastVolts() / noiseVolts, 1),
+                        nanoseconds(longest),
+                        GenerationTexts.number(100 * byLongest.contrastVolts(), 2),
+                        GenerationTexts.number(byLongest.contrastVolts() / noiseVolts, 1),
+                        String.valueOf(longest.averages()))
+                + "\n";
+    }
+
+    private static String nanoseconds(Settings settings) {
+        return GenerationTexts.number(settings.stimulus().resolutionSeconds() * 1e9, 0);
     }
 
     private String item(Event event, EventVisibility sight, String sentences) {

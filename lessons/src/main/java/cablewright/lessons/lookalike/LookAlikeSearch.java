@@ -6,6 +6,7 @@ import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.cable.Profile;
+import cablewright.simulator.compile.CableProfile;
 import cablewright.simulator.instrument.Instrument;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
@@ -27,7 +28,7 @@ import org.apache.commons.math3.optim.nonlinear.scalar.noderiv.SimplexOptimizer;
 
 /**
  * Finds the event of another kind that comes nearest to what a trace shows: the least of the largest difference over the
- * whole trace, over size, place and length; first over a grid, then from its two best points downhill (Nelder and Mead,
+ * whole trace, over size, place and length; first over a grid, then from its three best points downhill (Nelder and Mead,
  * Computer Journal 7, 308 (1965), from memory).
  */
 public final class LookAlikeSearch {
@@ -36,7 +37,9 @@ public final class LookAlikeSearch {
     private static final double[] LENGTHS_IN_HALF_PULSES = {0.1, 0.5, 1.5, 4};
     private static final double[] SHIFTS_IN_HALF_PULSES = {-0.4, -0.1, 0.1, 0.4};
     private static final double SHORTEST_METRES = 0.05;
-    private static final int STARTS = 2;
+    private static final double[] GRID_SHIFTS_IN_HALF_PULSES = {0, -0.25, 0.25};
+    private static final double OWN_PULSES = 1.5;
+    private static final int STARTS = 3;
     private static final int MOST_TRIES = 90;
 
     private final Cable cable;
@@ -47,6 +50,7 @@ public final class LookAlikeSearch {
     private final LineEnd end;
     private final Trace shown;
     private final Trace without;
+    private final double ownLastSeconds;
     private final int trueSign;
 
     /**
@@ -72,9 +76,19 @@ public final class LookAlikeSearch {
         this.measurement = Measurement.at(end, cable, instrument, memory);
         this.settings = settings;
         this.end = end;
+        this.ownLastSeconds = ownLastSeconds(cable.seenFrom(end), eventId);
         this.shown = traceOf(cable);
         this.without = traceOf(bare);
         this.trueSign = (int) Math.signum(firstLobe(shown));
+    }
+
+    private double ownLastSeconds(Cable tested, String eventId) {
+        double back = 2
+                * CableProfile.of(tested)
+                        .secondsTo(tested.event(eventId).orElseThrow().endMetres());
+        return back
+                + OWN_PULSES * settings.stimulus().settledSeconds()
+                + 1 / measurement.instrument().bandwidthHertz();
     }
 
     private Trace traceOf(Cable other) {
@@ -159,14 +173,21 @@ public final class LookAlikeSearch {
         return firstLobe(tried.trace()) * trueSign < 0;
     }
 
-    /** Top of the first run of one sign that rises to half of the largest change of the trace without the event. */
+    /**
+     * Top of the first run of one sign that rises to half of the largest change about the event's own place; what it does to later
+     * echoes counts for nothing.
+     */
     private double firstLobe(Trace trace) {
+        int count = 0;
+        while (count < trace.count() && trace.seconds(count) <= ownLastSeconds) {
+            count++;
+        }
         double floor = 0;
-        for (int i = 0; i < trace.count(); i++) {
+        for (int i = 0; i < count; i++) {
             floor = Math.max(floor, Math.abs(trace.volts(i) - without.volts(i)) / 2);
         }
         double top = 0;
-        for (int i = 0; i < trace.count(); i++) {
+        for (int i = 0; i < count; i++) {
             double change = trace.volts(i) - without.volts(i);
             if (change * top < 0) {
                 if (Math.abs(top) >= floor) {
@@ -194,9 +215,11 @@ public final class LookAlikeSearch {
                 hasProfile(kind) ? List.of(Profile.FLAT, Profile.RAISED_COSINE) : List.of(Profile.FLAT);
         for (double length : lengths) {
             for (Profile profile : profiles) {
-                for (int i = 0; i <= SIZES; i++) {
-                    Choice choice = new Choice((double) i / SIZES, 0, Math.log(length), profile);
-                    tried(kind, choice).ifPresent(tried::add);
+                for (double shift : isStretch(kind) ? new double[] {0} : GRID_SHIFTS_IN_HALF_PULSES) {
+                    for (int i = 0; i <= SIZES; i++) {
+                        Choice choice = new Choice((double) i / SIZES, shift, Math.log(length), profile);
+                        tried(kind, choice).ifPresent(tried::add);
+                    }
                 }
             }
         }
@@ -228,8 +251,12 @@ public final class LookAlikeSearch {
             return tried.map(Tried::left).orElse(1.0) + outside;
         };
         double[] from = isStretch(kind)
-                ? new double[] {start.choice().size(), 0, start.choice().logLength()}
-                : new double[] {start.choice().size(), 0};
+                ? new double[] {
+                    start.choice().size(),
+                    start.choice().shift(),
+                    start.choice().logLength()
+                }
+                : new double[] {start.choice().size(), start.choice().shift()};
         double[] steps = isStretch(kind) ? new double[] {0.06, 0.1, 0.3} : new double[] {0.06, 0.1};
         try {
             new SimplexOptimizer(new SimpleValueChecker(1e-3, 1e-9))

@@ -6,6 +6,7 @@ import cablewright.lessons.classbook.AttemptRecord;
 import cablewright.lessons.classbook.Outcome;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.exercise.Verdict;
 import cablewright.lessons.generation.Contrast;
 import cablewright.lessons.generation.ExerciseFamily;
 import cablewright.lessons.generation.ExerciseGenerator;
@@ -55,6 +56,9 @@ public final class AdaptivePractice {
     private final Map<EventKind, Integer> asked = new EnumMap<>(EventKind.class);
     private final Map<String, ReviewBox> reviews = new LinkedHashMap<>();
     private final Map<String, Exercise> handMade = new LinkedHashMap<>();
+    /** Kind and verdict are worth six of ten. */
+    private static final double PLACE_WAS_MISREAD_MARKS = 8.5;
+
     private final Map<String, GenerationRequest> made = new HashMap<>();
     private final Map<String, Double> difficulties = new HashMap<>();
     private final Deque<EventKind> contrast = new ArrayDeque<>();
@@ -233,6 +237,15 @@ public final class AdaptivePractice {
         trainee = trainee.after(kind, logits, outcome.success());
         if (item != null) {
             bank = bank.after(item.task(), before, outcome.success());
+        }
+        if (outcome.truth() == Verdict.DAMAGE && outcome.flaggedKind().isEmpty()) {
+            askApart(Contrast.LADDER_OF_WIDTHS);
+        }
+        boolean onlyThePlace = outcome.flaggedKind().equals(Optional.of(kind))
+                && outcome.flaggedVerdict().equals(Optional.of(outcome.truth()))
+                && outcome.marks() < PLACE_WAS_MISREAD_MARKS;
+        if (onlyThePlace) {
+            askApart(Contrast.BOTH_ENDS);
         }
         outcome.flaggedKind()
                 .filter(flagged -> flagged != kind && JOINTS.contains(flagged) && JOINTS.contains(kind))

@@ -33,7 +33,7 @@ class ComplaintTest {
         for (long seed = 0; seed < PLANS; seed++) {
             SeededRandom dice = new SeededRandom(seed, 0);
             CablePlan plan = CablePlan.draw(dice, GenerationRequest.anything(seed, 0.5), texts);
-            String brief = new BriefDraft(dice, plan, texts).brief();
+            String brief = new BriefDraft(dice, plan, Contrast.NONE, texts).brief();
             String first = brief.substring(0, brief.indexOf('.'));
             Set<EventKind> kinds = kinds(plan);
             boolean full = kinds.contains(EventKind.OPEN) || kinds.contains(EventKind.SHORT);

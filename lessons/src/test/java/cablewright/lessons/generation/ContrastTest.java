@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.lessons.generation;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -19,6 +20,7 @@ import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.paths.Reflector;
 import cablewright.simulator.port.SimulatedPort;
+import cablewright.simulator.wave.Stimulus;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -117,5 +119,64 @@ class ContrastTest {
                 () -> new GenerationRequest(
                         5, List.of(ExerciseFamily.REEL_ACCEPTANCE), List.of(), 0.3, Contrast.GHOST_AND_EVENT));
         assertTrue(refusal.getMessage().contains("COAX_DROP"), refusal.getMessage());
+    }
+
+    /** t1 + t2 is the way along the whole line and back, whatever the velocity; worked out from traces, not from the cable. */
+    @Test
+    void aFaultBetweenTheEndsIsFoundWithoutAVelocity() {
+        for (int seed = 0; seed < 8; seed++) {
+            Exercise exercise = with(Contrast.BOTH_ENDS, seed);
+            assertTrue(exercise.permitted().velocity().statedFraction().isEmpty());
+            assertTrue(exercise.permitted().ends().containsAll(List.of(LineEnd.values())));
+            double near = firstEcho(exercise, LineEnd.NEAR);
+            double far = firstEcho(exercise, LineEnd.FAR);
+            double place = exercise.cable().lengthMetres() * near / (near + far);
+            double half = exercise.start().settings().halfPulseMetres();
+            assertEquals(event(exercise, "e1").startMetres(), place, half / 4 + 0.01 * place, exercise.id());
+        }
+    }
+
+    /** When the trace is last half-way up its largest echo's front. */
+    private static double firstEcho(Exercise exercise, LineEnd end) {
+        Trace trace = trace(exercise, exercise.cable().seenFrom(end));
+        int from = trace.indexNear(4 * exercise.start().settings().halfPulseMetres());
+        int top = from;
+        for (int i = from; i < trace.count(); i++) {
+            top = Math.abs(trace.volts(i)) > Math.abs(trace.volts(top)) ? i : top;
+        }
+        int at = top;
+        while (at > from && Math.abs(trace.volts(at)) > Math.abs(trace.volts(top)) / 2) {
+            at--;
+        }
+        return trace.seconds(at);
+    }
+
+    /** The near thing needs the shortest pulse, the far fault the longest: by traces with and without each. */
+    @Test
+    void theLadderOfWidthsNeedsBothOfItsEnds() {
+        for (int seed = 0; seed < 6; seed++) {
+            Exercise exercise = with(Contrast.LADDER_OF_WIDTHS, seed);
+            List<Stimulus> stimuli = exercise.permitted().stimuli();
+            Stimulus shortest = stimuli.get(0);
+            Stimulus longest = stimuli.get(stimuli.size() - 1);
+            double noise = exercise.instrument().noiseVoltsAfter(256);
+            assertTrue(changeBy(exercise, "e2", longest) > 6 * noise, exercise.id());
+            assertTrue(changeBy(exercise, "e2", shortest) < 6 * noise, exercise.id());
+            assertEquals(shortest, exercise.start().settings().stimulus(), "it opens on the lowest rung");
+        }
+    }
+
+    private static double changeBy(Exercise exercise, String id, Stimulus stimulus) {
+        Settings settings = exercise.start().settings().withStimulus(stimulus).withAverages(256);
+        Reflectometer reflectometer = new Reflectometer(exercise.instrument());
+        double ohms = exercise.instrument().sourceOhms();
+        Trace with = reflectometer.withoutNoise(new SimulatedPort(exercise.cable(), ohms), settings);
+        Trace without =
+                reflectometer.withoutNoise(new SimulatedPort(exercise.cable().withoutEvent(id), ohms), settings);
+        double most = 0;
+        for (int i = 0; i < with.count(); i++) {
+            most = Math.max(most, Math.abs(with.volts(i) - without.volts(i)));
+        }
+        return most;
     }
 }

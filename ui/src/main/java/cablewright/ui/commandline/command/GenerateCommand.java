@@ -6,6 +6,7 @@ import cablewright.lessons.file.AtomicSave;
 import cablewright.lessons.file.FileFault;
 import cablewright.lessons.format.Document;
 import cablewright.lessons.format.DocumentWriter;
+import cablewright.lessons.generation.Contrast;
 import cablewright.lessons.generation.ExerciseFamily;
 import cablewright.lessons.generation.ExerciseGenerator;
 import cablewright.lessons.generation.GenerationRequest;
@@ -19,8 +20,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
@@ -45,6 +49,9 @@ public final class GenerateCommand implements Callable<Integer> {
 
     @Option(names = "--family", paramLabel = "FAMILY", split = ",")
     private List<String> families = List.of();
+
+    @Option(names = "--contrast", paramLabel = "CONTRAST")
+    private String contrast = "none";
 
     @Option(names = "--count", paramLabel = "N", defaultValue = "1")
     private int count = 1;
@@ -104,13 +111,30 @@ public final class GenerateCommand implements Callable<Integer> {
         }
     }
 
+    private Contrast contrast() {
+        return Arrays.stream(Contrast.values())
+                .filter(one -> word(one).equals(contrast))
+                .findFirst()
+                .orElseThrow(() -> new InputProblem(root.say(
+                        "generate.contrast",
+                        contrast,
+                        Arrays.stream(Contrast.values())
+                                .map(GenerateCommand::word)
+                                .collect(Collectors.joining(", ")))));
+    }
+
+    private static String word(Contrast one) {
+        return one.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
     private List<GenerationRequest> requests() {
         List<ExerciseFamily> chosen = ExerciseFamilies.of(families);
         List<GenerationRequest> requests = new ArrayList<>();
         try {
+            Contrast wanted = contrast();
             List<EventKind> damage = kinds.stream().map(EventKind::ofId).toList();
             for (int i = 0; i < count; i++) {
-                requests.add(new GenerationRequest(seed + i, chosen, damage, difficulty));
+                requests.add(new GenerationRequest(seed + i, chosen, damage, difficulty, wanted));
             }
         } catch (IllegalArgumentException e) {
             throw new InputProblem(e.getMessage());
