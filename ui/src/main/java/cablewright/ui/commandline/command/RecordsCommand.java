@@ -2,23 +2,30 @@
 package cablewright.ui.commandline.command;
 
 import cablewright.lessons.classbook.AttemptRecord;
+import cablewright.lessons.classbook.ClassList;
 import cablewright.lessons.classbook.ClassSummary;
+import cablewright.lessons.classbook.LessonProgress;
 import cablewright.lessons.classbook.RecordsCsv;
 import cablewright.lessons.classbook.TraineeLog;
 import cablewright.lessons.classbook.XapiStatements;
+import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.file.FileFault;
 import cablewright.simulator.cable.EventKind;
+import cablewright.simulator.file.PlainFile;
 import cablewright.ui.commandline.environment.ExitCode;
 import cablewright.ui.commandline.environment.InputProblem;
+import cablewright.ui.commandline.option.InputFiles;
 import cablewright.ui.commandline.option.RootCommand;
 import cablewright.ui.commandline.output.Output;
 import cablewright.ui.commandline.output.Table;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.Words;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -45,6 +52,8 @@ public final class RecordsCommand implements Callable<Integer> {
         XAPI
     }
 
+    private static final long MOST_BYTES = 4 * 1024 * 1024;
+
     @ParentCommand
     private RootCommand root;
 
@@ -59,8 +68,15 @@ public final class RecordsCommand implements Callable<Integer> {
             paramLabel = "FILE")
     private Optional<Path> out = Optional.empty();
 
+    @Option(names = "--lesson", paramLabel = "LESSON", descriptionKey = "lesson")
+    private Optional<String> lesson = Optional.empty();
+
+    @Option(names = "--class", paramLabel = "CSV", descriptionKey = "class")
+    private Optional<Path> classList = Optional.empty();
+
     @Override
     public Integer call() {
+        requireOptionsThatGoTogether();
         Output output = new Output(root.surroundings(), out).checked();
         List<AttemptRecord> records = new ArrayList<>();
         List<String> faults = new ArrayList<>();
@@ -112,12 +128,57 @@ public final class RecordsCommand implements Callable<Integer> {
         }
     }
 
+    private void requireOptionsThatGoTogether() {
+        if (classList.isPresent() && lesson.isEmpty()) {
+            throw new InputProblem("--class lists who a lesson was set to; name the lesson with --lesson");
+        }
+        if (lesson.isPresent() && format == Format.XAPI) {
+            throw new InputProblem("--lesson makes a table; write it as text or csv");
+        }
+    }
+
     private String written(List<AttemptRecord> records) {
+        if (lesson.isPresent()) {
+            Table table = progress(InputFiles.lesson(root.surroundings(), lesson.get()), records);
+            return format == Format.CSV
+                    ? table.csv()
+                    : root.surroundings().style().plain(table.aligned());
+        }
         return switch (format) {
             case CSV -> RecordsCsv.of(records);
             case XAPI -> new XapiStatements().of(records);
             case TEXT -> root.surroundings().style().plain(text(ClassSummary.of(records)));
         };
+    }
+
+    private Table progress(Lesson set, List<AttemptRecord> records) {
+        Table table = new Table("name", "done", "of", "marks %", "needless digs", "last");
+        for (LessonProgress one : LessonProgress.of(set, records, names())) {
+            boolean begun = one.maximum() > 0;
+            table.add(
+                    one.trainee(),
+                    String.valueOf(one.done()),
+                    String.valueOf(one.of()),
+                    begun ? Quantities.number(100 * one.marks() / one.maximum(), 0) : "",
+                    String.valueOf(one.needlessDigs()),
+                    one.lastAt().map(Instant::toString).orElse(""));
+        }
+        return table;
+    }
+
+    private List<String> names() {
+        if (classList.isEmpty()) {
+            return List.of();
+        }
+        Path file = root.surroundings().folder().resolve(classList.get());
+        try (InputStream in = PlainFile.open(file, MOST_BYTES)) {
+            return ClassList.parse(file.toString(), new String(in.readAllBytes(), StandardCharsets.UTF_8))
+                    .names();
+        } catch (IOException e) {
+            throw new InputProblem(FileFault.reading(file, e));
+        } catch (IllegalArgumentException e) {
+            throw new InputProblem(e.getMessage());
+        }
     }
 
     private String text(ClassSummary summary) {

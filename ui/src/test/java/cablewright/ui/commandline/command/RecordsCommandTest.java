@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import cablewright.lessons.classbook.AttemptRecord;
 import cablewright.lessons.classbook.Outcome;
 import cablewright.lessons.classbook.TraineeLog;
+import cablewright.lessons.content.BuiltInLessons;
+import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Verdict;
 import cablewright.simulator.cable.EventKind;
 import cablewright.ui.commandline.Desk;
@@ -62,6 +64,47 @@ class RecordsCommandTest {
                 List.of(outcome),
                 List.of(),
                 Optional.empty());
+    }
+
+    @Test
+    void aLessonThatWasSetShowsWhoHasDoneHowMuchOfIt() throws IOException {
+        Exercise exercise =
+                BuiltInLessons.find("water").orElseThrow().exercises().get(0);
+        AttemptRecord first = record("Ada", EventKind.PINCH, 4, 1);
+        for (double marks : new double[] {4, 8}) {
+            AttemptRecord one = new AttemptRecord(
+                    "Ada",
+                    "water",
+                    exercise.id(),
+                    first.committedAt().plusSeconds((long) marks),
+                    OptionalDouble.empty(),
+                    marks,
+                    10,
+                    0,
+                    0,
+                    0,
+                    0,
+                    List.of(),
+                    List.of(),
+                    Optional.empty());
+            new TraineeLog(desk.file("class/water.jsonl")).append(one);
+        }
+        Files.writeString(desk.file("class.csv"), "name,group\n\"Boole, George\",B\nAda,A\n");
+        Desk.Ran ran =
+                desk.run("records", "class", "--lesson", "built-in:water", "--class", "class.csv", "--format", "csv");
+        assertEquals(ExitCode.DONE, ran.exit(), ran.err());
+        List<String> lines = ran.out().lines().toList();
+        assertEquals("\"Boole, George\",0,6,,0,", lines.get(1));
+        assertTrue(lines.get(2).startsWith("Ada,1,6,80,0,2031-03-01T08:00:08Z"), lines.get(2));
+        assertEquals(3, lines.size());
+    }
+
+    @Test
+    void aClassListWithoutHeadIsRefusedInWords() throws IOException {
+        Files.writeString(desk.file("class.csv"), "Ada\nBen\n");
+        Desk.Ran ran = desk.run("records", "class", "--lesson", "built-in:water", "--class", "class.csv");
+        assertEquals(ExitCode.INPUT_WRONG, ran.exit());
+        assertTrue(ran.err().contains("line 1 is no head"), ran.err());
     }
 
     @Test
