@@ -64,9 +64,19 @@ public final class RecordsCsv {
                 Double.toString(outcome.marks()));
     }
 
-    private static String cell(String text) {
+    /**
+     * Puts an apostrophe in front of a text that a spreadsheet could take for a formula.
+     *
+     * @param text the text
+     * @return the text for a cell
+     */
+    public static String withoutFormula(String text) {
         boolean formula = !text.isEmpty() && "=+-@\t\r".indexOf(text.charAt(0)) >= 0;
-        String safe = formula ? "'" + text : text;
+        return formula ? "'" + text : text;
+    }
+
+    private static String cell(String text) {
+        String safe = withoutFormula(text);
         boolean quoted = safe.chars().anyMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
         return quoted ? '"' + safe.replace("\"", "\"\"") + '"' : safe;
     }

@@ -156,7 +156,7 @@ public final class RecordsCommand implements Callable<Integer> {
         for (LessonProgress one : LessonProgress.of(set, records, names())) {
             boolean begun = one.maximum() > 0;
             table.add(
-                    one.trainee(),
+                    format == Format.CSV ? RecordsCsv.withoutFormula(one.trainee()) : one.trainee(),
                     String.valueOf(one.done()),
                     String.valueOf(one.of()),
                     begun ? Quantities.number(100 * one.marks() / one.maximum(), 0) : "",
