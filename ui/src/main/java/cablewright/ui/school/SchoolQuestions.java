@@ -38,6 +38,9 @@ final class SchoolQuestions {
 
     private static final int MOST_WRONG_KINDS = 4;
 
+    /** Kinds of the same signature can be the same on a trace, and earn two thirds; these are not offered. */
+    private static final double MOST_ALIKE = 0.5;
+
     private final Words words;
     private final Texts texts;
     private final Marker marker = new Marker();
@@ -72,7 +75,7 @@ final class SchoolQuestions {
                         before(asked),
                         text(asked.explanation()))));
         for (Finding.Matched one : found) {
-            questions.add(event(exercise, key, one, found, cache));
+            questions.add(event(exercise, one, found, cache));
         }
         return questions;
     }
@@ -109,11 +112,7 @@ final class SchoolQuestions {
     }
 
     private SchoolQuestion event(
-            Exercise exercise,
-            AnswerKey key,
-            Finding.Matched asked,
-            List<Finding.Matched> all,
-            PropagationCache cache) {
+            Exercise exercise, Finding.Matched asked, List<Finding.Matched> all, PropagationCache cache) {
         BestView best = asked.event().best();
         LineEnd end = asked.flag().end();
         List<Finding.Matched> along = all.stream()
@@ -135,11 +134,11 @@ final class SchoolQuestions {
                         "picture",
                         words.end(end),
                         words.quantities().shortLength(trace.settings().rangeMetres())),
-                parts(exercise, key, asked),
+                parts(exercise, asked),
                 text(exercise.explanation()));
     }
 
-    private List<SchoolQuestion.Part> parts(Exercise exercise, AnswerKey key, Finding.Matched asked) {
+    private List<SchoolQuestion.Part> parts(Exercise exercise, Finding.Matched asked) {
         LineEvent event = asked.event();
         List<SchoolQuestion.Part> parts = new ArrayList<>();
         List<PlaceMark> places = asked.places();
@@ -148,7 +147,7 @@ final class SchoolQuestions {
             parts.add(place("PLACE" + (i + 1), texts.say(ask, unit()), places.get(i)));
         }
         parts.add(new SchoolQuestion.OneOf(
-                "KIND", texts.say("ask.kind"), event.marks().kindMarks(), kinds(exercise, key, event)));
+                "KIND", texts.say("ask.kind"), event.marks().kindMarks(), kinds(exercise, event)));
         boolean belongs = event.truth() == Verdict.BELONGS;
         parts.add(new SchoolQuestion.OneOf(
                 "VERDICT",
@@ -173,12 +172,12 @@ final class SchoolQuestions {
                 name, prompt, place.outOf(), unit.fromMetres(middle), unit.fromMetres(half), unit.symbol());
     }
 
-    /** The right kind, and those that come nearest to it without being the same on the trace. */
-    private List<SchoolQuestion.Answer> kinds(Exercise exercise, AnswerKey key, LineEvent event) {
+    /** The right kind, and those that come nearest to it among those that must look different on a trace. */
+    private List<SchoolQuestion.Answer> kinds(Exercise exercise, LineEvent event) {
         List<EventKind> wrong = KindChoices.of(exercise).stream()
                 .filter(kind -> kind != event.kind())
                 .sorted(Comparator.comparingDouble(kind -> -MarkingRules.kindShare(kind, event.kind())))
-                .filter(kind -> !key.looksTheSame(event, kind))
+                .filter(kind -> MarkingRules.kindShare(kind, event.kind()) < MOST_ALIKE)
                 .limit(MOST_WRONG_KINDS)
                 .toList();
         List<EventKind> offered = new ArrayList<>(wrong);
