@@ -57,8 +57,8 @@ final class DamageByDegrees implements Demonstration {
     @Override
     public List<Control> controls() {
         return List.of(
-                Control.time("pulse", 2e-9, 500e-9, 5e-9),
-                Control.logLength("length", 0.2, 20, 3),
+                Control.time("pulse", 2e-9, 500e-9, 2e-9),
+                Control.logLength("length", 0.2, 20, 6),
                 Control.length("farthest", 50, 600, 200),
                 Control.count("averages", 1, 4096, 64),
                 Control.share("place", 0.01, 0.99, 0.4),

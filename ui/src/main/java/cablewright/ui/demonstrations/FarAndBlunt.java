@@ -43,7 +43,7 @@ final class FarAndBlunt implements Demonstration {
 
     @Override
     public List<Control> controls() {
-        return List.of(Control.choice("cable", TYPES.size()), Control.logLength("distance", 10, 1000, 100));
+        return List.of(Control.choice("cable", TYPES.size()), Control.logLength("distance", 10, 1000, 400));
     }
 
     @Override
