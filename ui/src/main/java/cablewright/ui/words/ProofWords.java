@@ -46,12 +46,27 @@ public final class ProofWords {
             out.append("  ").append(event(sights, event)).append('\n');
         }
         for (Problem problem : proof.problems()) {
-            String subject = problem.subject().isEmpty() ? "" : sights.name(Reflector.event(problem.subject()));
             out.append("  ")
-                    .append(say("proof.problem", say("proof." + Words.word(problem.kind()), subject)))
+                    .append(say("proof.problem", problem(sights, problem)))
                     .append('\n');
         }
         return out.toString();
+    }
+
+    /**
+     * Says what is to be put right.
+     *
+     * @param exercise the exercise
+     * @param problem what was found in it
+     * @return a sentence that begins in the middle of a line
+     */
+    public String problem(Exercise exercise, Problem problem) {
+        return problem(new VisibilityWords(words, exercise.cable()), problem);
+    }
+
+    private String problem(VisibilityWords sights, Problem problem) {
+        String subject = problem.subject().isEmpty() ? "" : sights.name(Reflector.event(problem.subject()));
+        return say("proof." + Words.word(problem.kind()), subject);
     }
 
     private String event(VisibilityWords sights, LineEvent event) {

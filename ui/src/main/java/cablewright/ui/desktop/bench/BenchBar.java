@@ -14,9 +14,11 @@ import java.util.Optional;
 import javafx.beans.value.ObservableValue;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
+import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.RadioMenuItem;
+import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
@@ -27,6 +29,8 @@ import org.kordamp.ikonli.javafx.FontIcon;
 
 /** The bar of the Bench: files, undo and redo with the name of what they do, which exercise, what is not saved, compare. */
 final class BenchBar extends HBox {
+
+    private static final double LETTERS_FOR_NAMES = 82;
 
     private final BenchViewModel model;
     private final Texts texts;
@@ -59,11 +63,28 @@ final class BenchBar extends HBox {
         showDocument();
     }
 
+    /** Makes the switch that gives the editors more of the page than the tracks. */
+    ToggleButton writing() {
+        ToggleButton write = new ToggleButton(texts.say("bar.write"), new FontIcon(Feather.EDIT_3));
+        write.setId("bench-write");
+        write.getStyleClass().addAll("small-button", "switch");
+        write.setMinWidth(Region.USE_PREF_SIZE);
+        write.setAccessibleText(texts.say("bar.write.name"));
+        write.setTooltip(new Tooltip(texts.say("bar.write.name")));
+        return write;
+    }
+
     private Button history(String id, Feather icon, ObservableValue<Optional<String>> name, Runnable action) {
         Button button = new Button("", new FontIcon(icon));
         button.setId("bench-" + id);
         button.getStyleClass().addAll("flat", "small-button");
         button.setMinWidth(Region.USE_PREF_SIZE);
+        // Where there is little room the tooltip alone names the step.
+        button.contentDisplayProperty()
+                .bind(widthProperty()
+                        .map(room -> room.doubleValue() > LETTERS_FOR_NAMES * state.getFont().getSize()
+                                ? ContentDisplay.LEFT
+                                : ContentDisplay.GRAPHIC_ONLY));
         button.setOnAction(event -> action.run());
         Tooltip tip = new Tooltip();
         button.setTooltip(tip);

@@ -54,6 +54,11 @@ final class BenchTabs extends TabPane {
         inspector.enterName();
     }
 
+    /** Whether the cable's own tab is shown, in which nothing is written. */
+    boolean isInspecting() {
+        return getSelectionModel().getSelectedItem().getId().equals("tab-cable");
+    }
+
     /** Shows a tab. */
     void show(String id) {
         getTabs().stream()

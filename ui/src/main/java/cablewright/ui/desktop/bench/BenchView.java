@@ -29,6 +29,8 @@ import javafx.css.PseudoClass;
 import javafx.scene.Node;
 import javafx.scene.control.ContextMenu;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseDragEvent;
 import javafx.scene.input.MouseEvent;
@@ -49,6 +51,7 @@ public final class BenchView extends BorderPane {
     private static final String STYLE = "bench.css";
     private static final PseudoClass LOW = PseudoClass.getPseudoClass("low");
     private static final PseudoClass NARROW = PseudoClass.getPseudoClass("narrow");
+    private static final PseudoClass WRITING = PseudoClass.getPseudoClass("writing");
     private static final PseudoClass ARMED = PseudoClass.getPseudoClass("armed");
     private static final Duration REST = Duration.seconds(1);
     private static final double LOW_LETTERS = 62;
@@ -127,6 +130,15 @@ public final class BenchView extends BorderPane {
         record.edit(new DrawingActions(model, record.selectedProperty(), () -> tabs.show("record")));
         files = new FileDialogs(model.files(), texts, () -> getScene().getWindow());
         BenchBar bar = new BenchBar(model, files);
+        ToggleButton writing = bar.writing();
+        bar.getChildren().add(writing);
+        writing.selectedProperty().addListener((o, before, now) -> write(now));
+        addEventHandler(KeyEvent.KEY_PRESSED, event -> {
+            if (event.getCode() == KeyCode.F4) {
+                writing.fire();
+                event.consume();
+            }
+        });
         bar.getChildren().add(PaperMenu.of(model, unit, this::tracks));
         setTop(new VBox(bar, new NoticeBars(model.files().notices(), texts)));
         BenchKeys keys = new BenchKeys(model, files, this::openInsertMenu, tabs);
@@ -170,6 +182,16 @@ public final class BenchView extends BorderPane {
                 model.events().place(metres);
             }
         };
+    }
+
+    /** While somebody writes, the editors are wide and the palette makes room; the trace stays beside them. */
+    private void write(boolean now) {
+        pseudoClassStateChanged(WRITING, now);
+        palette.setVisible(!now);
+        palette.setManaged(!now);
+        if (now && tabs.isInspecting()) {
+            tabs.show("exercise");
+        }
     }
 
     private void adapt() {

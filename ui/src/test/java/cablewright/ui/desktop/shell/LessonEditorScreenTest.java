@@ -13,6 +13,7 @@ import cablewright.lessons.exercise.Picture;
 import cablewright.ui.desktop.bench.document.DocumentViewModel;
 import cablewright.ui.desktop.bench.form.EditorTexts;
 import cablewright.ui.desktop.bench.lesson.LessonPane;
+import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.drawing.pen.Colour;
 import cablewright.ui.drawing.pen.PictureFormat;
 import java.io.IOException;
@@ -40,7 +41,7 @@ class LessonEditorScreenTest {
 
     @Start
     void start(Stage stage) {
-        pane = new LessonPane(document, EditorTexts.open(Locale.ROOT));
+        pane = new LessonPane(document, Threads.sameThread(), EditorTexts.open(Locale.ROOT));
         screen = new EditorStage(stage, pane, 400);
     }
 

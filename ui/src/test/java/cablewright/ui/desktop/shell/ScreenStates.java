@@ -13,6 +13,7 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.RadioButton;
 import javafx.scene.control.TabPane;
+import javafx.scene.control.ToggleButton;
 
 /** Every page of the window in each of its states, one after the other, as a person would come to them. */
 final class ScreenStates {
@@ -26,6 +27,7 @@ final class ScreenStates {
         demonstrations();
         states.put("classbook", () -> window.view().show("classbook"));
         bench();
+        writing();
         states.put("measured", () -> window.view().show("measured"));
         states.put("measured-read", () -> window.openOnPage(measurement));
         states.put("help", () -> window.view().openHelp());
@@ -101,6 +103,18 @@ final class ScreenStates {
                         .ifPresent(one -> tabs.getSelectionModel().select(one));
             });
         }
+    }
+
+    private void writing() {
+        states.put("bench-writing", () -> {
+            ((ToggleButton) find("#bench-write")).fire();
+            ((TabPane) find("#bench-tabs")).getSelectionModel().select(2);
+        });
+        states.put("bench-writing-lesson", () -> {
+            ((TabPane) find("#bench-tabs")).getSelectionModel().select(3);
+            ((Button) find("#handout-look")).fire();
+        });
+        states.put("bench-after-writing", () -> ((ToggleButton) find("#bench-write")).fire());
     }
 
     private void put(Insertable what, double metres) {

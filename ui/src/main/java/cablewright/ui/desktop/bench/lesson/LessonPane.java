@@ -12,6 +12,7 @@ import cablewright.ui.desktop.bench.form.NumberEntry;
 import cablewright.ui.desktop.bench.form.Section;
 import cablewright.ui.desktop.bench.form.TypedField;
 import cablewright.ui.desktop.bench.lesson.LessonEditorViewModel.Told;
+import cablewright.ui.desktop.task.Threads;
 import java.nio.file.Path;
 import java.util.function.BiFunction;
 import java.util.function.Function;
@@ -33,9 +34,10 @@ public final class LessonPane extends EditorPane {
      * Makes the editor.
      *
      * @param document the document on the Bench
+     * @param threads where to examine the lesson
      * @param texts the sentences of the editors
      */
-    public LessonPane(DocumentViewModel document, Texts texts) {
+    public LessonPane(DocumentViewModel document, Threads threads, Texts texts) {
         super("lesson-editor", texts.say("lesson.name"));
         this.texts = texts;
         this.model = new LessonEditorViewModel(document, texts);
@@ -43,7 +45,12 @@ public final class LessonPane extends EditorPane {
         add(
                 new Section("section-order", texts.say("section.order"), true, new ExerciseOrder(model)),
                 new Section("section-pages", texts.say("section.pages"), false, pages()),
-                new Section("section-texts", texts.say("section.texts"), true, texts()));
+                new Section("section-texts", texts.say("section.texts"), true, texts()),
+                new Section(
+                        "section-handout",
+                        texts.say("section.handout"),
+                        true,
+                        new HandOutList(new HandOutViewModel(document, threads, texts), texts)));
     }
 
     /**

@@ -41,7 +41,7 @@ public final class EditorTabs {
         return List.of(
                 tab("record", texts, new RecordPane(document, unit, texts)),
                 tab("exercise", texts, new ExercisePane(document, unit, threads, tryIt, texts)),
-                tab("lesson", texts, new LessonPane(document, texts)),
+                tab("lesson", texts, new LessonPane(document, threads, texts)),
                 tab("sheet", texts, new DataSheetPane(document, threads, texts)));
     }
 
