@@ -82,7 +82,8 @@ final class BenchBar extends HBox {
         // Where there is little room the tooltip alone names the step.
         button.contentDisplayProperty()
                 .bind(widthProperty()
-                        .map(room -> room.doubleValue() > LETTERS_FOR_NAMES * state.getFont().getSize()
+                        .map(room -> room.doubleValue()
+                                        > LETTERS_FOR_NAMES * state.getFont().getSize()
                                 ? ContentDisplay.LEFT
                                 : ContentDisplay.GRAPHIC_ONLY));
         button.setOnAction(event -> action.run());
