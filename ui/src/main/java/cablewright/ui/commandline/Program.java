@@ -76,11 +76,10 @@ public final class Program {
         } catch (ReaderGone e) {
             return ExitCode.DONE;
         } catch (InputProblem e) {
-            e.problems().forEach(this::say);
+            e.problems(surroundings).forEach(this::say);
             return ExitCode.INPUT_WRONG;
         } catch (OutOfMemoryError e) {
-            say("this takes more memory than there is (" + Runtime.getRuntime().maxMemory() / (1 << 20)
-                    + " MiB); choose a shorter range, a wider pulse or fewer points, or give more with java -Xmx");
+            say(surroundings.say("program.memory", Runtime.getRuntime().maxMemory() / (1 << 20)));
             return ExitCode.INPUT_WRONG;
         } catch (StackOverflowError | LinkageError e) {
             return tellFault(surroundings, List.of(arguments), e);
@@ -101,7 +100,9 @@ public final class Program {
         CommandLine command = e.getCommandLine();
         say(e.getMessage());
         if (!UnmatchedArgumentException.printSuggestions(e, command.getErr())) {
-            command.getErr().println("Try '" + command.getCommandSpec().qualifiedName() + " --help'.");
+            command.getErr()
+                    .println(surroundings.say(
+                            "program.try", command.getCommandSpec().qualifiedName()));
         }
         return ExitCode.USAGE;
     }
@@ -111,7 +112,7 @@ public final class Program {
             return ExitCode.DONE;
         }
         if (e instanceof InputProblem problem) {
-            problem.problems().forEach(this::say);
+            problem.problems(surroundings).forEach(this::say);
             return ExitCode.INPUT_WRONG;
         }
         return tellFault(surroundings, parsed.originalArgs(), e);
@@ -129,9 +130,9 @@ public final class Program {
         List<Path> folders =
                 List.of(surroundings.folder().toAbsolutePath(), Path.of(System.getProperty("java.io.tmpdir")));
         Optional<Path> report = FaultReport.write(arguments, fault, folders);
-        surroundings.remark(NAME + "this is a fault of the program, not of your input. "
-                + report.map(file -> "A report lies in " + file + "; please hand it to the makers.")
-                        .orElse("No report could be written: " + fault));
+        surroundings.remark(NAME
+                + report.map(file -> surroundings.say("program.fault", file))
+                        .orElseGet(() -> surroundings.say("program.faultOnly", fault)));
         return ExitCode.FAULT;
     }
 

@@ -49,7 +49,7 @@ public final class ProgramStart {
         } catch (ReaderGone e) {
             return ExitCode.DONE;
         } catch (InputProblem e) {
-            e.problems().forEach(this::say);
+            e.problems(surroundings).forEach(this::say);
             return ExitCode.INPUT_WRONG;
         } catch (RuntimeException e) {
             return Program.tellFault(surroundings, List.of(), e);
@@ -61,14 +61,14 @@ public final class ProgramStart {
             desktop.open(Optional.empty());
             return ExitCode.DONE;
         } catch (DesktopOpener.NoWindow e) {
-            say("no window can be opened here: " + e.getMessage() + ".");
+            say(surroundings.say("start.noWindow", e.getMessage()));
         }
         if (surroundings.interactive()) {
-            say("so we practise in the terminal.");
+            say(surroundings.say("start.terminal"));
             new TerminalDesk(surroundings, LengthUnit.METRES, "trainee")
                     .practise(BuiltInLessons.first(), Optional.empty(), sheet -> {});
         } else {
-            say("and this is no terminal, so the first exercise is played through.");
+            say(surroundings.say("start.playThrough"));
             playThrough();
         }
         return ExitCode.DONE;
@@ -89,10 +89,10 @@ public final class ProgramStart {
         try {
             Path file = Files.createTempFile(folder, name + "-", ".png");
             Files.write(file, picture);
-            return "The trace is saved as a picture: " + file + "\n\n";
+            return surroundings.say("start.picture", file) + "\n\n";
         } catch (IOException e) {
             say(FileFault.writing(folder, e));
-            return "The trace could not be saved as a picture.\n\n";
+            return surroundings.say("start.noPicture") + "\n\n";
         }
     }
 

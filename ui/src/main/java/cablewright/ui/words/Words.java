@@ -165,7 +165,7 @@ public record Words(Texts texts, Quantities quantities) {
                 : texts.say("farEnd.load");
     }
 
-    static String word(Enum<?> value) {
+    public static String word(Enum<?> value) {
         return value.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -11,6 +11,7 @@ import cablewright.ui.commandline.output.Output;
 import cablewright.ui.commandline.output.Table;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Quantities;
+import cablewright.ui.words.Words;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -71,8 +72,15 @@ public final class CatalogueCommand implements Callable<Integer> {
     }
 
     private String aligned() {
-        String unit = feet() ? "dB/100 ft" : "dB/100 m";
-        Table table = new Table("id", "Ω", "VoP", unit + " at 1", "10", "100", "1000 MHz", "type");
+        Table table = new Table(
+                root.say("catalogue.head.id"),
+                "Ω",
+                root.say("catalogue.head.velocity"),
+                root.say("catalogue.head.attenuation", perHundredUnit()),
+                "10",
+                "100",
+                "1000 MHz",
+                root.say("catalogue.head.type"));
         for (CableType type : Catalogue.standard().types()) {
             List<String> cells = new ArrayList<>(List.of(
                     type.id(),
@@ -116,21 +124,23 @@ public final class CatalogueCommand implements Callable<Integer> {
     }
 
     private static String family(CableType type) {
-        return type.family().name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Words.word(type.family());
     }
 
     private String one(CableType type) {
         StringBuilder text = new StringBuilder(type.id() + ": " + type.title() + "\n");
-        text.append("family            ").append(family(type)).append('\n');
-        text.append("impedance         ")
-                .append(root.quantities().ohms(type.nominalImpedanceOhms()))
-                .append(" published, ");
-        text.append(Quantities.number(type.section().impedanceOhms(), 2)).append(" Ω modelled\n");
-        text.append("velocity          ")
-                .append(Quantities.number(type.nominalVelocityFraction(), 3))
-                .append(" published, ");
-        text.append(Quantities.number(type.section().velocityFraction(), 4)).append(" modelled\n");
-        text.append("attenuation, ").append(feet() ? "dB/100 ft" : "dB/100 m").append(", published and modelled\n");
+        line(text, "catalogue.family", family(type));
+        line(
+                text,
+                "catalogue.impedance",
+                root.quantities().ohms(type.nominalImpedanceOhms()),
+                Quantities.number(type.section().impedanceOhms(), 2));
+        line(
+                text,
+                "catalogue.velocity",
+                Quantities.number(type.nominalVelocityFraction(), 3),
+                Quantities.number(type.section().velocityFraction(), 4));
+        line(text, "catalogue.attenuation", perHundredUnit());
         type.publishedAttenuation()
                 .forEach(point -> text.append(String.format(
                         Locale.ROOT,
@@ -138,9 +148,15 @@ public final class CatalogueCommand implements Callable<Integer> {
                         Quantities.significant(point.frequencyHertz() / 1e6),
                         perHundred(point.decibelPerMetre()),
                         perHundred(type.section().attenuationDecibelPerMetreAt(point.frequencyHertz())))));
-        return text.append("source            ")
-                .append(type.source())
-                .append('\n')
-                .toString();
+        line(text, "catalogue.source", type.source());
+        return text.toString();
+    }
+
+    private void line(StringBuilder text, String key, Object... arguments) {
+        text.append(root.say(key, arguments)).append('\n');
+    }
+
+    private String perHundredUnit() {
+        return feet() ? "dB/100 ft" : "dB/100 m";
     }
 }

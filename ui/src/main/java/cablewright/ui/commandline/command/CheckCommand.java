@@ -47,12 +47,12 @@ public final class CheckCommand implements Callable<Integer> {
             Document document = InputFiles.document(file);
             List<String> refused = refusals(file, document);
             if (refused.isEmpty()) {
-                root.remark(file + ": sound, " + document.kind().format());
-                cables(document).forEach(cable -> FitLines.of(cable).forEach(root::remark));
+                root.remark(root.say("check.sound", file, document.kind().format()));
+                cables(document).forEach(cable -> FitLines.of(cable, root).forEach(root::remark));
             }
             return refused;
         } catch (InputProblem e) {
-            return e.problems();
+            return e.problems(root.surroundings());
         }
     }
 

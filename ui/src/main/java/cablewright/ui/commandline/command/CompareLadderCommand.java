@@ -65,7 +65,7 @@ public final class CompareLadderCommand implements Callable<Integer> {
     public Integer call() {
         for (double count : sections) {
             if (!(count >= 1 && count <= MOST)) {
-                throw new InputProblem(root.say("ladder.sections", significant(count), (int) MOST));
+                throw InputProblem.of("option.range", "--sections", significant(count), 1, (int) MOST);
             }
         }
         Path file = root.surroundings().folder().resolve(cableFile);

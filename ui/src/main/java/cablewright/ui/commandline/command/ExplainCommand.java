@@ -28,7 +28,6 @@ import cablewright.ui.commandline.output.PathLines;
 import cablewright.ui.commandline.output.TraceTaker;
 import cablewright.ui.drawing.lattice.LatticeMaker;
 import cablewright.ui.words.NoticeWords;
-import cablewright.ui.words.Words;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
@@ -90,12 +89,11 @@ public final class ExplainCommand implements Callable<Integer> {
         Attribution attribution = InputFiles.refusalsOf(file, () -> attribution(cable, instrument, settings));
         ExplanationText explanation =
                 InputFiles.refusalsOf(file, () -> explanation(cable, instrument, settings, attribution));
-        TraceTaker taker =
-                new TraceTaker(cable, line.end(), line.sourceOhms(cable), Optional.empty(), settings, root::remark);
-        root.remark(taker.settingsLine(root.words()));
+        TraceTaker taker = new TraceTaker(cable, line.end(), line.sourceOhms(cable), Optional.empty(), settings, root);
+        root.remark(taker.settingsLine());
         new NoticeWords(root.words())
                 .withSteps(cable, settings.stimulus().topHertz())
-                .forEach(notice -> root.remark("note: " + notice));
+                .forEach(notice -> root.remark(root.say("note", notice)));
         drawn.ifPresent(it -> it.write(
                 new LatticeMaker(cable, line.end(), root.words()).of(attribution, least(instrument, settings))));
         output.write(written(explanation));
@@ -110,14 +108,13 @@ public final class ExplainCommand implements Callable<Integer> {
 
     private ExplanationText explanation(
             Cable cable, Instrument instrument, Settings settings, Attribution attribution) {
-        Words words = root.words();
         List<EventVisibility> sights = VisibilityAnalysis.of(cable, instrument, settings, line.end());
         return new ExplanationText(
                 cable,
                 EventFacts.of(cable, instrument, settings, line.end(), sights),
                 Suggestions.of(cable, instrument, settings, line.end(), sights, () -> false),
-                new PathLines(cable, attribution, least(instrument, settings), words),
-                words);
+                new PathLines(cable, attribution, least(instrument, settings), root),
+                root);
     }
 
     /** Least height of a ghost that a reader could take for an event. */

@@ -65,7 +65,7 @@ public final class GenerateCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (count < 1 || count > MOST) {
-            throw new InputProblem("--count is " + count + "; allowed is 1 to " + MOST);
+            throw InputProblem.of("option.range", "--count", count, 1, MOST);
         }
         Path folder = folder();
         List<GenerationRequest> requests = requests();
@@ -73,7 +73,7 @@ public final class GenerateCommand implements Callable<Integer> {
                 .map(request -> folder.resolve(request.exerciseId() + ".json"))
                 .toList();
         files.stream().filter(Files::exists).findFirst().ifPresent(file -> {
-            throw new InputProblem(file + " is there already; choose another --out or another --seed");
+            throw InputProblem.of("generate.exists", file);
         });
         ExerciseGenerator generator = new ExerciseGenerator();
         StringBuilder names = new StringBuilder();
@@ -82,7 +82,7 @@ public final class GenerateCommand implements Callable<Integer> {
             names.append(files.get(i)).append('\n');
         }
         root.surroundings().writeOut(names.toString().getBytes(StandardCharsets.UTF_8));
-        root.remark(count == 1 ? "1 exercise was made." : count + " exercises were made.");
+        root.remark(root.say("generate.made", count));
         return ExitCode.DONE;
     }
 
@@ -107,7 +107,7 @@ public final class GenerateCommand implements Callable<Integer> {
         try {
             return Files.createDirectories(folder);
         } catch (IOException e) {
-            throw new InputProblem(folder + " can't be made: choose a folder in which this account may write");
+            throw InputProblem.of("generate.noFolder", folder);
         }
     }
 

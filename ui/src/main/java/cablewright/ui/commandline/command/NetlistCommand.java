@@ -58,7 +58,7 @@ public final class NetlistCommand implements Callable<Integer> {
         Cable tested = cable.seenFrom(line.end());
         NetlistSetup setup = new NetlistSetup(oneLine(cable.title()), line.sourceOhms(cable), stimulus, record);
         Netlist netlist = InputFiles.refusalsOf(file, () -> Netlist.of(tested, setup));
-        netlist.notices().forEach(notice -> root.remark("note: " + notice));
+        netlist.notices().forEach(notice -> root.remark(root.say("note", notice)));
         output.write(netlist.text().getBytes(StandardCharsets.UTF_8));
         return ExitCode.DONE;
     }

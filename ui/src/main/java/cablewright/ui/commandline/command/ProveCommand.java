@@ -56,8 +56,10 @@ public final class ProveCommand implements Callable<Integer> {
     }
 
     private InputProblem unknown(Lesson lesson) {
-        return new InputProblem(name + ": there is no exercise \"" + exerciseId + "\"; there is "
-                + String.join(
-                        ", ", lesson.exercises().stream().map(Exercise::id).toList()));
+        return InputProblem.of(
+                "prove.noExercise",
+                name,
+                exerciseId,
+                String.join(", ", lesson.exercises().stream().map(Exercise::id).toList()));
     }
 }

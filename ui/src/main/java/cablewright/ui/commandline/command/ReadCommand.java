@@ -59,9 +59,6 @@ public final class ReadCommand implements Callable<Integer> {
     private static final double UNTOLD_OHMS = 50;
     private static final double TOLERATED = 0.01;
 
-    private static final String NO_VELOCITY =
-            "no --velocity: distances are those of a wave at the velocity of light, longer than the true ones";
-
     @ParentCommand
     private RootCommand root;
 
@@ -134,7 +131,7 @@ public final class ReadCommand implements Callable<Integer> {
             throw refusal(root.say("read.listFormat", chosen));
         }
         if (chosen.isPicture() && !output.isFile() && root.surroundings().interactive()) {
-            throw refusal("a " + chosen + " picture can't be shown here; name a file with --out");
+            throw refusal(root.say("option.pictureNeedsFile", chosen));
         }
         Path file = root.surroundings().folder().resolve(sourceFile);
         output.notOver(file);
@@ -170,7 +167,7 @@ public final class ReadCommand implements Callable<Integer> {
     private void checkOptions() {
         givenVelocity.ifPresentOrElse(
                 given -> velocity = OptionLimit.VELOCITY.require(spec, "--velocity", given),
-                () -> root.remark(NO_VELOCITY));
+                () -> root.remark(root.say("read.noVelocity")));
         if (impedance && !stimulusOptions.isStep()) {
             throw refusal(root.say("read.impedanceNeedsStep"));
         }
@@ -181,16 +178,16 @@ public final class ReadCommand implements Callable<Integer> {
             throw refusal(root.say("read.impedanceAlone"));
         }
         if (otherEnd.isPresent() && against.isPresent()) {
-            throw refusal("--other-end and --against exclude each other; give one");
+            throw refusal(root.say("option.exclude", "--other-end", "--against"));
         }
         if (length.isPresent() && otherEnd.isEmpty()) {
-            throw refusal("--length is for --other-end; name the file of the other end too");
+            throw refusal(root.say("read.lengthNeedsEnd"));
         }
         if (length.isPresent() && !(length.get() > 0)) {
-            throw refusal("--length is out of range; it must be above 0");
+            throw refusal(root.say("read.length"));
         }
         if (velocityDoubt.isPresent() && !(velocityDoubt.get() >= 0 && velocityDoubt.get() <= 0.5)) {
-            throw refusal("--velocity-doubt is out of range; allowed is 0 to 0.5");
+            throw refusal(root.say("read.velocityDoubt"));
         }
     }
 
@@ -226,8 +223,7 @@ public final class ReadCommand implements Callable<Integer> {
         CandidateRules rules = least.map(shown.rules()::withLeastVolts).orElse(shown.rules());
         rules = velocityDoubt.map(rules::withVelocityUncertainty).orElse(rules);
         List<CandidateEvent> candidates = CandidateEvents.on(shown.trace(), rules);
-        CandidateList list =
-                new CandidateList(root.quantities(), new VelocityFinding(velocity, rules.velocityUncertainty()));
+        CandidateList list = new CandidateList(root, new VelocityFinding(velocity, rules.velocityUncertainty()));
         String text = otherEnd.isPresent() ? merged(list, candidates, rules, chosen) : alone(list, candidates, chosen);
         return text.getBytes(StandardCharsets.UTF_8);
     }
@@ -257,16 +253,15 @@ public final class ReadCommand implements Callable<Integer> {
         TraceDifference difference =
                 InputFiles.refusalsOf(against.orElseThrow(), () -> TraceDifference.of(shown.trace(), before.trace()));
         if (difference.count() < 2) {
-            throw new InputProblem(against.orElseThrow() + ": it has no time in common with " + sourceFile
-                    + "; take both over the same range");
+            throw InputProblem.of("read.noCommonTime", against.orElseThrow(), sourceFile);
         }
         double parting = 5
                 * Math.max(difference.noiseVolts(), shown.rules().leastVolts() / 5)
                 / Math.max(difference.noiseVolts(), 1e-12);
         root.remark(difference.firstMetres(parting).stream()
-                .mapToObj(metres -> "the two part first at " + root.quantities().length(metres, 2))
+                .mapToObj(metres -> root.say("read.part", root.quantities().length(metres, 2)))
                 .findFirst()
-                .orElse("the two don't part anywhere by more than their noise"));
+                .orElseGet(() -> root.say("read.noPart")));
         Trace trace = new Trace(
                 before.trace().settings(),
                 new Waveform(before.trace().sampleSeconds(), difference.copyOfVolts()),
@@ -285,11 +280,11 @@ public final class ReadCommand implements Callable<Integer> {
     private Shown shown(Path file) {
         try {
             if (!Files.exists(file)) {
-                throw new InputProblem(file + ": this file does not exist; look at the name and the folder.");
+                throw InputProblem.of("file.missing", file);
             }
             MeasuredLine line = MeasuredLine.read(file);
             if (port < 1 || port > line.ports()) {
-                throw refusal("--port is " + port + "; this file has " + line.ports() + " port(s)");
+                throw refusal(root.say("read.ports", port, line.ports()));
             }
             return InputFiles.refusalsOf(file, () -> shown(line));
         } catch (IOException e) {
@@ -307,7 +302,7 @@ public final class ReadCommand implements Callable<Integer> {
         Settings settings = new Settings(stimulus, velocity, metres, receiver.gainDecibels(), receiver.averages());
         Trace trace = view.trace(settings, instrument(ohms), receiver.seed());
         if (!line.isSweep()) {
-            root.remark(trace.count() + " samples, " + trace.sampleSeconds() + " s apart");
+            root.remark(root.say("read.samples", trace.count(), trace.sampleSeconds()));
         }
         return new Shown(line.name(), trace, ohms, view.rules(), "trace_v");
     }
@@ -318,27 +313,24 @@ public final class ReadCommand implements Callable<Integer> {
 
     /** What the sweep can be trusted for, in sentences. */
     private void tell(SweepReport report) {
-        root.remark(String.format(
-                Locale.ROOT,
-                "%d frequencies from %.4g to %.4g Hz; %d points below were estimated, reflection at 0 Hz %.4f ± %.4f",
+        root.remark(root.say(
+                "read.sweep",
                 report.frequencies(),
-                report.lowestHertz(),
-                report.highestHertz(),
+                format("%.4g", report.lowestHertz()),
+                format("%.4g", report.highestHertz()),
                 report.addedPoints(),
-                report.dcReflection(),
-                report.dcDoubt()));
+                format("%.4f", report.dcReflection()),
+                format("%.4f", report.dcDoubt())));
         if (!report.isPassive(TOLERATED)) {
-            root.remark(String.format(
-                    Locale.ROOT,
-                    "note: the reflection is %.4f at %.4g Hz; no passive line can have made that",
-                    report.largestMagnitude(),
-                    report.largestAtHertz()));
+            root.remark(root.say(
+                    "read.active", format("%.4f", report.largestMagnitude()), format("%.4g", report.largestAtHertz())));
         }
         if (!report.isCausal(TOLERATED)) {
-            root.remark(String.format(
-                    Locale.ROOT,
-                    "note: %.2g of the energy comes before the wave was sent; the calibration or the record's length is off",
-                    report.shareBeforeZero()));
+            root.remark(root.say("read.early", format("%.2g", report.shareBeforeZero())));
         }
+    }
+
+    private static String format(String pattern, double value) {
+        return String.format(Locale.ROOT, pattern, value);
     }
 }

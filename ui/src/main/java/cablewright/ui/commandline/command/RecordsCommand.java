@@ -108,7 +108,7 @@ public final class RecordsCommand implements Callable<Integer> {
             } else if (Files.exists(resolved)) {
                 files.add(resolved);
             } else {
-                throw new InputProblem(resolved + ": there is no such file; name a log or a folder of logs");
+                throw InputProblem.of("records.missing", resolved);
             }
         }
         return files;
@@ -120,7 +120,7 @@ public final class RecordsCommand implements Callable<Integer> {
                     .sorted()
                     .toList();
             if (logs.isEmpty()) {
-                throw new InputProblem(folder + ": this folder has no file that ends in .jsonl; name one with logs");
+                throw InputProblem.of("records.noLogs", folder);
             }
             return logs;
         } catch (IOException e) {
@@ -183,7 +183,12 @@ public final class RecordsCommand implements Callable<Integer> {
 
     private String text(ClassSummary summary) {
         Words words = root.words();
-        Table table = new Table("kind", "asked", "success %", "last five %", "missed");
+        Table table = new Table(
+                root.say("records.head.kind"),
+                root.say("records.head.asked"),
+                root.say("records.head.success"),
+                root.say("records.head.recent"),
+                root.say("records.head.missed"));
         for (EventKind kind : EventKind.values()) {
             ClassSummary.KindProgress progress = summary.byKind().get(kind);
             if (progress != null) {
@@ -197,26 +202,24 @@ public final class RecordsCommand implements Callable<Integer> {
         }
         StringBuilder text = new StringBuilder(table.aligned());
         text.append('\n')
-                .append(summary.attempts())
-                .append(" attempts, ")
-                .append(Quantities.number(100 * summary.meanFraction(), 0))
-                .append(" % of the marks, ")
-                .append(summary.needlessDigs())
-                .append(" needless digs, ")
-                .append(summary.damageMissed())
-                .append(" damages missed, ")
-                .append(summary.damageLeft())
-                .append(" called 'belongs'\n");
+                .append(root.say(
+                        "records.summary",
+                        summary.attempts(),
+                        Quantities.number(100 * summary.meanFraction(), 0),
+                        summary.needlessDigs(),
+                        summary.damageMissed(),
+                        summary.damageLeft()))
+                .append('\n');
         for (EventKind truth : EventKind.values()) {
             Map<EventKind, Integer> taken = summary.takenFor().getOrDefault(truth, Map.of());
             taken.entrySet().stream()
                     .filter(entry -> entry.getKey() != truth)
                     .sorted(Map.Entry.comparingByKey())
-                    .forEach(entry -> text.append(words.kind(truth))
-                            .append(" taken for ")
-                            .append(words.kind(entry.getKey()))
-                            .append(": ")
-                            .append(entry.getValue())
+                    .forEach(entry -> text.append(root.say(
+                                    "records.takenFor",
+                                    words.kind(truth),
+                                    words.kind(entry.getKey()),
+                                    entry.getValue()))
                             .append('\n'));
         }
         return text.toString();

@@ -81,7 +81,7 @@ public final class ResponseCommand implements Callable<Integer> {
         double[] hertz = frequencies();
         int count = ports.orElse(namedTwoPorts() ? 2 : 1);
         if (count != 1 && count != 2) {
-            throw new ParameterException(spec.commandLine(), "--ports is " + count + "; allowed is 1 or 2");
+            throw new ParameterException(spec.commandLine(), root.say("option.ports", count));
         }
         Output output = new Output(root.surroundings(), out).notOver(file);
         Cable cable = InputFiles.cable(file);
@@ -91,7 +91,7 @@ public final class ResponseCommand implements Callable<Integer> {
                 farSource,
                 cable.runs().get(cable.runs().size() - 1).type().nominalImpedanceOhms());
         if (count == 2 && cable.testLead().isPresent()) {
-            root.remark("note: the test lead is left out; it belongs to neither port");
+            root.remark(root.say("response.testLead"));
         }
         new NoticeWords(root.words()).withSteps(cable, to).forEach(notice -> root.remark("note: " + notice));
         CableSweep sweep = new CableSweep(cable, hertz);
@@ -111,11 +111,10 @@ public final class ResponseCommand implements Callable<Integer> {
 
     private double[] frequencies() {
         if (!(from > 0 && to > from && to <= 1e11)) {
-            throw new ParameterException(
-                    spec.commandLine(), "--from must be above 0Hz and below --to, and --to at most 100GHz");
+            throw new ParameterException(spec.commandLine(), root.say("option.band"));
         }
         if (points < 2 || points > 200_000) {
-            throw new ParameterException(spec.commandLine(), "--points is out of range; allowed is 2 to 200000");
+            throw new ParameterException(spec.commandLine(), root.say("option.points", 200_000));
         }
         double[] hertz = new double[points];
         for (int i = 0; i < points; i++) {
@@ -134,13 +133,9 @@ public final class ResponseCommand implements Callable<Integer> {
         StringBuilder text = new StringBuilder();
         List<String> comments = new ArrayList<>(List.of(cable.title()));
         if (crosstalk.isPresent()) {
-            comments.add(
-                    "port 1: near end of the tested pair, port 2: near end of the neighbour of " + crosstalk.get());
+            comments.add(root.say("response.crosstalk", crosstalk.get()));
         } else {
-            comments.add(
-                    sweep.ports().size() == 1
-                            ? "port 1: near end; the far end is as the cable has it"
-                            : "port 1: near end, port 2: far end");
+            comments.add(root.say(sweep.ports().size() == 1 ? "response.onePort" : "response.twoPorts"));
         }
         try {
             TouchstoneWriter.exact().write(sweep, comments, text);

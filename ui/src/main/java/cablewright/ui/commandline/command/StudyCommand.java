@@ -111,7 +111,7 @@ public final class StudyCommand implements Callable<Integer> {
     }
 
     private <T> T required(Optional<T> given, String name) {
-        return given.orElseThrow(() -> new ParameterException(spec.commandLine(), name + " is missing"));
+        return given.orElseThrow(() -> new ParameterException(spec.commandLine(), root.say("option.missing", name)));
     }
 
     private <T> T usage(Supplier<T> made) {
@@ -126,9 +126,7 @@ public final class StudyCommand implements Callable<Integer> {
         double velocity = line.velocityFraction(cable);
         double range = line.rangeMetres(cable);
         if (random.isEmpty() && parameters.stream().anyMatch(p -> p.count() == 1 && p.from() != p.to())) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "a grid needs to know how many values each --vary has; write " + Variation.FORM);
+            throw new ParameterException(spec.commandLine(), root.say("study.count", Variation.FORM));
         }
         return usage(() -> new StudyPlan(
                 parameters,
@@ -152,7 +150,7 @@ public final class StudyCommand implements Callable<Integer> {
         } catch (IllegalArgumentException e) {
             throw new InputProblem(file + ": " + e.getMessage());
         } catch (IOException e) {
-            throw new InputProblem(file + " can't be read: " + e.getMessage());
+            throw InputProblem.of("file.unreadable", file, e.getMessage());
         }
     }
 
@@ -165,7 +163,7 @@ public final class StudyCommand implements Callable<Integer> {
             int step = (int) ((long) REMARKS * done / Math.max(1, of));
             if (step > said) {
                 said = step;
-                root.remark(done + " of " + of + " rows");
+                root.remark(root.say("study.rows", done, of));
             }
         }
     }

@@ -41,7 +41,7 @@ public final class StudyMergeCommand implements Callable<Integer> {
             StudyMerge merged = StudyMerge.of(found);
             output.write(merged::writeTo);
         } catch (IOException e) {
-            throw new InputProblem("a results file can't be used: " + FileFault.sentence(e));
+            throw InputProblem.of("study.results", FileFault.sentence(e));
         } catch (IllegalArgumentException e) {
             throw new InputProblem(e.getMessage());
         }

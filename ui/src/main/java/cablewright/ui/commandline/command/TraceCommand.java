@@ -76,27 +76,26 @@ public final class TraceCommand implements Callable<Integer> {
         TraceFormat chosen = TraceFormat.of(format, out);
         Output output = new Output(root.surroundings(), out);
         if (chosen.isPicture() && !output.isFile() && root.surroundings().interactive()) {
-            throw new ParameterException(
-                    spec.commandLine(), "a " + chosen + " picture can't be shown here; name a file with --out");
+            throw new ParameterException(spec.commandLine(), root.say("option.pictureNeedsFile", chosen));
         }
         int count = points.orElse(USUAL_POINTS);
         if (count < 2 || count > MOST_POINTS) {
-            throw new ParameterException(spec.commandLine(), "--points is out of range; allowed is 2 to 1000000");
+            throw new ParameterException(spec.commandLine(), root.say("option.points", 1_000_000));
         }
         Path file = root.surroundings().folder().resolve(cableFile);
         output.notOver(file);
         Cable cable = InputFiles.cable(file);
         Settings settings = settings(cable);
-        TraceTaker taker = new TraceTaker(cable, line.end(), line.sourceOhms(cable), crosstalk, settings, root::remark);
+        TraceTaker taker = new TraceTaker(cable, line.end(), line.sourceOhms(cable), crosstalk, settings, root);
         TakenTrace trace = InputFiles.refusalsOf(
                 file,
                 () -> receiver.given()
                         ? taker.received(receiver.instrument(line.sourceOhms(cable), samples()), receiver.seed())
                         : taker.exact(count));
-        root.remark(taker.settingsLine(root.words()));
+        root.remark(taker.settingsLine());
         new NoticeWords(root.words())
                 .withSteps(cable, settings.stimulus().topHertz())
-                .forEach(notice -> root.remark("note: " + notice));
+                .forEach(notice -> root.remark(root.say("note", notice)));
         output.write(new TracePictures(root.surroundings(), root.lengthUnit()).bytes(trace, settings, chosen));
         return ExitCode.DONE;
     }

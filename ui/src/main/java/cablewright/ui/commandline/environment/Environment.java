@@ -39,7 +39,8 @@ public record Environment(
         Map<String, String> environment,
         Path folder) {
 
-    private static final String MESSAGES = "cablewright.ui.commandline.commandline";
+    /** The bundle of the command line's own sentences. */
+    public static final String MESSAGES = "cablewright.ui.commandline.commandline";
 
     /**
      * Returns the surroundings of this process.
@@ -148,7 +149,7 @@ public record Environment(
     public static RuntimeException outputLost(IOException e) {
         String message = String.valueOf(e.getMessage());
         boolean pipe = message.contains("Broken pipe") || message.contains("pipe is being closed");
-        return pipe ? new ReaderGone() : new InputProblem("standard output can't be written: " + message);
+        return pipe ? new ReaderGone() : InputProblem.of("output.lost", message);
     }
 
     /**

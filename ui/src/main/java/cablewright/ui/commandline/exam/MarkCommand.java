@@ -80,7 +80,7 @@ public final class MarkCommand implements Callable<Integer> {
         for (Path file : files) {
             all.addAll(markFile(lesson, file));
             if (++done % 10 == 0 && done < files.size()) {
-                root.remark("marked " + done + " of " + files.size() + " files");
+                root.remark(root.say("mark.done", done, files.size()));
             }
         }
         output.write(written(new MarkReport(all, root.words())));
@@ -113,7 +113,8 @@ public final class MarkCommand implements Callable<Integer> {
                 throw e;
             }
             // Said here, since a stopped program ends before anybody else could say it.
-            e.problems().forEach(problem -> root.surroundings().remark("cablewright: " + problem));
+            e.problems(root.surroundings())
+                    .forEach(problem -> root.surroundings().remark("cablewright: " + problem));
             return ExitCode.INPUT_WRONG;
         }
     }
@@ -152,11 +153,11 @@ public final class MarkCommand implements Callable<Integer> {
                     .sorted()
                     .toList();
             if (files.isEmpty()) {
-                throw new InputProblem(folder + ": this folder has no file that ends in .json; name one with attempts");
+                throw InputProblem.of("mark.noFiles", folder);
             }
             return files;
         } catch (IOException e) {
-            throw new InputProblem(folder + ": this folder can't be read; look at its permissions");
+            throw InputProblem.of("file.noFolder", folder);
         }
     }
 
@@ -168,16 +169,20 @@ public final class MarkCommand implements Callable<Integer> {
             }
         } catch (InputProblem e) {
             problems++;
-            e.problems().forEach(problem -> root.surroundings().remark("cablewright: " + problem));
+            e.problems(root.surroundings())
+                    .forEach(problem -> root.surroundings().remark("cablewright: " + problem));
         }
         return marked;
     }
 
     private Marked markOne(Lesson lesson, Path file, Attempt attempt) {
         Exercise exercise = lesson.exercise(attempt.exerciseId())
-                .orElseThrow(() -> new InputProblem(file + ": exerciseId is \"" + attempt.exerciseId()
-                        + "\"; the lesson \"" + lesson.id() + "\" has "
-                        + String.join(
+                .orElseThrow(() -> InputProblem.of(
+                        "mark.noExercise",
+                        file,
+                        attempt.exerciseId(),
+                        lesson.id(),
+                        String.join(
                                 ", ",
                                 lesson.exercises().stream().map(Exercise::id).toList())));
         if (!ExerciseFingerprint.fits(attempt, exercise)) {

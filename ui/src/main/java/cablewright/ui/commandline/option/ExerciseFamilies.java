@@ -27,7 +27,9 @@ public final class ExerciseFamilies {
         return Arrays.stream(ExerciseFamily.values())
                 .filter(family -> name.apply(family).equals(word))
                 .findFirst()
-                .orElseThrow(() -> new InputProblem("--family is \"" + word + "\"; allowed are "
-                        + Arrays.stream(ExerciseFamily.values()).map(name).collect(Collectors.joining(", "))));
+                .orElseThrow(() -> InputProblem.of(
+                        "option.family",
+                        word,
+                        Arrays.stream(ExerciseFamily.values()).map(name).collect(Collectors.joining(", "))));
     }
 }

@@ -50,8 +50,7 @@ public final class InputFiles {
         if (document instanceof Document.OfExercise exercise) {
             return exercise.exercise().cable();
         }
-        throw new InputProblem(file + ": this file has the format "
-                + document.kind().format() + "; a cable or an exercise is wanted here.");
+        throw InputProblem.of("file.wantsCable", file, document.kind().format());
     }
 
     /** Reads a lesson; an exercise is a lesson of one. */
@@ -68,26 +67,27 @@ public final class InputFiles {
             return lesson.lesson();
         }
         if (document instanceof Document.OfExercise exercise) {
-            return lessonOf(exercise.exercise());
+            return lessonOf(exercise.exercise(), surroundings);
         }
-        throw new InputProblem(file + ": this file has the format "
-                + document.kind().format() + "; a lesson or an exercise is wanted here.");
+        throw InputProblem.of("file.wantsLesson", file, document.kind().format());
     }
 
     private static Lesson builtIn(String id) {
         return BuiltInLessons.find(id)
-                .orElseThrow(() -> new InputProblem("there is no built-in lesson \"" + id + "\"; there is "
-                        + String.join(
+                .orElseThrow(() -> InputProblem.of(
+                        "file.noBuiltIn",
+                        id,
+                        String.join(
                                 ", ",
                                 BuiltInLessons.all().stream().map(Lesson::id).toList())));
     }
 
-    private static Lesson lessonOf(Exercise exercise) {
+    private static Lesson lessonOf(Exercise exercise, Environment surroundings) {
         return new Lesson(
                 exercise.id(),
                 exercise.title(),
-                "One exercise.",
-                "People and places are invented.",
+                surroundings.say("lesson.oneExercise"),
+                surroundings.say("lesson.invented"),
                 ALL_MARKS,
                 List.of(exercise));
     }

@@ -28,6 +28,9 @@ public final class RootCommand implements Runnable {
     @Spec
     private CommandSpec spec;
 
+    /** The bundle of the command line's own sentences. */
+    public static final String MESSAGES = Environment.MESSAGES;
+
     private final Environment surroundings;
 
     public RootCommand(Environment surroundings) {
@@ -36,7 +39,7 @@ public final class RootCommand implements Runnable {
 
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "a command is missing");
+        throw new ParameterException(spec.commandLine(), say("program.noCommand"));
     }
 
     public Environment surroundings() {

@@ -36,10 +36,10 @@ public final class StimulusOptions {
      */
     public Stimulus stimulus(double usualPulseSeconds) {
         if (pulse.isPresent() && step.isPresent()) {
-            throw refusal("--pulse and --step exclude each other; give one");
+            throw refusal("option.exclude", "--pulse", "--step");
         }
         if (edge.isPresent() && shape.orElse(Shape.HALF_SINE) != Shape.RECTANGULAR) {
-            throw refusal("--edge is for --shape rectangular");
+            throw refusal("stimulus.edge");
         }
         return step.isPresent() ? step(step.get()) : pulse(pulse.orElse(usualPulseSeconds));
     }
@@ -51,7 +51,7 @@ public final class StimulusOptions {
     private Stimulus step(double rise) {
         Shape chosen = shape.orElse(Shape.RAISED_COSINE);
         if (!chosen.forStep()) {
-            throw refusal("--shape " + chosen + " is for a pulse; a step is raised-cosine or gaussian");
+            throw refusal("stimulus.forPulse", chosen);
         }
         requireWidth("--step", rise);
         return chosen.step(rise);
@@ -60,14 +60,14 @@ public final class StimulusOptions {
     private Stimulus pulse(double width) {
         Shape chosen = shape.orElse(Shape.HALF_SINE);
         if (!chosen.forPulse()) {
-            throw refusal("--shape " + chosen + " is for a step; a pulse is half-sine, rectangular or gaussian");
+            throw refusal("stimulus.forStep", chosen);
         }
         requireWidth("--pulse", width);
         double rise = edge.orElse(USUAL_EDGE_SHARE * width);
         if (chosen == Shape.RECTANGULAR) {
             requireWidth("--edge", rise);
             if (rise > MOST_EDGE_SHARE * width) {
-                throw refusal("--edge is longer than 0.59 of the width; the pulse would not reach its height");
+                throw refusal("stimulus.longEdge");
             }
         }
         return chosen.pulse(width, rise);
@@ -77,7 +77,8 @@ public final class StimulusOptions {
         OptionLimit.WIDTH.require(spec, option, seconds);
     }
 
-    private ParameterException refusal(String why) {
-        return new ParameterException(spec.commandLine(), why);
+    private ParameterException refusal(String key, Object... arguments) {
+        RootCommand root = (RootCommand) spec.root().userObject();
+        return new ParameterException(spec.commandLine(), root.say(key, arguments));
     }
 }

@@ -6,6 +6,7 @@ import cablewright.simulator.reading.Measured;
 import cablewright.simulator.reading.MergedEvent;
 import cablewright.simulator.reading.MergedReading;
 import cablewright.simulator.reading.VelocityFinding;
+import cablewright.ui.commandline.option.RootCommand;
 import cablewright.ui.words.Quantities;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -13,29 +14,35 @@ import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
  * Candidate events, from one end or from both, written for people or for other programs.
  *
- * @param quantities how quantities are written
+ * @param root knows the unit of lengths and the language
  * @param velocity the velocity by which times are distances
  */
-public record CandidateList(Quantities quantities, VelocityFinding velocity) {
+public record CandidateList(RootCommand root, VelocityFinding velocity) {
 
-    private static final String NOTHING = "Nothing stands out of the noise.\n";
+    private Quantities quantities() {
+        return root.quantities();
+    }
 
     /** One end, for people. */
     public String text(List<CandidateEvent> candidates) {
         if (candidates.isEmpty()) {
-            return NOTHING;
+            return root.say("read.nothing") + "\n";
         }
-        Table table = new Table("distance", "±", "height", "return loss", "shape");
+        Table table = new Table(
+                root.say("read.head.distance"),
+                "±",
+                root.say("read.head.height"),
+                root.say("read.head.returnLoss"),
+                root.say("read.head.shape"));
         candidates.forEach(one -> table.add(
-                quantities.value(one.metres()),
-                quantities.uncertainty(one.metres()),
-                quantities.percent(one.heightVolts().value()),
+                quantities().value(one.metres()),
+                quantities().uncertainty(one.metres()),
+                quantities().percent(one.heightVolts().value()),
                 Quantities.number(one.apparentReturnLossDecibels(), 1) + " dB",
                 one.shape().id()));
         return table.aligned();
@@ -85,14 +92,19 @@ public record CandidateList(Quantities quantities, VelocityFinding velocity) {
     public String text(MergedReading merged, Optional<Measured> knownLength) {
         StringBuilder out = new StringBuilder(agreement(merged, knownLength)).append('\n');
         if (merged.events().isEmpty()) {
-            return out.append("Nothing lies between that either end shows.\n").toString();
+            return out.append(root.say("read.nothingBetween")).append('\n').toString();
         }
-        Table table = new Table("from near end", "±", "near shows", "far shows", "seen from");
+        Table table = new Table(
+                root.say("read.head.fromNear"),
+                "±",
+                root.say("read.head.near"),
+                root.say("read.head.far"),
+                root.say("read.head.seenFrom"));
         merged.events().forEach(event -> {
             Measured metres = metres(merged, event, knownLength);
             table.add(
-                    quantities.value(metres),
-                    quantities.uncertainty(metres),
+                    quantities().value(metres),
+                    quantities().uncertainty(metres),
                     shown(event.near()),
                     shown(event.far()),
                     seen(event));
@@ -102,33 +114,30 @@ public record CandidateList(Quantities quantities, VelocityFinding velocity) {
 
     private String agreement(MergedReading merged, Optional<Measured> knownLength) {
         if (merged.thereAndBackSeconds().isEmpty()) {
-            return "The two ends agree on nothing: no echo of one is the mirror of an echo of the other.\n"
-                    + "Check that both were taken of the same line; what follows is the near end alone.\n";
+            return root.say("read.disagree") + "\n";
         }
         Measured length = merged.lengthMetres(velocity).orElseThrow();
-        String sure = merged.isSure()
-                ? merged.agreements() + " things agree"
-                : "one thing agrees, so it is a guess: tell --length, or look for a second thing that both ends show";
+        String sure = merged.isSure() ? root.say("read.sure", merged.agreements()) : root.say("read.guess");
         String velocities = knownLength
                 .map(known -> {
                     VelocityFinding found = merged.velocity(known).orElseThrow();
-                    return String.format(
-                            Locale.ROOT,
-                            "With the length of %s the velocity is %.4f ± %.4f.%n",
-                            quantities.value(known),
-                            found.fraction(),
-                            found.uncertainty());
+                    return root.say(
+                                    "read.velocity",
+                                    quantities().length(known.value(), 2),
+                                    Quantities.number(found.fraction(), 4),
+                                    Quantities.number(found.uncertainty(), 4))
+                            + "\n";
                 })
                 .orElse("");
-        return String.format(
-                Locale.ROOT,
-                "From end to end and back: %s ± %s (%s); %s ± %s at the set velocity.%n%s",
-                quantities.time(merged.thereAndBackSeconds().get().value()),
-                quantities.time(merged.thereAndBackSeconds().get().uncertainty()),
-                sure,
-                quantities.value(length),
-                quantities.uncertainty(length),
-                velocities);
+        return root.say(
+                        "read.endToEnd",
+                        quantities().time(merged.thereAndBackSeconds().get().value()),
+                        quantities().time(merged.thereAndBackSeconds().get().uncertainty()),
+                        sure,
+                        quantities().length(length.value(), 2),
+                        quantities().length(length.uncertainty(), 2))
+                + "\n"
+                + velocities;
     }
 
     private Measured metres(MergedReading merged, MergedEvent event, Optional<Measured> knownLength) {
@@ -139,21 +148,17 @@ public record CandidateList(Quantities quantities, VelocityFinding velocity) {
 
     private String shown(Optional<CandidateEvent> candidate) {
         return candidate
-                .map(one -> quantities.percent(one.heightVolts().value()) + " "
+                .map(one -> quantities().percent(one.heightVolts().value()) + " "
                         + one.shape().id())
-                .orElse("nothing");
+                .orElseGet(() -> root.say("read.shownNothing"));
     }
 
-    private static String seen(MergedEvent event) {
+    private String seen(MergedEvent event) {
         if (event.isSeenFromBoth()) {
-            return "both";
+            return root.say("read.both");
         }
-        String one = event.near().isPresent() ? "near end" : "far end";
-        String other = event.near().isPresent() ? "far end" : "near end";
-        return one
-                + (event.hidden()
-                        ? "; hidden from the " + other + " by its strongest echo"
-                        : " alone: too small for the other, or a ghost");
+        String side = event.near().isPresent() ? "near" : "far";
+        return root.say((event.hidden() ? "read.hidden." : "read.alone.") + side);
     }
 
     /** Both ends, one line for each event, in SI units; the agreed time and length stand in every line. */

@@ -5,6 +5,7 @@ import cablewright.simulator.cable.Cable;
 import cablewright.simulator.explanation.EventFacts;
 import cablewright.simulator.explanation.visibility.Suggestion;
 import cablewright.simulator.explanation.visibility.Visibility;
+import cablewright.ui.commandline.option.RootCommand;
 import cablewright.ui.words.EventWords;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.VisibilityWords;
@@ -16,7 +17,6 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -44,20 +44,26 @@ public final class ExplanationText {
     private final List<EventFacts> facts;
     private final Map<String, Suggestion> suggestions;
     private final PathLines paths;
+    private final RootCommand root;
     private final Words words;
 
     public ExplanationText(
-            Cable cable, List<EventFacts> facts, Map<String, Suggestion> suggestions, PathLines paths, Words words) {
+            Cable cable,
+            List<EventFacts> facts,
+            Map<String, Suggestion> suggestions,
+            PathLines paths,
+            RootCommand root) {
         this.cable = cable;
         this.facts = List.copyOf(facts);
         this.suggestions = Map.copyOf(suggestions);
         this.paths = paths;
-        this.words = words;
+        this.root = root;
+        this.words = root.words();
     }
 
     public String text() {
         if (facts.isEmpty()) {
-            return "There are no events on this cable.\n" + paths.text();
+            return root.say("explain.none") + "\n" + paths.text();
         }
         StringBuilder out = new StringBuilder();
         String before = "";
@@ -73,8 +79,10 @@ public final class ExplanationText {
 
     private String head(EventFacts fact) {
         String ohms = fact.eventOhms().isPresent()
-                ? ", " + Quantities.number(fact.eventOhms().getAsDouble(), 1) + " Ω in a cable of "
-                        + Quantities.number(fact.soundOhms(), 1) + " Ω"
+                ? root.say(
+                        "explain.ohms",
+                        Quantities.number(fact.eventOhms().getAsDouble(), 1),
+                        Quantities.number(fact.soundOhms(), 1))
                 : "";
         return words.kind(fact.event().kind()) + " \"" + fact.event().id() + "\": "
                 + new EventWords(words).detail(fact.event()) + ohms + "\n";
@@ -82,33 +90,33 @@ public final class ExplanationText {
 
     private String place(EventFacts fact) {
         Quantities quantities = words.quantities();
-        StringBuilder out = new StringBuilder("  at ");
-        out.append(quantities.length(fact.place().trueMetres(), 2));
-        out.append(", shown at ").append(quantities.length(fact.place().shownMetres(), 2));
-        out.append(", ")
-                .append(quantities.time(fact.place().thereAndBackSeconds()))
-                .append(" there and back");
-        if (fact.lossDecibels().isPresent()) {
-            out.append(", loss ")
-                    .append(Quantities.number(fact.lossDecibels().getAsDouble(), 1))
-                    .append(" dB");
-        }
-        out.append("\n    height ").append(quantities.percent(fact.place().expectedVolts()));
-        out.append(" (")
-                .append(quantities.decibels(fact.place().expectedVolts()))
-                .append(")");
-        if (fact.coefficient().isPresent()) {
-            out.append(", ρ ").append(Quantities.number(fact.coefficient().getAsDouble(), 4));
-            out.append(", as of ").append(quantities.ohms(fact.apparentOhms().getAsDouble()));
-        }
-        out.append(", noise ")
-                .append(quantities.percent(fact.sight().noiseVolts()).replace("+", ""));
-        return out.append("\n    ").append(visible(fact)).append('\n').toString();
+        String loss = fact.lossDecibels().isPresent()
+                ? root.say("explain.loss", Quantities.number(fact.lossDecibels().getAsDouble(), 1))
+                : "";
+        String coefficient = fact.coefficient().isPresent()
+                ? root.say(
+                        "explain.coefficient",
+                        Quantities.number(fact.coefficient().getAsDouble(), 4),
+                        quantities.ohms(fact.apparentOhms().getAsDouble()))
+                : "";
+        String where = root.say(
+                "explain.place",
+                quantities.length(fact.place().trueMetres(), 2),
+                quantities.length(fact.place().shownMetres(), 2),
+                quantities.time(fact.place().thereAndBackSeconds()),
+                loss);
+        String height = root.say(
+                "explain.height",
+                quantities.percent(fact.place().expectedVolts()),
+                quantities.decibels(fact.place().expectedVolts()),
+                coefficient,
+                quantities.percent(fact.sight().noiseVolts()).replace("+", ""));
+        return "  " + where + "\n    " + height + "\n    " + visible(fact) + "\n";
     }
 
     private String visible(EventFacts fact) {
         Visibility visibility = fact.place().visibility();
-        String verdict = visibility.name().toLowerCase(Locale.ROOT);
+        String verdict = word(visibility);
         return new VisibilityWords(words, cable)
                 .whyNotClear(fact.sight(), fact.place())
                 .map(why -> verdict + ": " + why + better(fact))
@@ -122,9 +130,17 @@ public final class ExplanationText {
         if (suggestion == null || !place) {
             return "";
         }
-        return "\n    better with " + words.stimulus(suggestion.settings().stimulus()) + ", "
-                + suggestion.settings().averages() + " averages, from the " + words.end(suggestion.end()) + ": "
-                + suggestion.visibility().name().toLowerCase(Locale.ROOT);
+        return "\n    "
+                + root.say(
+                        "explain.better",
+                        words.stimulus(suggestion.settings().stimulus()),
+                        suggestion.settings().averages(),
+                        words.end(suggestion.end()),
+                        word(suggestion.visibility()));
+    }
+
+    private String word(Visibility visibility) {
+        return root.say("explain." + Words.word(visibility));
     }
 
     private static String number(double value) {
@@ -151,11 +167,8 @@ public final class ExplanationText {
                     number(fact.lossDecibels()),
                     number(fact.place().expectedVolts()),
                     number(fact.sight().noiseVolts()),
-                    fact.place().visibility().name().toLowerCase(Locale.ROOT),
-                    fact.place()
-                            .reason()
-                            .map(r -> r.name().toLowerCase(Locale.ROOT).replace('_', '-'))
-                            .orElse("")));
+                    Words.word(fact.place().visibility()),
+                    fact.place().reason().map(Words::word).orElse("")));
         }
         return rows;
     }

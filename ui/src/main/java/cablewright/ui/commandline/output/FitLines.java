@@ -6,6 +6,9 @@ import cablewright.simulator.cable.Run;
 import cablewright.simulator.crosssection.FittedSection;
 import cablewright.simulator.crosssection.datasheet.DataSheetFit;
 import cablewright.simulator.line.CableType;
+import cablewright.ui.commandline.option.RootCommand;
+import cablewright.ui.words.Quantities;
+import cablewright.ui.words.Words;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,38 +20,40 @@ public final class FitLines {
 
     private FitLines() {}
 
-    public static List<String> of(Cable cable) {
+    public static List<String> of(Cable cable, RootCommand root) {
         Set<CableType> types = new LinkedHashSet<>();
         cable.runs().stream().map(Run::type).forEach(types::add);
         List<String> lines = new ArrayList<>();
         for (CableType type : types) {
             if (type.section() instanceof FittedSection) {
-                lines.addAll(of(type, ((FittedSection) type.section()).fit()));
+                lines.addAll(of(type, ((FittedSection) type.section()).fit(), root));
             }
         }
         return lines;
     }
 
-    private static List<String> of(CableType type, DataSheetFit fit) {
+    private static List<String> of(CableType type, DataSheetFit fit, RootCommand root) {
         List<String> lines = new ArrayList<>();
-        lines.add(String.format(
-                Locale.ROOT,
-                "type \"%s\", fitted to its data sheet: off by %.1f %% (root mean square), loop resistance %.4g ohm/m (%s), "
-                        + "loss tangent %.2g",
+        lines.add(root.say(
+                "fit.type",
                 type.id(),
-                100 * fit.relativeRms(),
-                fit.loopResistanceOhmsPerMetre(),
-                fit.resistanceOrigin().name().toLowerCase(Locale.ROOT),
-                fit.lossTangent()));
+                Quantities.number(100 * fit.relativeRms(), 1),
+                format("%.4g", fit.loopResistanceOhmsPerMetre()),
+                root.say("fit." + Words.word(fit.resistanceOrigin())),
+                format("%.2g", fit.lossTangent())));
         for (DataSheetFit.Point point : fit.points()) {
-            lines.add(String.format(
-                    Locale.ROOT,
-                    "  %10.4g Hz: sheet %.3f, fit %.3f dB/100 m (%+.1f %%)",
-                    point.frequencyHertz(),
-                    100 * point.sheetDecibelPerMetre(),
-                    100 * point.fitDecibelPerMetre(),
-                    100 * point.relativeResidual()));
+            lines.add("  "
+                    + root.say(
+                            "fit.point",
+                            format("%10.4g", point.frequencyHertz()),
+                            format("%.3f", 100 * point.sheetDecibelPerMetre()),
+                            format("%.3f", 100 * point.fitDecibelPerMetre()),
+                            format("%+.1f", 100 * point.relativeResidual())));
         }
         return lines;
+    }
+
+    private static String format(String pattern, double value) {
+        return String.format(Locale.ROOT, pattern, value);
     }
 }

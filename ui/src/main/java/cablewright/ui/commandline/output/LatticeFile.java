@@ -37,8 +37,7 @@ public final class LatticeFile {
             }
         }
         if (!name.endsWith(".txt")) {
-            throw new InputProblem("a lattice diagram can't be written as " + file
-                    + "; let the name after --lattice end in .svg, .png, .pdf or .txt");
+            throw InputProblem.of("explain.latticeName", file);
         }
         return Optional.empty();
     }

@@ -5,6 +5,7 @@ import cablewright.lessons.feedback.Feedback;
 import cablewright.lessons.feedback.FindingReasons;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.simulator.cable.LineEnd;
+import cablewright.ui.commandline.option.RootCommand;
 import cablewright.ui.drawing.text.TerminalStyle;
 import cablewright.ui.words.FindingText;
 import cablewright.ui.words.FindingWords;
@@ -40,16 +41,18 @@ public final class MarkReport {
         for (Marked marked : all) {
             MarkSheet sheet = marked.sheet();
             out.append(out.length() == 0 ? "" : "\n");
-            out.append(sheet.attempt().trainee())
-                    .append(", ")
-                    .append(marked.exercise().title())
-                    .append(": ");
-            out.append(FindingWords.marks(sheet.marks())).append(" of ").append(FindingWords.marks(sheet.maximum()));
-            out.append(" marks; needless digs ").append(sheet.needlessDigs());
-            out.append(", damage called 'belongs' ").append(sheet.damageLeft());
-            out.append(", damage missed ").append(sheet.damageMissed());
-            out.append(", hints cost ")
-                    .append(FindingWords.marks(sheet.hintCostMarks()))
+            out.append(words.texts()
+                            .sibling(RootCommand.MESSAGES)
+                            .say(
+                                    "mark.summary",
+                                    sheet.attempt().trainee(),
+                                    marked.exercise().title(),
+                                    FindingWords.marks(sheet.marks()),
+                                    FindingWords.marks(sheet.maximum()),
+                                    sheet.needlessDigs(),
+                                    sheet.damageLeft(),
+                                    sheet.damageMissed(),
+                                    FindingWords.marks(sheet.hintCostMarks())))
                     .append('\n');
             findings(marked).forEach(finding -> out.append(line(finding)));
         }

@@ -37,7 +37,7 @@ public final class Output {
         if (file.isPresent() && Files.exists(file.get()) && Files.exists(read)) {
             try {
                 if (Files.isSameFile(file.get(), read)) {
-                    throw new InputProblem(file.get() + " is the file that is read; choose another for --out");
+                    throw InputProblem.of("output.same", file.get());
                 }
             } catch (IOException e) {
                 throw new InputProblem(FileFault.writing(file.get(), e));
@@ -51,10 +51,10 @@ public final class Output {
         if (file.isPresent()) {
             Path folder = folderOf(file.get());
             if (Files.isDirectory(file.get())) {
-                throw new InputProblem(file.get() + " is a folder; name a file for --out");
+                throw InputProblem.of("output.folder", file.get());
             }
             if (!Files.isDirectory(folder)) {
-                throw new InputProblem(file.get() + " can't be written: there is no folder " + folder);
+                throw InputProblem.of("output.noFolder", file.get(), folder);
             }
         }
         return this;

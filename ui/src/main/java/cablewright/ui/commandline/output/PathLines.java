@@ -7,6 +7,7 @@ import cablewright.simulator.explanation.attribution.Bump;
 import cablewright.simulator.explanation.attribution.Turn;
 import cablewright.simulator.explanation.attribution.WavePath;
 import cablewright.simulator.paths.Reflector;
+import cablewright.ui.commandline.option.RootCommand;
 import cablewright.ui.words.PathWords;
 import cablewright.ui.words.Words;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -50,14 +51,16 @@ public final class PathLines {
 
     private final Attribution attribution;
     private final double leastVolts;
+    private final RootCommand root;
     private final Words words;
     private final PathWords paths;
 
-    public PathLines(Cable cable, Attribution attribution, double leastVolts, Words words) {
+    public PathLines(Cable cable, Attribution attribution, double leastVolts, RootCommand root) {
         this.attribution = attribution;
         this.leastVolts = leastVolts;
-        this.words = words;
-        this.paths = new PathWords(words, cable);
+        this.root = root;
+        this.words = root.words();
+        this.paths = new PathWords(root.words(), cable);
     }
 
     private String say(String key, Object... arguments) {
@@ -85,15 +88,17 @@ public final class PathLines {
             return "";
         }
         StringBuilder out = new StringBuilder("\n").append(say(head)).append('\n');
-        listed.stream().limit(MOST_PATHS).forEach(path -> out.append("  at ")
-                .append(words.quantities().length(path.shownMetres()))
-                .append(", ")
-                .append(words.quantities().percent(path.peakVolts()))
-                .append(": ")
-                .append(paths.description(path))
+        listed.stream().limit(MOST_PATHS).forEach(path -> out.append("  ")
+                .append(root.say(
+                        "explain.path",
+                        words.quantities().length(path.shownMetres()),
+                        words.quantities().percent(path.peakVolts()),
+                        paths.description(path)))
                 .append('\n'));
         if (listed.size() > MOST_PATHS) {
-            out.append("  and ").append(listed.size() - MOST_PATHS).append(" smaller ones\n");
+            out.append("  ")
+                    .append(root.say("explain.morePaths", listed.size() - MOST_PATHS))
+                    .append('\n');
         }
         return out.toString();
     }

@@ -78,10 +78,12 @@ public final class TracePictures {
     private String note(Settings settings, TakenTrace trace) {
         Words words = Words.in(unit, surroundings.locale());
         Object end = trace.settings().get("end");
-        return (end == null ? "" : end + " end, ") + words.stimulus(settings.stimulus()) + ", velocity "
-                + Quantities.number(settings.velocityFraction(), 3)
-                + (trace.settings().containsKey("crosstalk_of")
-                        ? ", heard by the neighbour of " + trace.settings().get("crosstalk_of")
-                        : "");
+        Object neighbour = trace.settings().get("crosstalk_of");
+        return (end == null ? "" : surroundings.say("trace.end." + end))
+                + surroundings.say(
+                        "trace.set",
+                        words.stimulus(settings.stimulus()),
+                        Quantities.number(settings.velocityFraction(), 3))
+                + (neighbour == null ? "" : surroundings.say("trace.neighbour", neighbour));
     }
 }

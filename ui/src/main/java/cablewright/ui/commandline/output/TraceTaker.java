@@ -12,6 +12,7 @@ import cablewright.simulator.multiconductor.NeighbourPort;
 import cablewright.simulator.port.SimulatedPort;
 import cablewright.simulator.wave.EvenTimes;
 import cablewright.simulator.wave.Stimulus;
+import cablewright.ui.commandline.option.RootCommand;
 import cablewright.ui.commandline.output.TakenTrace.Column;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.Words;
@@ -20,7 +21,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /** Takes the trace of one end of a cable at given settings. */
 public final class TraceTaker {
@@ -30,7 +30,7 @@ public final class TraceTaker {
     private final double sourceOhms;
     private final Optional<String> crosstalkOf;
     private final Settings settings;
-    private final Consumer<String> remark;
+    private final RootCommand root;
 
     public TraceTaker(
             Cable cable,
@@ -38,13 +38,13 @@ public final class TraceTaker {
             double sourceOhms,
             Optional<String> crosstalkOf,
             Settings settings,
-            Consumer<String> remark) {
+            RootCommand root) {
         this.cable = cable;
         this.end = end;
         this.sourceOhms = sourceOhms;
         this.crosstalkOf = crosstalkOf;
         this.settings = settings;
-        this.remark = remark;
+        this.root = root;
     }
 
     private PortResponse port() {
@@ -61,11 +61,7 @@ public final class TraceTaker {
         double last = half + settings.secondsThereAndBack(settings.rangeMetres());
         EvenTimes times = EvenTimes.of(port(), stimulus, last, count);
         if (times.samplesPerEdge() < EvenTimes.FINE_SAMPLES_PER_EDGE) {
-            remark.accept(String.format(
-                    Locale.ROOT,
-                    "note: so long a range at so short an edge leaves %.0f samples across the edge; for exactness to 1e-8 "
-                            + "choose a shorter range, a wider pulse or fewer points",
-                    times.samplesPerEdge()));
+            root.remark(root.say("trace.coarse", Math.round(times.samplesPerEdge())));
         }
         double[] seconds = new double[count];
         double[] metres = new double[count];
@@ -140,11 +136,17 @@ public final class TraceTaker {
     }
 
     /** One line with what was set, so that nobody has to guess what was chosen. */
-    public String settingsLine(Words words) {
+    public String settingsLine() {
+        Words words = root.words();
         Quantities quantities = words.quantities();
-        return cable.title() + ", " + words.end(end) + ": " + words.stimulus(settings.stimulus()) + ", source "
-                + quantities.ohms(sourceOhms) + ", velocity " + Quantities.number(settings.velocityFraction(), 3)
-                + ", range " + quantities.shortLength(settings.rangeMetres())
-                + crosstalkOf.map(id -> ", heard by the neighbour of " + id).orElse("");
+        return root.say(
+                        "trace.line",
+                        cable.title(),
+                        words.end(end),
+                        words.stimulus(settings.stimulus()),
+                        quantities.ohms(sourceOhms),
+                        Quantities.number(settings.velocityFraction(), 3),
+                        quantities.shortLength(settings.rangeMetres()))
+                + crosstalkOf.map(id -> root.say("trace.neighbour", id)).orElse("");
     }
 }

@@ -69,7 +69,7 @@ public final class PractiseCommand implements Callable<Integer> {
             return ExitCode.DONE;
         }
         if (!families.isEmpty() || minutes.isPresent() || review) {
-            throw new InputProblem("--family, --minutes and --review go with --rounds");
+            throw InputProblem.of("practise.rounds");
         }
         if (inTerminal) {
             Lesson opened = InputFiles.lesson(root.surroundings(), name);
@@ -81,7 +81,7 @@ public final class PractiseCommand implements Callable<Integer> {
             return ExitCode.DONE;
         }
         if (log.isPresent()) {
-            throw new InputProblem("--log goes with --in-terminal or --rounds; the desktop keeps records of its own");
+            throw InputProblem.of("practise.log");
         }
         InputFiles.lesson(root.surroundings(), name);
         try {
@@ -91,8 +91,7 @@ public final class PractiseCommand implements Callable<Integer> {
                             : Optional.of(root.surroundings().folder().resolve(Path.of(name))));
             return ExitCode.DONE;
         } catch (DesktopOpener.NoWindow e) {
-            throw new InputProblem("no window can be opened here: " + e.getMessage()
-                    + ". 'cablewright practise --in-terminal' needs none.");
+            throw InputProblem.of("practise.noWindow", e.getMessage());
         }
     }
 }

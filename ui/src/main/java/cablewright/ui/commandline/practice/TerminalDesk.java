@@ -62,14 +62,14 @@ public final class TerminalDesk {
                 surroundings.print("\n" + practice.prompt());
                 String line = in.readLine();
                 if (line == null) {
-                    surroundings.print("\nNo more input. Goodbye; nothing that was not saved is kept.\n");
+                    surroundings.print("\n" + surroundings.say("practise.noInput") + "\n");
                     return;
                 }
                 surroundings.print(practice.answer(line));
             }
-            surroundings.print("Goodbye.\n");
+            surroundings.print(surroundings.say("practise.goodbye") + "\n");
         } catch (IOException e) {
-            throw new InputProblem("the terminal can't be read: " + e.getMessage());
+            throw InputProblem.of("practise.unreadable", e.getMessage());
         }
     }
 

@@ -33,11 +33,9 @@ final class TerminalRecords {
     /** One sentence that says where attempts go. */
     String note() {
         if (log.isPresent()) {
-            return "Each attempt goes into your log.";
+            return surroundings.say("practise.toLog");
         }
-        return shared.isPresent()
-                ? "Each attempt goes into your records; the desktop's Class book shows them too."
-                : "Nothing is kept: give your name with --trainee, or a log with --log, to go on from here.";
+        return surroundings.say(shared.isPresent() ? "practise.toRecords" : "practise.toNothing");
     }
 
     List<AttemptRecord> read() {
@@ -47,7 +45,7 @@ final class TerminalRecords {
                 contents.faults().forEach(this::remark);
                 return contents.records();
             } catch (IOException e) {
-                throw new InputProblem("the log can't be read: " + e.getMessage());
+                throw InputProblem.of("practise.logUnreadable", e.getMessage());
             }
         }
         return shared.map(ClassRecords::read)
@@ -71,7 +69,7 @@ final class TerminalRecords {
                 shared.get().append(record);
             }
         } catch (IOException e) {
-            remark("this attempt is marked but can't be kept: " + FileFault.sentence(e));
+            remark(surroundings.say("practise.notKept", FileFault.sentence(e)));
         }
     }
 }

@@ -52,13 +52,12 @@ final class TerminalRounds {
         PracticeSession session = session(AdaptivePractice.of(families, BuiltInLessons.all(), records.read(), trainee));
         Optional<Exercise> first = session.next();
         if (first.isEmpty()) {
-            surroundings.print(
-                    "Nothing is due for review. What was not answered well comes back after 1, 2, 4, 8 and 16 "
-                            + "days.\n");
+            surroundings.print(surroundings.say("practise.nothingDue") + "\n");
             return;
         }
-        String note = "Exercises that follow what you can do. " + records.note();
-        Lesson lesson = PracticeLesson.of("Practice", note, "Saltmarsh Point and all in it are invented.", first.get());
+        String note = surroundings.say("practise.note", records.note());
+        Lesson lesson = PracticeLesson.of(
+                surroundings.say("practise.title"), note, surroundings.say("practise.invented"), first.get());
         desk.practise(lesson, Optional.of(session), sheet -> keep(session, sheet));
     }
 
@@ -72,7 +71,7 @@ final class TerminalRounds {
         }
         int limit = minutes.get();
         if (limit < 1 || limit > MOST_MINUTES) {
-            throw new InputProblem("--minutes is " + limit + "; allowed is 1 to " + MOST_MINUTES);
+            throw InputProblem.of("option.range", "--minutes", limit, 1, MOST_MINUTES);
         }
         return PracticeSession.timed(practice, clock, Duration.ofMinutes(limit));
     }
