@@ -69,11 +69,14 @@ class OffCentreCableTest {
         CableType badLine = TestCables.type(ConstantsSection.lossless(68, 0.85));
         PortVoltage bad = pulseOn(TestCables.cable(badLine, METRES, new FarEnd.Open()));
         double end = 2 * METRES / (0.85 * 299_792_458.0);
+        int between = 0;
         for (int i = 0; i < bad.reflected().count(); i++) {
             double t = bad.reflected().time(i);
             if (t > 2 * PULSE_SECONDS && t < end - PULSE_SECONDS) {
                 assertEquals(0, bad.reflected().sample(i), 1e-6);
+                between++;
             }
         }
+        assertTrue(between > 100, between + " samples between the pulse and the end");
     }
 }

@@ -46,8 +46,10 @@ class EventFieldsTest {
     @MethodSource("everything")
     void aFieldAllowsWhatTheEventAllowsAndNoMore(Insertable one, Cable cable) {
         Event event = put(one, cable);
+        int numbers = 0;
         for (EventField field : EventFields.of(cable, event)) {
             if (field instanceof NumberField number) {
+                numbers++;
                 double least = number.allowed().least();
                 double most = number.allowed().most();
                 assertMakes(number, number.allowed().leastIsAllowed() ? least : least + 1e-6 * (most - least));
@@ -59,6 +61,7 @@ class EventFieldsTest {
                 }
             }
         }
+        assertTrue(numbers > 0, "no number of " + event);
     }
 
     private static void assertMakes(NumberField field, double value) {
@@ -75,8 +78,10 @@ class EventFieldsTest {
     @MethodSource("everything")
     void aSliderRunsOnlyOverWhatIsAllowedAndGivesBackItsPlace(Insertable one, Cable cable) {
         Event event = put(one, cable);
+        int numbers = 0;
         for (EventField field : EventFields.of(cable, event)) {
             if (field instanceof NumberField number) {
+                numbers++;
                 for (double place : new double[] {0, 0.3, 1}) {
                     double value = number.slider().at(place);
                     assertTrue(number.faultOf(value).isEmpty(), field.key() + " " + value);
@@ -84,14 +89,17 @@ class EventFieldsTest {
                 }
             }
         }
+        assertTrue(numbers > 0, "no number of " + event);
     }
 
     @ParameterizedTest
     @MethodSource("everything")
     void changingAFieldChangesThatFieldAlone(Insertable one, Cable cable) {
         Event event = put(one, cable);
+        int numbers = 0;
         for (EventField field : EventFields.of(cable, event)) {
             if (field instanceof NumberField number && number.value().isPresent()) {
+                numbers++;
                 assertEquals(event, number.with(number.value().getAsDouble()), field.key());
                 // High on the slider, where no pair of losses gives the legs of a splitter too much.
                 double other = number.slider().at(0.91);
@@ -99,6 +107,7 @@ class EventFieldsTest {
                 assertEquals(other, sameField(cable, changed, field).value().getAsDouble(), 1e-12 * other, field.key());
             }
         }
+        assertTrue(numbers > 0, "no number of " + event);
     }
 
     private static NumberField sameField(Cable cable, Event event, EventField field) {

@@ -131,7 +131,7 @@ class RecordsCommandTest {
     void progressAndConfusionsAreToldInWords() {
         Desk.Ran ran = desk.run("records", "class/ada.jsonl", "class/ben.jsonl");
         assertEquals(ExitCode.DONE, ran.exit(), ran.err());
-        assertTrue(ran.out().contains("2 attempts, 70 % of the marks, 1 needless digs"), ran.out());
+        assertTrue(ran.out().contains("2 attempts, 70 % of the marks, 1 needless dig,"), ran.out());
         assertTrue(ran.out().contains("pinch taken for splice: 1"), ran.out());
     }
 

@@ -5,6 +5,7 @@ import cablewright.lessons.text.Texts;
 import cablewright.simulator.crosssection.datasheet.AttenuationPoint;
 import cablewright.simulator.crosssection.datasheet.DataSheetFit;
 import cablewright.ui.desktop.bench.sheet.DataSheetViewModel.Fitted;
+import cablewright.ui.drawing.axis.Axis;
 import cablewright.ui.words.Quantities;
 import java.util.ArrayList;
 import java.util.List;
@@ -97,14 +98,16 @@ final class FitChart extends Region {
         bottom.setText(Quantities.significant(HUNDRED_METRES * least));
         left.setText(Quantities.significant(fromHertz / 1e6));
         right.setText(Quantities.significant(toHertz / 1e6) + "\u00a0MHz");
+        Axis across = Axis.logarithmic("Hz", fromHertz, toHertz);
+        Axis up = Axis.logarithmic("dB/m", least, most);
         Polyline line = new Polyline();
         line.getStyleClass().add("fit-line");
         for (AttenuationPoint point : curve) {
-            line.getPoints().addAll(x(point, fromHertz, toHertz), y(point, least, most));
+            line.getPoints().addAll(x(point, across), y(point, up));
         }
         List<Node> nodes = new ArrayList<>(List.of(axis(true), axis(false), line));
         for (AttenuationPoint point : sheet) {
-            Circle ring = new Circle(x(point, fromHertz, toHertz), y(point, least, most), RING);
+            Circle ring = new Circle(x(point, across), y(point, up), RING);
             ring.getStyleClass().add("sheet-ring");
             nodes.add(ring);
         }
@@ -119,13 +122,11 @@ final class FitChart extends Region {
         return axis;
     }
 
-    private double x(AttenuationPoint point, double from, double to) {
-        double share = Math.log(point.frequencyHertz() / from) / Math.log(to / from);
-        return gutter() + share * (getWidth() - gutter() - RING);
+    private double x(AttenuationPoint point, Axis across) {
+        return gutter() + across.share(point.frequencyHertz()) * (getWidth() - gutter() - RING);
     }
 
-    private double y(AttenuationPoint point, double least, double most) {
-        double share = Math.log(point.decibelPerMetre() / least) / Math.log(most / least);
-        return (1 - share) * (getHeight() - edge());
+    private double y(AttenuationPoint point, Axis up) {
+        return (1 - up.share(point.decibelPerMetre())) * (getHeight() - edge());
     }
 }
