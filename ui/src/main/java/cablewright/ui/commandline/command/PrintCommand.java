@@ -47,8 +47,7 @@ public final class PrintCommand implements Callable<Integer> {
         Lesson lesson = InputFiles.lesson(root.surroundings(), name);
         LessonSheets sheets = new LessonSheets(lesson, paper, root.words());
         if (!sheets.has(kind)) {
-            throw new InputProblem(name + ": the lesson has no " + kind.name().toLowerCase(Locale.ROOT)
-                    + "; give it a plan with one, or print its text, worksheets or answers");
+            throw InputProblem.of("print.missing", name, kind.name().toLowerCase(Locale.ROOT));
         }
         output.write(sheets.make(kind).pdf());
         return ExitCode.DONE;
