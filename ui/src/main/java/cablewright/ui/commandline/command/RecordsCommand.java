@@ -130,10 +130,10 @@ public final class RecordsCommand implements Callable<Integer> {
 
     private void requireOptionsThatGoTogether() {
         if (classList.isPresent() && lesson.isEmpty()) {
-            throw new InputProblem("--class lists who a lesson was set to; name the lesson with --lesson");
+            throw InputProblem.of("records.classNeedsLesson");
         }
         if (lesson.isPresent() && format == Format.XAPI) {
-            throw new InputProblem("--lesson makes a table; write it as text or csv");
+            throw InputProblem.of("records.lessonIsTable");
         }
     }
 
@@ -152,7 +152,7 @@ public final class RecordsCommand implements Callable<Integer> {
     }
 
     private Table progress(Lesson set, List<AttemptRecord> records) {
-        Table table = new Table("name", "done", "of", "marks %", "needless digs", "last");
+        Table table = new Table("name", "done", "of", "marks %", root.say("records.head.digs"), "last");
         for (LessonProgress one : LessonProgress.of(set, records, names())) {
             boolean begun = one.maximum() > 0;
             table.add(
