@@ -7,6 +7,7 @@ import cablewright.lessons.exam.paper.SealedPaper;
 import cablewright.lessons.exercise.AttemptSheet;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.exercise.draft.UnfinishedWork;
 import cablewright.simulator.cable.Cable;
 
 /** What a file holds. */
@@ -142,6 +143,23 @@ public sealed interface Document {
         @Override
         public Object content() {
             return answers;
+        }
+    }
+
+    /**
+     * Where a trainee left off.
+     *
+     * @param work the content
+     */
+    record OfWork(UnfinishedWork work) implements Document {
+        @Override
+        public FileKind kind() {
+            return FileKind.WORK;
+        }
+
+        @Override
+        public Object content() {
+            return work;
         }
     }
 }

@@ -7,6 +7,7 @@ import cablewright.lessons.exam.paper.SealedPaper;
 import cablewright.lessons.exercise.AttemptSheet;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.exercise.draft.UnfinishedWork;
 import cablewright.lessons.file.FileFault;
 import cablewright.lessons.format.codec.At;
 import cablewright.lessons.format.codec.Codecs;
@@ -290,6 +291,7 @@ public final class DocumentReader {
             case PAPER -> new Document.OfPaper((SealedPaper) content);
             case EXAMINERS_PART -> new Document.OfExaminersPart((ExaminersPart) content);
             case ANSWERS -> new Document.OfAnswers((ExamAnswers) content);
+            case WORK -> new Document.OfWork((UnfinishedWork) content);
         };
     }
 }

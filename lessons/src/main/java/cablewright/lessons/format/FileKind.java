@@ -7,6 +7,7 @@ import cablewright.lessons.exam.paper.SealedPaper;
 import cablewright.lessons.exercise.AttemptSheet;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.exercise.draft.UnfinishedWork;
 import cablewright.simulator.cable.Cable;
 import java.io.IOException;
 import java.io.InputStream;
@@ -31,7 +32,9 @@ public enum FileKind {
     /** The part of a paper that only the examiner opens. */
     EXAMINERS_PART("cablewright-examiners-part", "examinersPart", "examiner's part of a paper", ExaminersPart.class),
     /** Answers to a sealed paper. */
-    ANSWERS("cablewright-answers", "answers", "answers to a paper", ExamAnswers.class);
+    ANSWERS("cablewright-answers", "answers", "answers to a paper", ExamAnswers.class),
+    /** Where a trainee left off. */
+    WORK("cablewright-work", "work", "unfinished work", UnfinishedWork.class);
 
     /** The version that is written; earlier ones, once there are any, stay readable. */
     public static final int VERSION = 1;
@@ -71,7 +74,7 @@ public enum FileKind {
     public boolean holdsCables() {
         return switch (this) {
             case CABLE, EXERCISE, LESSON, EXAMINERS_PART -> true;
-            case ATTEMPTS, PAPER, ANSWERS -> false;
+            case ATTEMPTS, PAPER, ANSWERS, WORK -> false;
         };
     }
 

@@ -139,7 +139,12 @@ public final class AdaptivePractice {
         return items;
     }
 
-    private List<EventKind> kinds() {
+    /**
+     * Returns the kinds of damage that can be practised.
+     *
+     * @return the kinds, those of the first family first
+     */
+    public List<EventKind> kinds() {
         return families.stream()
                 .flatMap(family -> family.damage().stream())
                 .distinct()
@@ -155,7 +160,16 @@ public final class AdaptivePractice {
         if (!apart.isEmpty()) {
             return make(new GenerationRequest(seed++, families, List.of(), CONTRAST_DIFFICULTY, apart.removeFirst()));
         }
-        EventKind kind = contrast.isEmpty() ? leastKnown() : contrast.removeFirst();
+        return next(contrast.isEmpty() ? leastKnown() : contrast.removeFirst());
+    }
+
+    /**
+     * Makes an exercise about one kind of damage, at the difficulty that suits the trainee.
+     *
+     * @param kind the kind, one of {@link #kinds}
+     * @return the exercise
+     */
+    public Exercise next(EventKind kind) {
         ItemBank ofKind = ItemBank.of(bank.items().values().stream()
                 .filter(item -> item.kind() == kind)
                 .toList());

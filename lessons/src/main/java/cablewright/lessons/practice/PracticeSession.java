@@ -4,11 +4,13 @@ package cablewright.lessons.practice;
 import cablewright.lessons.classbook.AttemptRecord;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.marking.MarkSheet;
+import cablewright.simulator.cable.EventKind;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -24,14 +26,21 @@ public final class PracticeSession {
         /** New exercises until the time is up; one that is open then may be finished. */
         TIMED,
         /** What was answered badly and is due again. */
-        REVIEW
+        REVIEW,
+        /** A number of exercises that were planned, what is due for review first. */
+        ROUND
     }
+
+    /** Most reviews with which a round begins. */
+    private static final int MOST_REVIEWS_OF_ROUND = 3;
+
 
     private final AdaptivePractice practice;
     private final Mode mode;
     private final Clock clock;
     private final Optional<Instant> endsAt;
     private final Deque<String> due = new ArrayDeque<>();
+    private final Deque<EventKind> planned = new ArrayDeque<>();
     private int answered;
     private double earned;
     private double possible;
@@ -84,13 +93,35 @@ public final class PracticeSession {
     }
 
     /**
+     * Starts a round that is planned: up to three mistakes that are due now stand in place of as many of the planned
+     * exercises, and come first.
+     *
+     * @param practice what is known of the trainee
+     * @param clock gives the time
+     * @param plan what the exercises are about
+     * @param limit after what time no new exercise comes; empty for no limit
+     * @return the sitting
+     */
+    public static PracticeSession round(
+            AdaptivePractice practice, Clock clock, RoundPlan plan, Optional<Duration> limit) {
+        PracticeSession session = new PracticeSession(practice, Mode.ROUND, clock, limit);
+        practice.due(clock.instant()).stream().limit(MOST_REVIEWS_OF_ROUND).forEach(session.due::add);
+        List<EventKind> kinds = plan.kinds();
+        session.planned.addAll(kinds.subList(0, Math.max(0, kinds.size() - session.due.size())));
+        return session;
+    }
+
+    /**
      * Makes the next exercise.
      *
      * @return the exercise; empty where the time is up or nothing more is due
      */
     public synchronized Optional<Exercise> next() {
-        if (mode != Mode.REVIEW) {
-            return isOver() ? Optional.empty() : Optional.of(practice.next());
+        if (isOver()) {
+            return Optional.empty();
+        }
+        if (mode == Mode.UNTIMED || mode == Mode.TIMED) {
+            return Optional.of(practice.next());
         }
         while (!due.isEmpty()) {
             Optional<Exercise> again = practice.again(due.removeFirst());
@@ -98,7 +129,7 @@ public final class PracticeSession {
                 return again;
             }
         }
-        return Optional.empty();
+        return Optional.ofNullable(planned.pollFirst()).map(practice::next);
     }
 
     /**
@@ -131,9 +162,9 @@ public final class PracticeSession {
      * @return whether the time is up or all that was due has been asked
      */
     public synchronized boolean isOver() {
-        return mode == Mode.REVIEW
-                ? due.isEmpty()
-                : left().map(Duration::isZero).orElse(false);
+        boolean ends = mode == Mode.REVIEW || mode == Mode.ROUND;
+        return ends && due.isEmpty() && planned.isEmpty()
+                || left().map(Duration::isZero).orElse(false);
     }
 
     /**

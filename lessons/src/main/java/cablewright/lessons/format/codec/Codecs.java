@@ -7,6 +7,7 @@ import cablewright.lessons.exam.paper.SealedPaper;
 import cablewright.lessons.exercise.AttemptSheet;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.exercise.draft.UnfinishedWork;
 import cablewright.simulator.cable.Cable;
 import cablewright.simulator.check.Lines;
 import cablewright.simulator.line.CableType;
@@ -38,6 +39,7 @@ public final class Codecs {
         ofRecord(SealedPaper.class);
         ofRecord(ExaminersPart.class);
         ofRecord(ExamAnswers.class);
+        ofRecord(UnfinishedWork.class);
     }
 
     /** Returns the codec of the content of a kind of file. */
