@@ -5,6 +5,7 @@ import cablewright.lessons.classbook.AttemptRecord;
 import cablewright.lessons.classbook.ClassSummary;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.text.Texts;
+import cablewright.simulator.cable.EventKind;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Quantities;
 import cablewright.ui.words.Words;
@@ -64,6 +65,7 @@ public final class ClassBookView extends BorderPane {
      * @param traineeName name under which this user's attempts are kept
      * @param unit the unit of lengths
      * @param lesson the lesson that is open, whose answers a folder may hold
+     * @param round starts ten exercises of which seven are about one kind
      * @param texts texts of the desktop
      */
     public ClassBookView(
@@ -71,6 +73,7 @@ public final class ClassBookView extends BorderPane {
             StringProperty traineeName,
             ReadOnlyObjectProperty<LengthUnit> unit,
             Supplier<Lesson> lesson,
+            Consumer<EventKind> round,
             Texts texts) {
         this.model = model;
         this.unit = unit;
@@ -87,6 +90,7 @@ public final class ClassBookView extends BorderPane {
         VBox.setVgrow(table, Priority.ALWAYS);
         cards.getChildren()
                 .addAll(
+                        card("classbook.next", new NextStep(model.nextProperty(), words, round, texts)),
                         card("classbook.byKind", progress),
                         card("classbook.confusions", grid),
                         card("classbook.errors", scatter));

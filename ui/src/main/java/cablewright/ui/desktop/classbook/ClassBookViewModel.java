@@ -5,10 +5,13 @@ import cablewright.lessons.classbook.AttemptRecord;
 import cablewright.lessons.classbook.ClassRecords;
 import cablewright.lessons.classbook.ClassSummary;
 import cablewright.lessons.classbook.RecordsCsv;
+import cablewright.lessons.classbook.WeakKind;
 import cablewright.lessons.classbook.XapiStatements;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.file.AtomicSave;
+import cablewright.lessons.generation.ExerciseFamily;
 import cablewright.lessons.text.Texts;
+import cablewright.simulator.cable.EventKind;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.print.ClassBookPaper;
 import cablewright.ui.print.PaperPrinter;
@@ -20,12 +23,15 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import javafx.beans.property.ObjectProperty;
 import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.beans.property.ReadOnlyDoubleWrapper;
@@ -40,6 +46,10 @@ import javafx.collections.ObservableList;
 /** The class book: records of one trainee or of all, what they show together, and where they come from and go to. */
 public final class ClassBookViewModel {
 
+    private static final Set<EventKind> CAN_BE_MADE = Arrays.stream(ExerciseFamily.values())
+            .flatMap(family -> family.damage().stream())
+            .collect(Collectors.toUnmodifiableSet());
+
     /** Progress while nothing is being marked. */
     public static final double IDLE = -1;
 
@@ -51,6 +61,7 @@ public final class ClassBookViewModel {
     private final ObservableList<String> trainees = FXCollections.observableArrayList();
     private final ObjectProperty<Optional<String>> trainee = new SimpleObjectProperty<>(Optional.empty());
     private final ReadOnlyObjectWrapper<ClassSummary> summary = new ReadOnlyObjectWrapper<>(ClassSummary.of(List.of()));
+    private final ReadOnlyObjectWrapper<Optional<WeakKind>> next = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final ReadOnlyDoubleWrapper progress = new ReadOnlyDoubleWrapper(IDLE);
     private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
     private AtomicBoolean cancelled = new AtomicBoolean();
@@ -114,6 +125,9 @@ public final class ClassBookViewModel {
         java.util.Collections.reverse(latestFirst);
         shown.setAll(latestFirst);
         summary.set(ClassSummary.of(chosen));
+        next.set(WeakKind.ranked(chosen).stream()
+                .filter(weak -> CAN_BE_MADE.contains(weak.kind()))
+                .findFirst());
     }
 
     /**
@@ -264,6 +278,15 @@ public final class ClassBookViewModel {
      */
     public ObjectProperty<Optional<String>> traineeProperty() {
         return trainee;
+    }
+
+    /**
+     * Returns what to do next.
+     *
+     * @return the weakest kind of damage by the recent attempts that are shown; empty where none was missed
+     */
+    public ReadOnlyObjectProperty<Optional<WeakKind>> nextProperty() {
+        return next.getReadOnlyProperty();
     }
 
     public ReadOnlyObjectProperty<ClassSummary> summaryProperty() {

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.practice;
 
+import cablewright.lessons.classbook.AttemptRecord;
 import cablewright.lessons.feedback.FindingReasons;
 import cablewright.lessons.marking.Finding;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.MarkingRules;
+import cablewright.lessons.practice.Twin;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.desktop.practice.model.Claim;
 import cablewright.ui.desktop.practice.model.ExerciseViewModel;
@@ -15,6 +17,8 @@ import cablewright.ui.words.FindingText;
 import cablewright.ui.words.FindingWords;
 import cablewright.ui.words.NoticeWords;
 import cablewright.ui.words.Words;
+import java.security.SecureRandom;
+import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -23,6 +27,8 @@ import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -56,11 +62,32 @@ final class ResultPane extends VBox {
         VBox.setVgrow(scroll, Priority.ALWAYS);
         Label title = new Label(texts.say("result.title"));
         title.getStyleClass().add("card-title");
-        getChildren().addAll(title, figures(), scroll, next);
+        getChildren().addAll(title, figures(), scroll, more(), next);
         model.axis().unitProperty().addListener((o, before, now) -> fill());
         model.reveal().reasonsProperty().addListener((o, before, now) -> fill());
         practice.roundProperty().addListener((o, before, now) -> updateNext());
         fill();
+    }
+
+    /** Another try, and after a miss the same fault on a new cable. */
+    private FlowPane more() {
+        Button again = small("try-again", practice::tryAgain);
+        FlowPane more = new FlowPane(again);
+        more.getStyleClass().add("result-more");
+        AttemptRecord record = AttemptRecord.of(sheet, practice.lesson(), Instant.EPOCH);
+        Twin.of(model.exercise(), practice.twinRequest(model.exercise().id()), record, new SecureRandom().nextInt())
+                .ifPresent(request -> more.getChildren().add(0, small("try-twin", () -> practice.tryTwin(request))));
+        return more;
+    }
+
+    private Button small(String id, Runnable action) {
+        Button button = new Button(texts.say("result." + id));
+        button.setId(id);
+        button.setMinWidth(Region.USE_PREF_SIZE);
+        button.setTooltip(new Tooltip(texts.say("result." + id + ".name")));
+        button.setAccessibleText(texts.say("result." + id + ".name"));
+        button.setOnAction(event -> action.run());
+        return button;
     }
 
     private HBox figures() {

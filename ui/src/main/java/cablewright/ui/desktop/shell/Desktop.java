@@ -4,10 +4,12 @@ package cablewright.ui.desktop.shell;
 import cablewright.lessons.classbook.ClassRecords;
 import cablewright.lessons.classbook.UserFolder;
 import cablewright.ui.desktop.bench.model.BenchStore;
+import cablewright.ui.desktop.home.HomeStore;
 import cablewright.ui.desktop.task.Threads;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.logging.Logger;
 import javafx.application.Application;
 import javafx.stage.Stage;
@@ -58,10 +60,14 @@ public final class Desktop extends Application {
                 Threads.besideTheScreen("cablewright-work"),
                 ClassRecords.ofThisUser(System.getenv()),
                 BenchStore.ofThisUser(),
+                HomeStore.ofThisUser(System.getenv()),
                 Locale.getDefault());
         Thread.setDefaultUncaughtExceptionHandler(window.faults(List.of(
                 UserFolder.data(System.getenv()).resolve("faults"), Path.of(System.getProperty("java.io.tmpdir")))));
         window.showOpening();
-        window.openFirst(getParameters().getUnnamed().stream().findFirst().map(Path::of));
+        getParameters().getUnnamed().stream()
+                .findFirst()
+                .map(Path::of)
+                .ifPresentOrElse(file -> window.openFirst(Optional.of(file)), window::showHome);
     }
 }

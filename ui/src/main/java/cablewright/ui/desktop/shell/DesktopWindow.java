@@ -7,11 +7,21 @@ import cablewright.lessons.classbook.AttemptRecord;
 import cablewright.lessons.classbook.ClassRecords;
 import cablewright.lessons.content.BuiltInLessons;
 import cablewright.lessons.exercise.Lesson;
+import cablewright.lessons.generation.ExerciseFamily;
+import cablewright.lessons.generation.GenerationRequest;
 import cablewright.lessons.marking.MarkSheet;
+import cablewright.lessons.practice.PracticeLesson;
 import cablewright.lessons.practice.PracticeSession;
 import cablewright.lessons.text.Texts;
+import cablewright.simulator.cable.EventKind;
 import cablewright.ui.desktop.bench.model.BenchStore;
 import cablewright.ui.desktop.bench.model.BenchViewModel;
+import cablewright.ui.desktop.home.HomeActions;
+import cablewright.ui.desktop.home.HomeState;
+import cablewright.ui.desktop.home.HomeStore;
+import cablewright.ui.desktop.home.HomeView;
+import cablewright.ui.desktop.home.HomeViewModel;
+import cablewright.ui.desktop.home.WorkKeeper;
 import cablewright.ui.desktop.practice.PracticeView;
 import cablewright.ui.desktop.practice.model.PracticeViewModel;
 import cablewright.ui.desktop.task.LatestRun;
@@ -26,6 +36,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import javafx.animation.PauseTransition;
 import javafx.application.Application;
 import javafx.geometry.Rectangle2D;
@@ -65,6 +76,9 @@ final class DesktopWindow {
     private PracticeViewModel practice;
     private final ClassRecords records;
     private final PracticeStarter sittings;
+    private final HomeStore homeStore;
+    private final WorkKeeper keeper;
+    private Optional<Path> lessonFile = Optional.empty();
 
     DesktopWindow(Stage stage, WindowMemory memory, Threads threads) {
         this(stage, memory, threads, ClassRecords.inMemory());
@@ -85,6 +99,17 @@ final class DesktopWindow {
             ClassRecords records,
             BenchStore benchStore,
             Locale locale) {
+        this(stage, memory, threads, records, benchStore, HomeStore.inMemory(), locale);
+    }
+
+    DesktopWindow(
+            Stage stage,
+            WindowMemory memory,
+            Threads threads,
+            ClassRecords records,
+            BenchStore benchStore,
+            HomeStore homeStore,
+            Locale locale) {
         this.texts = new Texts(BUNDLE, locale);
         this.stage = stage;
         this.memory = memory;
@@ -92,7 +117,9 @@ final class DesktopWindow {
         this.sittings = new PracticeStarter(records, texts, Clock.systemUTC());
         this.threads = threads;
         this.files = new LatestRun(threads);
-        this.pages = new Pages(model, threads, records, benchStore, texts);
+        this.pages = new Pages(model, threads, records, benchStore, texts, this::round);
+        this.homeStore = homeStore;
+        this.keeper = new WorkKeeper(homeStore.work(), threads, what -> tell(texts.say("home.notKept", what)));
         model.darkProperty().addListener((o, before, now) -> useTheme(now));
     }
 
@@ -116,10 +143,12 @@ final class DesktopWindow {
 
     /** Shows a lesson, in place of what was shown. */
     void show(Lesson lesson) {
+        lessonFile = Optional.empty();
         show(lesson, Optional.empty());
     }
 
     private void show(Lesson lesson, Optional<PracticeSession> session) {
+        keeper.flush();
         practice = new PracticeViewModel(
                 lesson,
                 session,
@@ -128,28 +157,92 @@ final class DesktopWindow {
                 threads,
                 texts,
                 Clock.systemUTC());
+        if (session.isEmpty()) {
+            String trainee = trainee();
+            homeStore.work().read(trainee).ifPresent(practice::resume);
+            keeper.follow(practice, trainee, lessonFile);
+        }
+        showPractice();
+    }
+
+    private void showPractice() {
+        Lesson lesson = practice.lesson();
         Words words = Words.in(model.unitProperty().get(), texts.locale());
+        PracticeView shown = new PracticeView(practice, texts, words);
+        show(pages.with(pages.content(shown, shown::start, shown::tracks), lesson), lesson.title());
+    }
+
+    private void show(List<Page> shown, String title) {
         Optional.ofNullable(view).ifPresent(WindowView::close);
         view = new WindowView(
-                model,
-                pages.with(new PracticeView(practice, texts, words), lesson),
-                new PractiseMenu(lesson.title(), texts, this::practise, () -> openFirst(Optional.empty())),
-                this::choose,
-                texts);
+                model, shown, new PractiseMenu(title, texts, this::practise, this::showHome), this::choose, texts);
         content(view);
+        view.onHome(this::showHome);
         view.start();
+    }
+
+    /** Shows the lesson home, in place of what was shown. What was begun is kept. */
+    void showHome() {
+        keeper.flush();
+        HomeViewModel home = new HomeViewModel(
+                records, homeStore.work(), homeStore.lessons(), model.traineeProperty(), threads, Clock.systemUTC());
+        HomeView shown = new HomeView(home, homeActions(), texts);
+        Lesson usual = Optional.ofNullable(practice)
+                .map(PracticeViewModel::lesson)
+                .orElseGet(BuiltInLessons::first);
+        show(pages.with(pages.content(shown, shown::start, () -> shown), usual), texts.say("home.menu"));
+    }
+
+    private HomeActions homeActions() {
+        return new HomeActions() {
+            @Override
+            public void open(HomeState.Entry entry, Optional<String> exerciseId) {
+                lessonFile = entry.file();
+                show(entry.progress().lesson(), Optional.empty());
+                exerciseId.ifPresent(practice::select);
+            }
+
+            @Override
+            public void today() {
+                start(() -> sittings.today(trainee()));
+            }
+
+            @Override
+            public void practise(PracticeSession.Mode mode) {
+                DesktopWindow.this.practise(new PractiseMenu.Wish(mode, List.of(ExerciseFamily.values())));
+            }
+
+            @Override
+            public void chooseFile() {
+                choose();
+            }
+
+            @Override
+            public void bench() {
+                view.show(Pages.BENCH);
+            }
+        };
+    }
+
+    /** Starts ten exercises of which seven are about one kind. */
+    private void round(EventKind kind) {
+        start(() -> sittings.round(kind, trainee()));
+    }
+
+    private void start(Callable<Optional<PracticeStarter.Sitting>> sitting) {
+        files.ask(
+                sitting,
+                begun -> begun.ifPresentOrElse(
+                        it -> show(it.lesson(), Optional.of(it.session())),
+                        () -> view.tell(texts.say("practise.nothingDue"))),
+                this::tell);
     }
 
     /** Starts a practice session, in place of what was shown; where nothing is due, says so. */
     void practise(PractiseMenu.Wish wish) {
         String trainee = trainee();
         Optional<Lesson> opened = Optional.ofNullable(practice).map(PracticeViewModel::lesson);
-        files.ask(
-                () -> sittings.start(wish, trainee, opened),
-                sitting -> sitting.ifPresentOrElse(
-                        begun -> show(begun.lesson(), Optional.of(begun.session())),
-                        () -> view.tell(texts.say("practise.nothingDue"))),
-                this::tell);
+        start(() -> sittings.start(wish, trainee, opened));
     }
 
     private String trainee() {
@@ -158,12 +251,19 @@ final class DesktopWindow {
         return name.isEmpty() ? usual : name.substring(0, Math.min(MOST_NAME, name.length()));
     }
 
+    private AttemptRecord twin(MarkSheet sheet, GenerationRequest request, Instant now) {
+        return AttemptRecord.of(sheet, PracticeLesson.ID, now).by(trainee()).madeOf(request);
+    }
+
     /** Lets the sitting learn from an attempt, and keeps it in the trainee's log. */
     private void keep(MarkSheet sheet, Lesson lesson, Optional<PracticeSession> session) {
         Instant now = Clock.systemUTC().instant();
-        AttemptRecord record = session.map(sitting -> sitting.record(sheet, now))
+        AttemptRecord first = session.map(sitting -> sitting.record(sheet, now))
                 .orElseGet(() -> AttemptRecord.of(sheet, lesson, now))
                 .by(trainee());
+        AttemptRecord record = practice.twinRequest(sheet.exerciseId())
+                .map(request -> twin(sheet, request, now))
+                .orElse(first);
         session.ifPresent(sitting -> sitting.learn(record));
         threads.work().execute(() -> {
             try {
@@ -191,11 +291,21 @@ final class DesktopWindow {
 
     /** Opens a lesson from a file; if it can't be used, what was open stays, and says why. */
     void open(Path file) {
-        files.ask(() -> LessonFiles.read(file, texts), this::show, this::tell);
+        files.ask(
+                () -> LessonFiles.read(file, texts),
+                lesson -> {
+                    lessonFile = Optional.of(file.toAbsolutePath());
+                    show(lesson, Optional.empty());
+                },
+                this::tell);
     }
 
     private void tell(Exception what) {
-        view.tell(texts.say("window.notOpened", String.valueOf(what.getMessage())));
+        tell(texts.say("window.notOpened", String.valueOf(what.getMessage())));
+    }
+
+    private void tell(String sentence) {
+        Optional.ofNullable(view).ifPresent(it -> it.tell(sentence));
     }
 
     private void acceptFiles(Scene scene) {
@@ -268,7 +378,10 @@ final class DesktopWindow {
         memory.restore(stage, model);
         askForSizeAgain(stage.getWidth(), stage.getHeight());
         useTheme(model.darkProperty().get());
-        stage.setOnHiding(event -> memory.keep(stage, model));
+        stage.setOnHiding(event -> {
+            keeper.flush();
+            memory.keep(stage, model);
+        });
         stage.setOnCloseRequest(event -> {
             if (!pages.mayClose(stage::hide)) {
                 view.show(Pages.BENCH);
@@ -280,6 +393,10 @@ final class DesktopWindow {
     private static void useTheme(boolean dark) {
         Application.setUserAgentStylesheet(
                 dark ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet());
+    }
+
+    Texts texts() {
+        return texts;
     }
 
     WindowViewModel model() {

@@ -5,6 +5,7 @@ import cablewright.lessons.bench.BenchTemplate;
 import cablewright.lessons.classbook.ClassRecords;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.text.Texts;
+import cablewright.simulator.cable.EventKind;
 import cablewright.ui.desktop.bench.BenchView;
 import cablewright.ui.desktop.bench.SystemClipboard;
 import cablewright.ui.desktop.bench.model.BenchStore;
@@ -16,13 +17,13 @@ import cablewright.ui.desktop.demonstrations.DemonstrationsView;
 import cablewright.ui.desktop.exam.ExamPages;
 import cablewright.ui.desktop.measured.MeasuredView;
 import cablewright.ui.desktop.measured.MeasuredViewModel;
-import cablewright.ui.desktop.practice.PracticeView;
 import cablewright.ui.desktop.task.Threads;
 import cablewright.ui.words.Words;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Supplier;
 import javafx.scene.Node;
 
@@ -37,6 +38,7 @@ final class Pages {
     private final ClassRecords records;
     private final BenchStore benchStore;
     private final Texts texts;
+    private final Consumer<EventKind> round;
     private ExamPages classBook;
     private MeasuredView measured;
     private Lesson lesson;
@@ -44,7 +46,9 @@ final class Pages {
     private BenchView bench;
     private TrialStack trial;
 
-    Pages(WindowViewModel model, Threads threads, ClassRecords records, BenchStore benchStore, Texts texts) {
+    Pages(WindowViewModel model, Threads threads, ClassRecords records, BenchStore benchStore, Texts texts,
+            Consumer<EventKind> round) {
+        this.round = round;
         this.model = model;
         this.threads = threads;
         this.records = records;
@@ -53,10 +57,10 @@ final class Pages {
     }
 
     /** The pages around a lesson; those that do not hang on it are kept from lesson to lesson. */
-    List<Page> with(PracticeView practice, Lesson opened) {
+    List<Page> with(Page.Content practice, Lesson opened) {
         lesson = opened;
         return List.of(
-                new Page("practice", () -> content(practice, practice::start, practice::tracks)),
+                new Page("practice", () -> practice),
                 new Page("demonstrations", this::demonstrations),
                 new Page("classbook", this::classBook),
                 new Page(BENCH, this::bench),
@@ -78,6 +82,7 @@ final class Pages {
                     model.traineeProperty(),
                     model.unitProperty(),
                     () -> lesson,
+                    round,
                     texts);
             classBook = new ExamPages(
                     attempts,
@@ -136,7 +141,7 @@ final class Pages {
         return new MeasuredPage(measured);
     }
 
-    private static Page.Content content(Node node, Runnable start, Supplier<Node> picture) {
+    Page.Content content(Node node, Runnable start, Supplier<Node> picture) {
         return new Page.Content() {
             @Override
             public Node node() {

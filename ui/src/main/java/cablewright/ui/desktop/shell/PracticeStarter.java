@@ -1,15 +1,20 @@
 // SPDX-License-Identifier: Apache-2.0
 package cablewright.ui.desktop.shell;
 
+import cablewright.lessons.classbook.AttemptRecord;
 import cablewright.lessons.classbook.ClassRecords;
+import cablewright.lessons.classbook.WeakKind;
 import cablewright.lessons.content.BuiltInLessons;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.generation.ExerciseFamily;
 import cablewright.lessons.practice.AdaptivePractice;
 import cablewright.lessons.practice.PracticeLesson;
+import cablewright.lessons.practice.PracticeSession.Mode;
 import cablewright.lessons.practice.PracticeSession;
+import cablewright.lessons.practice.RoundPlan;
 import cablewright.lessons.text.Texts;
+import cablewright.simulator.cable.EventKind;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.List;
@@ -47,9 +52,35 @@ final class PracticeStarter {
                 switch (wish.mode()) {
                     case UNTIMED -> PracticeSession.untimed(practice, clock);
                     case TIMED -> PracticeSession.timed(practice, clock, ROUND);
-                    case REVIEW -> PracticeSession.review(practice, clock);
+                    case REVIEW, ROUND -> PracticeSession.review(practice, clock);
                 };
         return session.next().map(first -> new Sitting(lesson(wish, first), session));
+    }
+
+    /** Ten exercises in ten minutes, seven of them from what is weak; mistakes that are due come first. */
+    Optional<Sitting> today(String trainee) {
+        return round(WeakKind.ranked(own(trainee)).stream().map(WeakKind::kind).toList(), trainee, Optional.of(ROUND));
+    }
+
+    /** Ten exercises without a clock, seven of them about one kind. */
+    Optional<Sitting> round(EventKind kind, String trainee) {
+        return round(List.of(kind), trainee, Optional.empty());
+    }
+
+    private List<AttemptRecord> own(String trainee) {
+        return records.read().records().stream()
+                .filter(record -> record.trainee().equals(trainee))
+                .toList();
+    }
+
+    private Optional<Sitting> round(List<EventKind> weak, String trainee, Optional<Duration> limit) {
+        List<ExerciseFamily> all = List.of(ExerciseFamily.values());
+        AdaptivePractice practice =
+                AdaptivePractice.of(all, BuiltInLessons.all(), records.read().records(), trainee);
+        long seed = clock.millis();
+        RoundPlan plan = RoundPlan.of(weak, practice.kinds(), RoundPlan.USUAL_EXERCISES, seed);
+        PracticeSession session = PracticeSession.round(practice, clock, plan, limit);
+        return session.next().map(first -> new Sitting(lesson(new PractiseMenu.Wish(Mode.ROUND, all), first), session));
     }
 
     private static List<Lesson> lessons(Optional<Lesson> opened) {
@@ -65,6 +96,7 @@ final class PracticeStarter {
                     case UNTIMED -> texts.say("practise.title", families);
                     case TIMED -> texts.say("practise.title.timed", families);
                     case REVIEW -> texts.say("practise.review");
+                    case ROUND -> texts.say("practise.round");
                 };
         return PracticeLesson.of(title, texts.say("practise.introduction"), texts.say("practise.world"), first);
     }

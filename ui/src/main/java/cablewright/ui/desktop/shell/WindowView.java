@@ -50,6 +50,7 @@ final class WindowView extends StackPane {
     private final BorderPane frame = new BorderPane();
     private final PageBar pages;
     private final HelpOverlay help;
+    private Runnable home = () -> {};
     private final PassingSign sign = new PassingSign();
 
     WindowView(WindowViewModel model, List<Page> pages, MenuButton practise, Runnable choose, Texts texts) {
@@ -225,6 +226,11 @@ final class WindowView extends StackPane {
         }
     }
 
+    /** What Ctrl+H does. */
+    void onHome(Runnable action) {
+        home = action;
+    }
+
     private boolean window(KeyCode code) {
         if (code.isDigitKey() && code != KeyCode.DIGIT0) {
             pages.show(code.getCode() - KeyCode.DIGIT1.getCode());
@@ -233,6 +239,9 @@ final class WindowView extends StackPane {
         switch (code) {
             case O:
                 choose.run();
+                return true;
+            case H:
+                home.run();
                 return true;
             case U:
                 model.switchUnit();

@@ -4,6 +4,7 @@ package cablewright.ui.desktop.practice.model;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Flag;
+import cablewright.lessons.exercise.draft.ExerciseDraft;
 import cablewright.lessons.format.ExerciseFingerprint;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
@@ -57,6 +58,7 @@ public final class ExerciseViewModel {
     private Optional<String> chosenReason = Optional.empty();
     private final ReadOnlyObjectWrapper<Optional<String>> chosen = new ReadOnlyObjectWrapper<>(Optional.empty());
     private Optional<Instant> openedAt = Optional.empty();
+    private boolean opened;
 
     /**
      * Makes the model of an exercise that nobody opened yet.
@@ -99,8 +101,9 @@ public final class ExerciseViewModel {
 
     /** Opens the exercise: the first trace is taken, unless a question comes first. */
     public void open() {
-        if (openedAt.isEmpty()) {
-            openedAt = Optional.of(clock.instant());
+        if (!opened) {
+            opened = true;
+            openedAt = openedAt.or(() -> Optional.of(clock.instant()));
             if (phase.get() != Phase.ASKED) {
                 takeTrace();
             }
@@ -117,7 +120,7 @@ public final class ExerciseViewModel {
                 .filter(ReadingAids.Other::mirrored)
                 .ifPresent(seen -> traceTrack.aids().forget());
         reveal.settingsChanged();
-        if (phase.get() != Phase.ASKED && openedAt.isPresent()) {
+        if (phase.get() != Phase.ASKED && opened) {
             takeTrace();
         }
     }
@@ -191,7 +194,9 @@ public final class ExerciseViewModel {
             chosen.set(Optional.of(choiceId));
             chosenReason = reasonId;
             phase.set(Phase.READING);
-            takeTrace();
+            if (opened) {
+                takeTrace();
+            }
         }
     }
 
@@ -251,6 +256,44 @@ public final class ExerciseViewModel {
         phase.set(Phase.MARKING);
         Attempt attempt = attempt(flags.freeze());
         marking.ask(() -> marker.mark(exercise, attempt), this::showMarks, this::showMarkingProblem);
+    }
+
+    /**
+     * Returns what was done so far, to be kept until it is handed in.
+     *
+     * @param lessonId the lesson
+     * @return the draft; empty once the flags are handed in
+     */
+    public Optional<ExerciseDraft> draft(String lessonId) {
+        if (phase.get() == Phase.MARKING || phase.get() == Phase.COMMITTED) {
+            return Optional.empty();
+        }
+        return Optional.of(new ExerciseDraft(
+                lessonId,
+                exercise.id(),
+                flags.draftsProperty().get().stream().map(FlagDraft::toSketch).toList(),
+                settings.settings(),
+                settings.endProperty().get(),
+                hintsTaken.get(),
+                chosen.get(),
+                chosenReason,
+                openedAt));
+    }
+
+    /**
+     * Goes on with what was begun before. Of an exercise that was changed since, only what still fits it is taken up.
+     *
+     * @param draft the draft
+     */
+    public void resume(ExerciseDraft draft) {
+        openedAt = draft.startedAt().or(() -> openedAt);
+        draft.choiceId().ifPresent(choice -> predict(choice, draft.reasonId()));
+        hintsTaken.set(Math.min(draft.hintsTaken(), exercise.hints().size()));
+        if (exercise.permitted().allows(draft.settings(), draft.end())) {
+            settings.endProperty().set(draft.end());
+            settings.use(draft.settings());
+        }
+        flags.resume(draft.flags());
     }
 
     private Attempt attempt(List<Flag> handedIn) {

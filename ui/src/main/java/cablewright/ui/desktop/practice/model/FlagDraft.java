@@ -3,6 +3,7 @@ package cablewright.ui.desktop.practice.model;
 
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.exercise.draft.FlagSketch;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.cable.Nature;
@@ -55,6 +56,23 @@ public record FlagDraft(
                 Optional.of(flag.verdict()),
                 flag.velocityFraction(),
                 flag.stimulus().orElse(usual));
+    }
+
+    static FlagDraft of(FlagSketch sketch) {
+        return new FlagDraft(
+                sketch.letter(),
+                sketch.end(),
+                sketch.startMetres(),
+                sketch.otherMetres(),
+                sketch.kind(),
+                sketch.verdict(),
+                sketch.velocityFraction(),
+                sketch.stimulus());
+    }
+
+    /** The flag as it is kept until it is handed in. */
+    FlagSketch toSketch() {
+        return new FlagSketch(letter, end, startMetres, endMetres, kind, verdict, velocityFraction, stimulus);
     }
 
     FlagDraft movedTo(double metres) {

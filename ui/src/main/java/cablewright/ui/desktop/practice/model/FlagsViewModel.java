@@ -5,6 +5,7 @@ import cablewright.lessons.bench.EditHistory;
 import cablewright.lessons.exercise.Attempt;
 import cablewright.lessons.exercise.Flag;
 import cablewright.lessons.exercise.Verdict;
+import cablewright.lessons.exercise.draft.FlagSketch;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.ui.desktop.track.FlagMarkerActions;
@@ -338,6 +339,16 @@ public final class FlagsViewModel implements FlagMarkerActions {
         history = new EditHistory<>(kept.stream()
                 .map(flag -> FlagDraft.of(flag, settings.stimulusProperty().get()))
                 .toList());
+        show();
+    }
+
+    /**
+     * Takes up flags that were begun; there is no step before them.
+     *
+     * @param kept the flags, complete or not
+     */
+    void resume(List<FlagSketch> kept) {
+        history = new EditHistory<>(kept.stream().map(FlagDraft::of).toList());
         show();
     }
 

@@ -4,6 +4,10 @@ package cablewright.ui.desktop.practice.model;
 import cablewright.lessons.exercise.Exercise;
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.exercise.LessonPage;
+import cablewright.lessons.exercise.draft.ExerciseDraft;
+import cablewright.lessons.exercise.draft.UnfinishedWork;
+import cablewright.lessons.generation.ExerciseGenerator;
+import cablewright.lessons.generation.GenerationRequest;
 import cablewright.lessons.marking.MarkSheet;
 import cablewright.lessons.marking.Marker;
 import cablewright.lessons.practice.PracticeSession;
@@ -16,6 +20,7 @@ import java.time.Clock;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -50,6 +55,8 @@ public final class PracticeViewModel {
     private final ReadOnlyObjectWrapper<Optional<PageViewModel>> page = new ReadOnlyObjectWrapper<>(Optional.empty());
     private final Map<LessonPage, PageViewModel> pages = new LinkedHashMap<>();
     private final Set<LessonPage> read = new HashSet<>();
+    private final Map<String, GenerationRequest> twins = new HashMap<>();
+    private final Map<Integer, Integer> origins = new HashMap<>();
     private boolean over;
 
     /**
@@ -99,10 +106,103 @@ public final class PracticeViewModel {
     }
 
     private void add(Exercise exercise) {
+        add(exercise, committed);
+    }
+
+    private void add(Exercise exercise, Consumer<MarkSheet> hearing) {
         ExerciseViewModel model = new ExerciseViewModel(exercise, marker, threads, texts, clock);
         model.axis().unitProperty().bind(unit);
-        model.sheetProperty().addListener((o, before, now) -> now.ifPresent(committed));
+        model.sheetProperty().addListener((o, before, now) -> now.ifPresent(hearing));
         exercises.add(model);
+    }
+
+    /**
+     * Goes on where a trainee left off.
+     *
+     * @param work what was begun
+     */
+    public void resume(UnfinishedWork work) {
+        for (ExerciseViewModel exercise : exercises) {
+            work.draft(lesson.id(), exercise.exercise().id()).ifPresent(exercise::resume);
+        }
+        if (work.lessonId().equals(lesson.id())) {
+            select(work.exerciseId());
+        }
+    }
+
+    /**
+     * Opens an exercise by its name.
+     *
+     * @param exerciseId the name; one that the lesson does not have does nothing
+     */
+    public void select(String exerciseId) {
+        for (int i = 0; i < lesson.exercises().size(); i++) {
+            if (lesson.exercises().get(i).id().equals(exerciseId)) {
+                select(i);
+            }
+        }
+    }
+
+    /**
+     * Returns what was begun and not handed in, of the exercises of the lesson.
+     *
+     * @return drafts in the order of the exercises; none in a sitting of practice, whose exercises are made as it goes
+     */
+    public List<ExerciseDraft> drafts() {
+        return session.isPresent()
+                ? List.of()
+                : exercises.subList(0, lesson.exercises().size()).stream()
+                        .flatMap(exercise -> exercise.draft(lesson.id()).stream())
+                        .toList();
+    }
+
+    /** Opens the open exercise anew, behind the others. It is not recorded: its cable has been seen. */
+    public void tryAgain() {
+        addBeside(current().exercise(), sheet -> {});
+    }
+
+    /**
+     * Makes the same fault on a new cable and opens it, behind the others.
+     *
+     * @param request the twin
+     */
+    public void tryTwin(GenerationRequest request) {
+        making.ask(
+                () -> new ExerciseGenerator().generate(request),
+                made -> {
+                    twins.put(made.id(), request);
+                    addBeside(made, committed);
+                },
+                what -> round.set(round.get() + 1));
+    }
+
+    private void addBeside(Exercise exercise, Consumer<MarkSheet> hearing) {
+        origins.put(exercises.size(), origins.getOrDefault(index.get(), index.get()));
+        add(exercise, hearing);
+        select(exercises.size() - 1);
+    }
+
+    /**
+     * Returns the request of which a twin was made.
+     *
+     * @param exerciseId an exercise's name
+     * @return the request; empty where the exercise is no twin
+     */
+    public Optional<GenerationRequest> twinRequest(String exerciseId) {
+        return Optional.ofNullable(twins.get(exerciseId));
+    }
+
+    /**
+     * Returns the place in the row of the open exercise, or of the one beside which it stands as a twin or another try.
+     *
+     * @return its number, from 0
+     */
+    public int rowPlace() {
+        return session.isPresent() ? index.get() : origins.getOrDefault(index.get(), index.get());
+    }
+
+    private int rowSize() {
+        return session.isPresent() ? exercises.size() : lesson.exercises().size();
     }
 
     public Lesson lesson() {
@@ -134,7 +234,12 @@ public final class PracticeViewModel {
     public void select(int number) {
         if (number >= 0 && number < exercises.size() && number != index.get()) {
             index.set(number);
-            goOn(number);
+            if (origins.containsKey(number)) {
+                page.set(Optional.empty());
+                current().open();
+            } else {
+                goOn(number);
+            }
         }
     }
 
@@ -169,7 +274,7 @@ public final class PracticeViewModel {
     }
 
     private boolean hasUnreadEnd() {
-        return lesson.pagesBefore(exercises.size()).stream().anyMatch(it -> !read.contains(it));
+        return lesson.pagesBefore(lesson.exercises().size()).stream().anyMatch(it -> !read.contains(it));
     }
 
     /**
@@ -183,10 +288,10 @@ public final class PracticeViewModel {
 
     /** Opens the next exercise, if there is one; in a sitting it is made first. */
     public void next() {
-        if (index.get() + 1 < exercises.size()) {
-            select(index.get() + 1);
+        if (rowPlace() + 1 < rowSize()) {
+            select(rowPlace() + 1);
         } else if (hasUnreadEnd()) {
-            goOn(exercises.size());
+            goOn(lesson.exercises().size());
         } else if (session.isPresent()) {
             making.ask(session.get()::next, this::showMade, what -> showMade(Optional.empty()));
         }
@@ -204,7 +309,7 @@ public final class PracticeViewModel {
 
     /** Opens the exercise before, if there is one. */
     public void previous() {
-        select(index.get() - 1);
+        select(origins.containsKey(index.get()) ? rowPlace() : index.get() - 1);
     }
 
     /**
@@ -214,7 +319,7 @@ public final class PracticeViewModel {
      */
     public boolean hasNext() {
         boolean more = session.filter(sitting -> !over && !sitting.isOver()).isPresent();
-        return index.get() + 1 < exercises.size() || more || hasUnreadEnd();
+        return rowPlace() + 1 < rowSize() || more || hasUnreadEnd();
     }
 
     /**
