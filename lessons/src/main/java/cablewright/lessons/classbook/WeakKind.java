@@ -40,9 +40,9 @@ public record WeakKind(EventKind kind, int missed, int recent) {
      */
     public static List<WeakKind> ranked(List<AttemptRecord> records) {
         Map<EventKind, List<Double>> answers = new EnumMap<>(EventKind.class);
-        records.forEach(record -> record.outcomes().forEach(outcome -> answers.computeIfAbsent(
-                        outcome.kind(), kind -> new ArrayList<>())
-                .add(outcome.success())));
+        records.forEach(record -> record.outcomes()
+                .forEach(outcome -> answers.computeIfAbsent(outcome.kind(), kind -> new ArrayList<>())
+                        .add(outcome.success())));
         List<WeakKind> weak = new ArrayList<>();
         answers.forEach((kind, all) -> {
             List<Double> recent = all.subList(Math.max(0, all.size() - MOST_RECENT), all.size());

@@ -38,8 +38,8 @@ public record LessonProgress(Lesson lesson, Map<String, Double> best, List<Strin
      */
     public static List<LessonProgress> of(List<Lesson> lessons, List<AttemptRecord> records) {
         Map<String, LessonProgress> alone = new LinkedHashMap<>();
-        lessons.forEach(lesson -> alone.putIfAbsent(
-                lesson.id(), new LessonProgress(lesson, bestIn(lesson, records), List.of())));
+        lessons.forEach(lesson ->
+                alone.putIfAbsent(lesson.id(), new LessonProgress(lesson, bestIn(lesson, records), List.of())));
         return lessons.stream()
                 .map(lesson -> new LessonProgress(lesson, bestIn(lesson, records), waiting(lesson, alone)))
                 .toList();

@@ -34,7 +34,6 @@ public final class PracticeSession {
     /** Most reviews with which a round begins. */
     private static final int MOST_REVIEWS_OF_ROUND = 3;
 
-
     private final AdaptivePractice practice;
     private final Mode mode;
     private final Clock clock;

@@ -44,8 +44,11 @@ public record RoundPlan(List<EventKind> kinds) {
                     + "; a round needs at least one of each");
         }
         Random random = new Random(seed);
-        List<EventKind> trained =
-                weak.stream().filter(known::contains).distinct().limit(MOST_WEAK).toList();
+        List<EventKind> trained = weak.stream()
+                .filter(known::contains)
+                .distinct()
+                .limit(MOST_WEAK)
+                .toList();
         List<EventKind> others = new ArrayList<>(known);
         others.removeAll(trained);
         Collections.shuffle(others, random);

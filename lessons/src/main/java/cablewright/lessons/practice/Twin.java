@@ -32,8 +32,8 @@ public final class Twin {
         return record.outcomes().stream()
                 .filter(outcome -> outcome.success() < RIGHT)
                 .map(Outcome::kind)
-                .filter(kind -> families().stream()
-                        .anyMatch(family -> family.damage().contains(kind)))
+                .filter(kind ->
+                        families().stream().anyMatch(family -> family.damage().contains(kind)))
                 .distinct()
                 .toList();
     }
@@ -61,8 +61,7 @@ public final class Twin {
     }
 
     /** Those of the exercise that know the kind; where its cable is of none of them, all that know the kind. */
-    private static List<ExerciseFamily> families(
-            Exercise exercise, Optional<GenerationRequest> made, EventKind kind) {
+    private static List<ExerciseFamily> families(Exercise exercise, Optional<GenerationRequest> made, EventKind kind) {
         String type = exercise.cable().runs().get(0).type().id();
         List<ExerciseFamily> able = families().stream()
                 .filter(family -> family.damage().contains(kind))

@@ -61,7 +61,9 @@ class WhatToDoNextProperties {
 
     @Property(tries = 500)
     void sevenOfTenComeFromWhatIsWeak(
-            @ForAll @Size(max = 12) List<EventKind> weak, @ForAll long seed, @ForAll @IntRange(min = 1, max = 40) int n) {
+            @ForAll @Size(max = 12) List<EventKind> weak,
+            @ForAll long seed,
+            @ForAll @IntRange(min = 1, max = 40) int n) {
         RoundPlan plan = RoundPlan.of(weak, KNOWN, n, seed);
         assertEquals(n, plan.kinds().size());
         assertTrue(KNOWN.containsAll(plan.kinds()));
@@ -124,7 +126,8 @@ class WhatToDoNextProperties {
                 .filter(each -> each >= lesson.passMarkFraction())
                 .count();
         assertEquals(solved, progress.solved());
-        double share = Arrays.stream(best).map(each -> Math.max(0, each)).average().orElseThrow();
+        double share =
+                Arrays.stream(best).map(each -> Math.max(0, each)).average().orElseThrow();
         assertEquals(share, progress.share(), 1e-12);
         boolean allTried = Arrays.stream(best).allMatch(each -> each >= 0);
         assertEquals(allTried && share >= lesson.passMarkFraction(), progress.isPassed());
@@ -134,17 +137,21 @@ class WhatToDoNextProperties {
     @Property(tries = 200)
     void twinIsOfTheFirstMissedKindOnACableOfTheSameFamily(
             @ForAll EventKind kind, @ForAll @IntRange(min = 0, max = 10) int marks, @ForAll @IntRange(max = 7) int n) {
-        Exercise exercise = BuiltInLessons.first().exercises().get(n % BuiltInLessons.first().exercises().size());
-        Optional<GenerationRequest> twin = Twin.of(
-                exercise, Optional.empty(), record("l", "e", marks / 10.0, List.of(outcome(kind, marks))), 7);
+        Exercise exercise = BuiltInLessons.first()
+                .exercises()
+                .get(n % BuiltInLessons.first().exercises().size());
+        Optional<GenerationRequest> twin =
+                Twin.of(exercise, Optional.empty(), record("l", "e", marks / 10.0, List.of(outcome(kind, marks))), 7);
         assertEquals(marks < 7 && KNOWN.contains(kind), twin.isPresent());
         twin.ifPresent(request -> {
             assertEquals(List.of(kind), request.damage());
             String type = exercise.cable().runs().get(0).type().id();
             boolean familyCanHaveIt = Arrays.stream(ExerciseFamily.values())
-                    .anyMatch(family -> family.types().contains(type) && family.damage().contains(kind));
+                    .anyMatch(family ->
+                            family.types().contains(type) && family.damage().contains(kind));
             if (familyCanHaveIt) {
-                assertTrue(request.families().stream().allMatch(family -> family.types().contains(type)));
+                assertTrue(request.families().stream()
+                        .allMatch(family -> family.types().contains(type)));
             }
             assertFalse(request.families().isEmpty());
         });

@@ -71,7 +71,9 @@ class WorkFolderTest {
             store.keep(work(name));
         }
         for (String name : List.of("Ada", "ada", "Zoë Ström")) {
-            assertEquals(Optional.of(work(name)), WorkFolder.in(folder.resolve("work")).read(name));
+            assertEquals(
+                    Optional.of(work(name)),
+                    WorkFolder.in(folder.resolve("work")).read(name));
         }
         assertEquals(Optional.empty(), store.read("Nobody"));
     }

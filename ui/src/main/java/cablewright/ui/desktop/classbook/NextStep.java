@@ -23,8 +23,7 @@ final class NextStep extends HBox {
     private final Label what = new Label();
     private final Button start = new Button();
 
-    NextStep(
-            ReadOnlyObjectProperty<Optional<WeakKind>> next, Words words, Consumer<EventKind> round, Texts texts) {
+    NextStep(ReadOnlyObjectProperty<Optional<WeakKind>> next, Words words, Consumer<EventKind> round, Texts texts) {
         this.words = words;
         this.texts = texts;
         getStyleClass().add("pair");
@@ -43,8 +42,8 @@ final class NextStep extends HBox {
     }
 
     private void show(Optional<WeakKind> next) {
-        what.setText(next.map(weak ->
-                        texts.say("classbook.next.what", words.kind(weak.kind()), weak.missed(), weak.recent()))
+        what.setText(next.map(
+                        weak -> texts.say("classbook.next.what", words.kind(weak.kind()), weak.missed(), weak.recent()))
                 .orElseGet(() -> texts.say("classbook.next.none")));
         start.setDisable(next.isEmpty());
         start.setAccessibleText(next.map(weak -> texts.say("classbook.next.start.name", words.aKind(weak.kind())))

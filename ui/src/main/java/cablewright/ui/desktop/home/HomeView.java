@@ -99,8 +99,9 @@ public final class HomeView extends ScrollPane {
 
     private void show() {
         Optional<HomeState> state = model.stateProperty().get();
-        boolean back = state.filter(it -> it.entries().stream().anyMatch(e -> e.progress().isBegun())
-                        || it.goOn().filter(HomeState.GoOn::begun).isPresent())
+        boolean back = state.filter(
+                        it -> it.entries().stream().anyMatch(e -> e.progress().isBegun())
+                                || it.goOn().filter(HomeState.GoOn::begun).isPresent())
                 .isPresent();
         title.setText(
                 back ? texts.say("home.welcomeBack", model.traineeProperty().get()) : texts.say("home.welcome"));
@@ -152,6 +153,7 @@ public final class HomeView extends ScrollPane {
         about.getStyleClass().add("quiet");
         about.setWrapText(true);
         about.setMinHeight(Region.USE_PREF_SIZE);
+        about.setId(below[0].getId() + "-where");
         VBox card = new VBox(over, head, about);
         card.getChildren().addAll(below);
         card.getStyleClass().addAll("card", "home-card");
@@ -166,8 +168,8 @@ public final class HomeView extends ScrollPane {
         button.getStyleClass().addAll("accent", "main-button");
         button.setMinWidth(Region.USE_PREF_SIZE);
         button.setAccessibleText(word + ": " + goOn.exercise().title());
-        button.setOnAction(event -> actions.open(
-                goOn.entry(), Optional.of(goOn.exercise().id())));
+        button.setOnAction(
+                event -> actions.open(goOn.entry(), Optional.of(goOn.exercise().id())));
         first = Optional.of(button);
         String where = texts.say(
                 "home.where",
@@ -187,8 +189,8 @@ public final class HomeView extends ScrollPane {
                 .map(WeakKind::kind)
                 .map(words::kind)
                 .collect(Collectors.joining(", "));
-        String about = (weak.isEmpty() ? texts.say("home.today.none") : texts.say("home.today.weak", weak))
-                + " · " + texts.say("home.today.due", state.reviewsDue());
+        String about = (weak.isEmpty() ? texts.say("home.today.none") : texts.say("home.today.weak", weak)) + " · "
+                + texts.say("home.today.due", state.reviewsDue());
         Button start = new Button(texts.say("home.today.start"));
         start.setId("today");
         start.getStyleClass().add("main-button");
@@ -200,6 +202,7 @@ public final class HomeView extends ScrollPane {
         }
         HBox row = new HBox(start);
         row.setAlignment(Pos.CENTER_LEFT);
+        row.setId("today-links");
         row.getStyleClass().add("home-links");
         row.getChildren().add(link("home.timed", () -> actions.practise(Mode.TIMED)));
         row.getChildren().add(link("home.free", () -> actions.practise(Mode.UNTIMED)));
@@ -223,9 +226,22 @@ public final class HomeView extends ScrollPane {
         for (int i = 0; i < entries.size(); i++) {
             HomeState.Entry entry = entries.get(i);
             grid.add(
-                    new LessonRow(i + 1, entry, () -> actions.open(entry, Optional.empty()), texts), i % 2, i / 2);
+                    new LessonRow(entry, after(entry, entries), () -> actions.open(entry, Optional.empty()), texts),
+                    i % 2,
+                    i / 2);
         }
         return grid;
+    }
+
+    /** The number, in this list, of the lesson to pass first. */
+    private static String after(HomeState.Entry entry, List<HomeState.Entry> entries) {
+        List<String> titles = entries.stream()
+                .map(each -> each.progress().lesson().title())
+                .toList();
+        return entry.progress().waitsFor().stream()
+                .findFirst()
+                .map(title -> String.valueOf(titles.indexOf(title) + 1))
+                .orElse("");
     }
 
     private FlowPane links() {

@@ -124,7 +124,8 @@ public final class HomeViewModel {
                                         .orElse(0),
                                 true)))
                 .findFirst());
-        return begun.filter(it -> it.flags() > 0 || !it.entry().progress().isSolved(it.exercise().id()))
+        return begun.filter(it -> it.flags() > 0
+                        || !it.entry().progress().isSolved(it.exercise().id()))
                 .or(() -> entries.stream()
                         .filter(entry -> !entry.progress().isPassed())
                         .filter(entry -> entry.progress().waitsFor().isEmpty())

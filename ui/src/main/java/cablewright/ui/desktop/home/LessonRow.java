@@ -15,20 +15,19 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 
-/** A lesson on offer: number and title, a bar for what is solved, and a word for where it stands. */
+/** A lesson on offer: its title, a bar for what is solved, and a word for where it stands. */
 final class LessonRow extends Button {
 
-    LessonRow(int number, HomeState.Entry entry, Runnable open, Texts texts) {
+    LessonRow(HomeState.Entry entry, String after, Runnable open, Texts texts) {
         LessonProgress progress = entry.progress();
         setId("lesson-" + progress.lesson().id());
         getStyleClass().setAll("lesson-row");
-        Label title = new Label(number + "  " + progress.lesson().title());
+        Label title = new Label(progress.lesson().title());
         title.setTextOverrun(OverrunStyle.ELLIPSIS);
         title.setMaxWidth(Double.MAX_VALUE);
         HBox.setHgrow(title, Priority.ALWAYS);
-        Label state = new Label(state(progress, texts));
+        Label state = new Label(state(progress, after, texts));
         state.getStyleClass().add("lesson-state");
-        state.setMaxWidth(150);
         HBox line = new HBox(title, bar(progress), state);
         line.setAlignment(Pos.CENTER_LEFT);
         line.getStyleClass().add("lesson-row-line");
@@ -51,12 +50,12 @@ final class LessonRow extends Button {
         setOnAction(event -> open.run());
     }
 
-    private static String state(LessonProgress progress, Texts texts) {
+    private static String state(LessonProgress progress, String after, Texts texts) {
         if (progress.isPassed()) {
             return texts.say("home.passed");
         }
         if (!progress.isBegun() && !progress.waitsFor().isEmpty()) {
-            return texts.say("home.after", progress.waitsFor().get(0));
+            return texts.say("home.after", after);
         }
         return texts.say(
                 "home.count", progress.solved(), progress.lesson().exercises().size());
@@ -70,7 +69,8 @@ final class LessonRow extends Button {
         StackPane bar = new StackPane(whole, done);
         bar.setAlignment(Pos.CENTER_LEFT);
         bar.getStyleClass().add("lesson-bar");
-        double share = (double) progress.solved() / progress.lesson().exercises().size();
+        double share =
+                (double) progress.solved() / progress.lesson().exercises().size();
         done.maxWidthProperty().bind(bar.widthProperty().multiply(share));
         done.setVisible(share > 0);
         return bar;

@@ -85,7 +85,8 @@ public final class WorkKeeper {
         taken().ifPresent(now -> threads.work().execute(() -> keep(now)));
     }
 
-    private record Taken(String trainee, String lesson, String exercise, Optional<String> file, List<ExerciseDraft> drafts) {
+    private record Taken(
+            String trainee, String lesson, String exercise, Optional<String> file, List<ExerciseDraft> drafts) {
         private Taken {
             drafts = List.copyOf(drafts);
         }
@@ -95,7 +96,9 @@ public final class WorkKeeper {
         changed = false;
         return practice.map(lesson -> {
             Lesson of = lesson.lesson();
-            String open = of.exercises().get(Math.min(lesson.rowPlace(), of.exercises().size() - 1)).id();
+            String open = of.exercises()
+                    .get(Math.min(lesson.rowPlace(), of.exercises().size() - 1))
+                    .id();
             return new Taken(trainee, of.id(), open, file, lesson.drafts());
         });
     }
@@ -103,8 +106,8 @@ public final class WorkKeeper {
     private void keep(Taken now) {
         try {
             UnfinishedWork before = folder.read(now.trainee())
-                    .orElseGet(() -> new UnfinishedWork(
-                            now.trainee(), now.lesson(), now.exercise(), now.file(), List.of()));
+                    .orElseGet(() ->
+                            new UnfinishedWork(now.trainee(), now.lesson(), now.exercise(), now.file(), List.of()));
             folder.keep(before.with(now.lesson(), now.exercise(), now.file(), now.drafts()));
         } catch (IOException e) {
             threads.screen().execute(() -> failed.accept(String.valueOf(e.getMessage())));

@@ -187,9 +187,8 @@ final class DesktopWindow {
         HomeViewModel home = new HomeViewModel(
                 records, homeStore.work(), homeStore.lessons(), model.traineeProperty(), threads, Clock.systemUTC());
         HomeView shown = new HomeView(home, homeActions(), texts);
-        Lesson usual = Optional.ofNullable(practice)
-                .map(PracticeViewModel::lesson)
-                .orElseGet(BuiltInLessons::first);
+        Lesson usual =
+                Optional.ofNullable(practice).map(PracticeViewModel::lesson).orElseGet(BuiltInLessons::first);
         show(pages.with(pages.content(shown, shown::start, () -> shown), usual), texts.say("home.menu"));
     }
 

@@ -46,7 +46,12 @@ final class Pages {
     private BenchView bench;
     private TrialStack trial;
 
-    Pages(WindowViewModel model, Threads threads, ClassRecords records, BenchStore benchStore, Texts texts,
+    Pages(
+            WindowViewModel model,
+            Threads threads,
+            ClassRecords records,
+            BenchStore benchStore,
+            Texts texts,
             Consumer<EventKind> round) {
         this.round = round;
         this.model = model;

@@ -36,7 +36,7 @@ import org.testfx.framework.junit5.Start;
 @ExtendWith(ApplicationExtension.class)
 class HomeScreenTest {
 
-    private static final Lesson LESSON = BuiltInLessons.first();
+    private static final Lesson LESSON = BuiltInLessons.find("harbour-line").orElseThrow();
 
     private Path folder;
     private Stage stage;
@@ -53,8 +53,7 @@ class HomeScreenTest {
     }
 
     private void open() {
-        HomeStore store = new HomeStore(
-                WorkFolder.in(folder.resolve("work")), Optional.of(folder.resolve("lessons")));
+        HomeStore store = new HomeStore(WorkFolder.in(folder.resolve("work")), Optional.of(folder.resolve("lessons")));
         window = new DesktopWindow(
                 stage,
                 WindowMemory.none(),
@@ -79,6 +78,10 @@ class HomeScreenTest {
         return window.practice().current();
     }
 
+    private void openLesson() {
+        hands.run(((Button) hands.find("#lesson-" + LESSON.id()))::fire);
+    }
+
     private String text(String selector) {
         return ((Labeled) hands.find(selector)).getText();
     }
@@ -87,6 +90,9 @@ class HomeScreenTest {
     void flagsThatWereNotHandedInAreThereAfterARestart() {
         assertEquals("go-on", hands.focused().getId(), "one key begins");
         hands.type(KeyCode.ENTER);
+        assertEquals(BuiltInLessons.first().id(), window.practice().lesson().id());
+        hands.type(KeyCode.H, KeyCode.CONTROL);
+        openLesson();
         assertEquals(LESSON.exercises().get(0).id(), exercise().exercise().id());
         hands.run(() -> {
             exercise().flags().place(73.4);
@@ -96,20 +102,18 @@ class HomeScreenTest {
         List<FlagDraft> before = exercise().flags().draftsProperty().get();
         restart();
         assertEquals("go-on", hands.focused().getId());
-        assertTrue(hands.find("#go-on").getParent().lookupAll(".label").stream()
-                .anyMatch(node -> ((Labeled) node).getText().equals(window.texts()
-                        .say("home.where", 1, LESSON.exercises().size(), 2))));
+        assertEquals(window.texts().say("home.where", 1, LESSON.exercises().size(), 2), text("#go-on-where"));
         hands.type(KeyCode.ENTER);
         assertEquals(before, exercise().flags().draftsProperty().get());
         hands.type(KeyCode.H, KeyCode.CONTROL);
         assertTrue(hands.find("#home").isVisible());
-        hands.click(hands.find("#lesson-" + LESSON.id()));
+        openLesson();
         assertEquals(before, exercise().flags().draftsProperty().get(), "the mouse leads to the same place");
     }
 
     @Test
     void handingNothingInIsRecordedButSolvesNothingAndItsTwinIsOfWhatWasMissed() {
-        hands.click(hands.find("#go-on"));
+        openLesson();
         hands.run(exercise()::commit);
         assertEquals(0, exercise().sheetProperty().get().orElseThrow().marks(), 1e-9);
         String missed = exercise().exercise().id();
@@ -120,8 +124,7 @@ class HomeScreenTest {
         List<AttemptRecord> kept =
                 new ClassRecords(folder.resolve("records")).read().records();
         assertEquals(2, kept.size());
-        assertEquals(
-                List.of(EventKind.OPEN), kept.get(1).made().orElseThrow().damage());
+        assertEquals(List.of(EventKind.OPEN), kept.get(1).made().orElseThrow().damage());
         hands.run(((Button) hands.find("#try-again"))::fire);
         hands.run(exercise()::commit);
         assertEquals(
@@ -139,7 +142,7 @@ class HomeScreenTest {
 
     @Test
     void anotherNameHasAnotherHome() {
-        hands.click(hands.find("#go-on"));
+        openLesson();
         hands.run(() -> exercise().flags().place(10));
         hands.type(KeyCode.H, KeyCode.CONTROL);
         hands.run(() -> {
@@ -148,7 +151,7 @@ class HomeScreenTest {
             name.getOnAction().handle(null);
         });
         assertEquals("Zoë", window.model().traineeProperty().get());
-        hands.click(hands.find("#go-on"));
+        openLesson();
         assertEquals(List.of(), exercise().flags().draftsProperty().get());
     }
 
