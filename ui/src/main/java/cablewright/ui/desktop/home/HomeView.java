@@ -235,9 +235,8 @@ public final class HomeView extends ScrollPane {
 
     /** The number, in this list, of the lesson to pass first. */
     private static String after(HomeState.Entry entry, List<HomeState.Entry> entries) {
-        List<String> titles = entries.stream()
-                .map(each -> each.progress().lesson().title())
-                .toList();
+        List<String> titles =
+                entries.stream().map(each -> each.progress().lesson().title()).toList();
         return entry.progress().waitsFor().stream()
                 .findFirst()
                 .map(title -> String.valueOf(titles.indexOf(title) + 1))
