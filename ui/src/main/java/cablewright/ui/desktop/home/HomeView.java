@@ -103,8 +103,7 @@ public final class HomeView extends ScrollPane {
                         it -> it.entries().stream().anyMatch(e -> e.progress().isBegun())
                                 || it.goOn().filter(HomeState.GoOn::begun).isPresent())
                 .isPresent();
-        title.setText(
-                back ? texts.say("home.welcomeBack", model.traineeProperty().get()) : texts.say("home.welcome"));
+        title.setText(back ? texts.say("home.welcomeBack", model.whose()) : texts.say("home.welcome"));
         boolean hadFocus = first.map(Node::isFocused).orElse(true);
         body.getChildren().clear();
         first = Optional.empty();

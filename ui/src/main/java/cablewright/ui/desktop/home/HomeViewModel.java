@@ -33,6 +33,7 @@ public final class HomeViewModel {
     private final WorkFolder work;
     private final Optional<Path> lessons;
     private final StringProperty trainee;
+    private final String unnamed;
     private final Clock clock;
     private final LatestRun reading;
     private final ReadOnlyObjectWrapper<Optional<HomeState>> state = new ReadOnlyObjectWrapper<>(Optional.empty());
@@ -44,6 +45,7 @@ public final class HomeViewModel {
      * @param work unfinished work
      * @param lessons the folder of one's own lessons
      * @param trainee who is at the keyboard
+     * @param unnamed under which name the work of one is kept who gave none
      * @param threads where to work and where to show
      * @param clock gives the time
      */
@@ -52,19 +54,27 @@ public final class HomeViewModel {
             WorkFolder work,
             Optional<Path> lessons,
             StringProperty trainee,
+            String unnamed,
             Threads threads,
             Clock clock) {
         this.records = records;
         this.work = work;
         this.lessons = lessons;
         this.trainee = trainee;
+        this.unnamed = unnamed;
         this.clock = clock;
         this.reading = new LatestRun(threads);
     }
 
+    /** Under which name work and records are kept. */
+    String whose() {
+        String name = trainee.get().strip();
+        return name.isEmpty() ? unnamed : name;
+    }
+
     /** Reads what is kept of the trainee. */
     public void load() {
-        String name = trainee.get().strip();
+        String name = whose();
         reading.ask(() -> read(name), read -> state.set(Optional.of(read)), what -> state.set(Optional.empty()));
     }
 
@@ -80,7 +90,7 @@ public final class HomeViewModel {
             all.add(found.lesson());
             files.add(Optional.of(found.file()));
         });
-        Optional<UnfinishedWork> left = name.isEmpty() ? Optional.empty() : work.read(name);
+        Optional<UnfinishedWork> left = work.read(name);
         left.flatMap(HomeViewModel::opened)
                 .filter(lesson -> all.stream().noneMatch(known -> known.id().equals(lesson.id())))
                 .ifPresent(lesson -> {

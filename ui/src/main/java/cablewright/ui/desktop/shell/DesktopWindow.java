@@ -185,7 +185,13 @@ final class DesktopWindow {
     void showHome() {
         keeper.flush();
         HomeViewModel home = new HomeViewModel(
-                records, homeStore.work(), homeStore.lessons(), model.traineeProperty(), threads, Clock.systemUTC());
+                records,
+                homeStore.work(),
+                homeStore.lessons(),
+                model.traineeProperty(),
+                texts.say("trainee"),
+                threads,
+                Clock.systemUTC());
         HomeView shown = new HomeView(home, homeActions(), texts);
         Lesson usual =
                 Optional.ofNullable(practice).map(PracticeViewModel::lesson).orElseGet(BuiltInLessons::first);

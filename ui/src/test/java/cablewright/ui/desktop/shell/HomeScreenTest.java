@@ -48,6 +48,8 @@ class HomeScreenTest {
         folder = Files.createTempDirectory("cablewright-home");
         folder.toFile().deleteOnExit();
         stage = shown;
+        // The stage is that of the test before, whose window would hear it close.
+        stage.setScene(null);
         open();
         hands = new Hands(stage);
     }
