@@ -39,7 +39,7 @@ import org.w3c.dom.Node;
  *
  * <p>QTI is held to the 1EdTech Assessment, Section and Item Information Model 3.0: namespace, order of the parts of
  * an item, declared names, and the meaning of response processing, which a small interpreter here works out for right, near and
- * wrong answers. The schema may not be kept here under its licence, and this test opens no network, so it is not validated
+ * wrong answers. The published schema is not at hand where this test runs, and the test opens no network, so it is not validated
  * against it.
  */
 class SchoolExportTest {
