@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Deque;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -63,6 +64,7 @@ public final class AdaptivePractice {
     private final Map<String, Double> difficulties = new HashMap<>();
     private final Deque<EventKind> contrast = new ArrayDeque<>();
     private final Deque<Contrast> apart = new ArrayDeque<>();
+    private final Set<Contrast> askedOnce = EnumSet.noneOf(Contrast.class);
     private final Deque<Task> recent = new ArrayDeque<>();
     private TraineeModel trainee = TraineeModel.unknown();
     private ItemBank bank;
@@ -253,13 +255,13 @@ public final class AdaptivePractice {
             bank = bank.after(item.task(), before, outcome.success());
         }
         if (outcome.truth() == Verdict.DAMAGE && outcome.flaggedKind().isEmpty()) {
-            askApart(Contrast.LADDER_OF_WIDTHS);
+            askOnce(Contrast.LADDER_OF_WIDTHS);
         }
         boolean onlyThePlace = outcome.flaggedKind().equals(Optional.of(kind))
                 && outcome.flaggedVerdict().equals(Optional.of(outcome.truth()))
                 && outcome.marks() < PLACE_WAS_MISREAD_MARKS;
         if (onlyThePlace) {
-            askApart(Contrast.BOTH_ENDS);
+            askOnce(Contrast.BOTH_ENDS);
         }
         outcome.flaggedKind()
                 .filter(flagged -> flagged != kind && JOINTS.contains(flagged) && JOINTS.contains(kind))
@@ -272,6 +274,13 @@ public final class AdaptivePractice {
                         contrast.addLast(other);
                     }
                 });
+    }
+
+    /** Once in a sitting: who misses much is not to be given nothing else. */
+    private void askOnce(Contrast wanted) {
+        if (askedOnce.add(wanted)) {
+            askApart(wanted);
+        }
     }
 
     /** One exercise in which the two can be distinguished, if lines of these families can have both. */
