@@ -103,6 +103,9 @@ public final class MarkCommand implements Callable<Integer> {
                     .flatMap(
                             path -> Files.isDirectory(path) ? ClassMarker.within(root, path).stream() : Stream.of(path))
                     .toList();
+            if (files.isEmpty()) {
+                throw new InputProblem(ExamTexts.of(root).say("mark.noAnswers", folder.resolve(paths.get(0))));
+            }
             ClassResult result = classMarker.mark(files);
             classMarker.setAside(result).forEach(sentence -> root.surroundings().remark("cablewright: " + sentence));
             reports.ifPresent(target -> classMarker.write(result, folder.resolve(target)));

@@ -158,6 +158,15 @@ class ExamCommandsTest {
     }
 
     @Test
+    void aFolderWithoutAnswersIsNotMarked() throws IOException {
+        Files.createDirectory(desk.file("empty"));
+        Desk.Ran marked = desk.run("mark", "paper.json", "empty", "--key", "examiner.key", "--reports", "reports");
+        assertEquals(1, marked.exit());
+        assertTrue(marked.err().contains("no answers are here"), marked.err());
+        assertFalse(Files.exists(desk.file("reports")), "nothing is written");
+    }
+
+    @Test
     void aKeyThatOthersCanReadIsRefused() throws IOException {
         sit("Ada", "hand in\nhand in yes\n");
         Files.setPosixFilePermissions(
