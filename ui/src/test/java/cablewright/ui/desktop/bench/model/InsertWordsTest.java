@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import cablewright.lessons.bench.edit.Insertable;
 import cablewright.lessons.text.Texts;
+import cablewright.simulator.line.CableType;
+import cablewright.simulator.line.Catalogue;
 import cablewright.ui.desktop.bench.BenchView;
 import cablewright.ui.words.LengthUnit;
 import cablewright.ui.words.Words;
@@ -22,7 +24,11 @@ class InsertWordsTest {
     @Test
     void everyThingHasANameAndALetterOfItsOwn() {
         List<Insertable> all = Arrays.asList(Insertable.values());
-        assertEquals(all.size(), new HashSet<>(all.stream().map(words::letter).toList()).size());
+        for (CableType type : Catalogue.standard().types()) {
+            List<Insertable> here = Insertable.on(type);
+            assertEquals(
+                    here.size(), new HashSet<>(here.stream().map(words::letter).toList()).size(), type.id());
+        }
         assertEquals(all.size(), new HashSet<>(all.stream().map(words::name).toList()).size());
     }
 }
