@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 
 /** Works out what single events do to the noise-free trace of a cable, by leaving each out in turn. */
 public final class EventEchoes {
@@ -26,6 +27,8 @@ public final class EventEchoes {
 
     /** The front of a wave runs a little ahead of the velocity factor used to convert time to distance; before it nothing differs. */
     private static final double EARLY_SHARE = 0.03;
+
+    private static final double CLEAR_PULSES = 2;
 
     private final Cable cable;
     private final Cable tested;
@@ -122,16 +125,36 @@ public final class EventEchoes {
             double begins = window.arrivalSeconds()
                     - Math.max(early, settings.stimulus().shortestEdgeSeconds());
             int from = (int) Math.max(0, Math.floor(begins / with.sampleSeconds()));
-            int to = (int) Math.min(with.count() - 1.0, Math.ceil(window.endSeconds() / with.sampleSeconds()));
+            double next = nextSeconds(event, on, profile, window.arrivalSeconds());
+            int last = (int) Math.min(with.count() - 1.0, Math.ceil(next / with.sampleSeconds()));
+            int to = (int) Math.min(last, Math.ceil(window.endSeconds() / with.sampleSeconds()));
             Trace base = echoes.isEmpty()
                     ? without
                     : FartherEdge.takenFrom(on, event.id()).map(this::traceOf).orElse(without);
-            Difference difference = new Difference(with, base, from, to).toItsTop();
+            Difference difference = new Difference(with, base, from, to).toItsTop(last);
             if (difference.from() < difference.to()) {
                 echoes.add(echo(event, window, difference));
             }
         }
         return echoes;
+    }
+
+    /** When the next thing is back that lies clear of an echo: what an event does to that is no echo of its own. */
+    private double nextSeconds(Event event, Cable on, CableProfile profile, double arrivalSeconds) {
+        double clear = arrivalSeconds
+                + CLEAR_PULSES * settings.stimulus().settledSeconds()
+                + 1 / measurement.instrument().bandwidthHertz();
+        double beyond = Math.max(clear, 2 * profile.secondsTo(event.endMetres()));
+        DoubleStream others = on.events().stream()
+                .filter(other -> !other.id().equals(event.id()))
+                .mapToDouble(other -> 2 * profile.secondsTo(other.startMetres()));
+        return DoubleStream.concat(others, DoubleStream.of(2 * profile.secondsTo(on.lengthMetres())))
+                .filter(seconds -> seconds > beyond)
+                .map(seconds -> seconds
+                        - Math.max(EARLY_SHARE * seconds, settings.stimulus().shortestEdgeSeconds() / 2))
+                .map(seconds -> Math.max(clear, seconds))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     private EventEcho echo(Event event, EventWindows.Window window, Difference difference) {
@@ -199,10 +222,10 @@ public final class EventEchoes {
                     with.stepVolts());
         }
 
-        /** What still grows at the end of the window is followed to its top. */
-        Difference toItsTop() {
+        /** What still grows at the end of the window is followed to its top, but not into what comes next. */
+        Difference toItsTop(int end) {
             int last = to;
-            while (last > from && last + 1 < with.count() && Math.abs(volts(last + 1)) > Math.abs(volts(last))) {
+            while (last > from && last < end && Math.abs(volts(last + 1)) > Math.abs(volts(last))) {
                 last++;
             }
             return new Difference(with, without, from, last);
