@@ -88,7 +88,7 @@ class ProgramIT {
         Ended ended = run("", "settings\nquit\n", List.of(SCRIPT.toString(), "-qec", start, "/dev/null"));
         assertEquals(0, ended.exit(), ended.said());
         assertTrue(ended.said().contains("practise in the terminal"), ended.said());
-        assertTrue(ended.said().contains("1/8> "), ended.said());
+        assertTrue(ended.said().contains("1/6> "), ended.said());
         assertTrue(ended.said().contains("Goodbye."), ended.said());
     }
 

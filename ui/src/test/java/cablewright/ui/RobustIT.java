@@ -63,7 +63,15 @@ class RobustIT {
     private Process practising(int rounds) throws IOException {
         Process program = start(
                 "C.UTF-8",
-                List.of(JAVA.toString(), "-jar", PROGRAM.toString(), "practise", "--in-terminal", "--trainee", "Ada"));
+                List.of(
+                        JAVA.toString(),
+                        "-jar",
+                        PROGRAM.toString(),
+                        "practise",
+                        "built-in:harbour-line",
+                        "--in-terminal",
+                        "--trainee",
+                        "Ada"));
         program.getOutputStream().write(ROUNDS.repeat(rounds).getBytes(StandardCharsets.UTF_8));
         program.getOutputStream().flush();
         return program;
