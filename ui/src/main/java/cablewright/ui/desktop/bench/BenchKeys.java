@@ -4,13 +4,9 @@ package cablewright.ui.desktop.bench;
 import cablewright.simulator.line.CableType;
 import cablewright.ui.desktop.bench.model.BenchViewModel;
 import cablewright.ui.desktop.bench.model.EventsViewModel;
-import cablewright.ui.desktop.practice.model.Setting;
+import cablewright.ui.desktop.practice.SettingKeys;
 import cablewright.ui.desktop.track.AxisKeys;
 import cablewright.ui.desktop.track.AxisViewModel.Stride;
-import java.util.Map;
-import javafx.scene.control.ComboBoxBase;
-import javafx.scene.control.Slider;
-import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
@@ -19,15 +15,6 @@ import javafx.scene.input.KeyEvent;
  * the cable.
  */
 final class BenchKeys {
-
-    private static final Map<KeyCode, Setting> SETTINGS = Map.of(
-            KeyCode.E, Setting.END,
-            KeyCode.S, Setting.SHAPE,
-            KeyCode.P, Setting.WIDTH,
-            KeyCode.V, Setting.VELOCITY,
-            KeyCode.R, Setting.RANGE,
-            KeyCode.G, Setting.GAIN,
-            KeyCode.A, Setting.AVERAGES);
 
     private final BenchViewModel model;
     private final FileDialogs files;
@@ -44,20 +31,13 @@ final class BenchKeys {
 
     /** Acts on a key; one that means something is used up. */
     void pressed(KeyEvent event) {
-        if (isForTheControl(event)) {
+        if (AxisKeys.isForTheControl(event)) {
             return;
         }
         boolean used = waitsForLetter ? letter(event) : event.isShortcutDown() ? withShortcut(event) : plain(event);
         if (used) {
             event.consume();
         }
-    }
-
-    private static boolean isForTheControl(KeyEvent event) {
-        Object target = event.getTarget();
-        boolean listIsOpen = target instanceof ComboBoxBase<?> cbb && cbb.isShowing();
-        boolean sliderMoves = target instanceof Slider && event.getCode().isArrowKey();
-        return target instanceof TextInputControl || listIsOpen || sliderMoves;
     }
 
     /** The letter after I. */
@@ -116,11 +96,7 @@ final class BenchKeys {
         if (event.isAltDown()) {
             return alt(event);
         }
-        if (SETTINGS.containsKey(event.getCode())) {
-            Setting setting = SETTINGS.get(event.getCode());
-            if (model.trace().settings().isFree(setting)) {
-                model.trace().settings().step(setting, event.isShiftDown() ? -1 : 1);
-            }
+        if (SettingKeys.pressed(event, model.trace().settings())) {
             return true;
         }
         return AxisKeys.pressed(event, model.trace().traceTrack()) || bench(event);

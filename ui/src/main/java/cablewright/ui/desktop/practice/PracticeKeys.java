@@ -3,6 +3,7 @@ package cablewright.ui.desktop.practice;
 
 import cablewright.ui.desktop.practice.model.ExerciseViewModel;
 import cablewright.ui.desktop.practice.model.Phase;
+import cablewright.ui.desktop.track.AxisKeys;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
@@ -26,7 +27,7 @@ final class PracticeKeys {
 
     /** Acts on a key; one that means something is used up. */
     void pressed(KeyEvent event) {
-        if (!ReadingKeys.isForTheControl(event) && (own(event) || reading.acted(event))) {
+        if (!AxisKeys.isForTheControl(event) && (own(event) || reading.acted(event))) {
             event.consume();
         }
     }

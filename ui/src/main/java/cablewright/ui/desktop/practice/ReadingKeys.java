@@ -2,29 +2,14 @@
 package cablewright.ui.desktop.practice;
 
 import cablewright.ui.desktop.practice.model.FlagsViewModel;
-import cablewright.ui.desktop.practice.model.Setting;
 import cablewright.ui.desktop.practice.model.SettingsViewModel;
 import cablewright.ui.desktop.track.AxisKeys;
 import cablewright.ui.desktop.track.TraceTrackViewModel;
-import java.util.Map;
 import javafx.beans.binding.BooleanExpression;
-import javafx.scene.control.ComboBoxBase;
-import javafx.scene.control.Slider;
-import javafx.scene.control.TextInputControl;
-import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
 /** The keys of reading a trace, in practice and in an exam: what is set, the cursor, the flags. */
 public final class ReadingKeys {
-
-    private static final Map<KeyCode, Setting> SETTINGS = Map.of(
-            KeyCode.E, Setting.END,
-            KeyCode.S, Setting.SHAPE,
-            KeyCode.P, Setting.WIDTH,
-            KeyCode.V, Setting.VELOCITY,
-            KeyCode.R, Setting.RANGE,
-            KeyCode.G, Setting.GAIN,
-            KeyCode.A, Setting.AVERAGES);
 
     private final SettingsViewModel settings;
     private final TraceTrackViewModel track;
@@ -55,19 +40,6 @@ public final class ReadingKeys {
     }
 
     /**
-     * Tells whether a key belongs to the control that has the focus.
-     *
-     * @param event the key
-     * @return true while text is typed, a list is open or a slider moved
-     */
-    public static boolean isForTheControl(KeyEvent event) {
-        Object target = event.getTarget();
-        boolean listIsOpen = target instanceof ComboBoxBase<?> cbb && cbb.isShowing();
-        boolean sliderMoves = target instanceof Slider && event.getCode().isArrowKey();
-        return target instanceof TextInputControl || listIsOpen || sliderMoves;
-    }
-
-    /**
      * Acts on a key.
      *
      * @param event the key
@@ -95,11 +67,7 @@ public final class ReadingKeys {
     }
 
     private boolean plain(KeyEvent event) {
-        if (SETTINGS.containsKey(event.getCode()) && !event.isAltDown()) {
-            Setting setting = SETTINGS.get(event.getCode());
-            if (settings.isFree(setting)) {
-                settings.step(setting, event.isShiftDown() ? -1 : 1);
-            }
+        if (!event.isAltDown() && SettingKeys.pressed(event, settings)) {
             return true;
         }
         return AxisKeys.pressed(event, track) || flag(event);

@@ -2,6 +2,9 @@
 package cablewright.ui.desktop.track;
 
 import cablewright.ui.desktop.track.AxisViewModel.Stride;
+import javafx.scene.control.ComboBoxBase;
+import javafx.scene.control.Slider;
+import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 
@@ -10,6 +13,19 @@ import javafx.scene.input.KeyEvent;
 public final class AxisKeys {
 
     private AxisKeys() {}
+
+    /**
+     * Returns whether a key belongs to the control that has the focus.
+     *
+     * @param event the key
+     * @return true while text is typed, a list is open or a slider moved
+     */
+    public static boolean isForTheControl(KeyEvent event) {
+        Object target = event.getTarget();
+        boolean listIsOpen = target instanceof ComboBoxBase<?> box && box.isShowing();
+        boolean sliderMoves = target instanceof Slider && event.getCode().isArrowKey();
+        return target instanceof TextInputControl || listIsOpen || sliderMoves;
+    }
 
     /**
      * Acts on a key.

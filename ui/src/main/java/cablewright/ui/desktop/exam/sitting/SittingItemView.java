@@ -13,6 +13,7 @@ import cablewright.ui.desktop.practice.PredictionCard;
 import cablewright.ui.desktop.practice.ReadingKeys;
 import cablewright.ui.desktop.practice.ReadingTools;
 import cablewright.ui.desktop.practice.SettingsShelf;
+import cablewright.ui.desktop.track.AxisKeys;
 import cablewright.ui.desktop.track.RecordTrack;
 import cablewright.ui.desktop.track.TraceTrack;
 import cablewright.ui.desktop.track.TrackPointer;
@@ -118,7 +119,7 @@ final class SittingItemView extends BorderPane {
     }
 
     private static void pressed(KeyEvent event, ReadingKeys keys) {
-        if (!ReadingKeys.isForTheControl(event) && keys.acted(event)) {
+        if (!AxisKeys.isForTheControl(event) && keys.acted(event)) {
             event.consume();
         }
     }
