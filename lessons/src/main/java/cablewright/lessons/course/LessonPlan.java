@@ -26,13 +26,4 @@ public record LessonPlan(
         Require.components(LessonPlan.class, aim, prerequisites, card, instructor);
         prerequisites = List.copyOf(prerequisites);
     }
-
-    /**
-     * Takes the instructor's notes away.
-     *
-     * @return what trainees may see
-     */
-    public LessonPlan forTrainees() {
-        return new LessonPlan(aim, prerequisites, card, Optional.empty());
-    }
 }

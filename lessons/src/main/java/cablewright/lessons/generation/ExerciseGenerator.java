@@ -139,9 +139,16 @@ public final class ExerciseGenerator {
     }
 
     private boolean isClear(String eventId, Measurement measurement, Settings settings, LineEnd end) {
-        return VisibilityAnalysis.of(measurement.tested(), measurement.instrument(), settings, end).stream()
+        return sight(eventId, measurement.tested(), measurement.instrument(), settings, end)
+                        .visibility()
+                == Visibility.CLEAR;
+    }
+
+    private EventVisibility sight(String eventId, Cable cable, Instrument instrument, Settings settings, LineEnd end) {
+        return VisibilityAnalysis.of(cable, instrument, settings, end, memory, () -> false).stream()
                 .filter(sight -> sight.eventId().equals(eventId))
-                .allMatch(sight -> sight.visibility() == Visibility.CLEAR);
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Damage must be clear, but for what a full open or short hides. Hardware may hide: a good splice often does. */
@@ -247,12 +254,7 @@ public final class ExerciseGenerator {
 
     private PlaceVisibility place(
             String eventId, CablePlan plan, Instrument instrument, Settings settings, LineEnd end) {
-        return VisibilityAnalysis.of(plan.cable(), instrument, settings, end, memory, () -> false).stream()
-                .filter(sight -> sight.eventId().equals(eventId))
-                .findFirst()
-                .orElseThrow()
-                .places()
-                .get(0);
+        return sight(eventId, plan.cable(), instrument, settings, end).places().get(0);
     }
 
     private List<Hint> hintsFromBothEnds() {

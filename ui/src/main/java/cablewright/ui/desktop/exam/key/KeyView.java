@@ -3,6 +3,7 @@ package cablewright.ui.desktop.exam.key;
 
 import cablewright.lessons.exam.seal.ExaminerKey;
 import cablewright.lessons.text.Texts;
+import cablewright.ui.desktop.exam.form.Columns;
 import cablewright.ui.desktop.exam.form.FileWish;
 import cablewright.ui.desktop.exam.form.Form;
 import cablewright.ui.print.PaperSize;
@@ -44,14 +45,7 @@ public final class KeyView extends VBox {
         getStyleClass().add("exam-page");
         VBox left = new VBox(own(), lost());
         VBox right = new VBox(backup(), paper());
-        for (VBox column : new VBox[] {left, right}) {
-            column.getStyleClass().add("exam-column");
-            HBox.setHgrow(column, Priority.ALWAYS);
-        }
-        HBox columns = new HBox(left, right);
-        columns.getStyleClass().add("exam-columns");
-        VBox.setVgrow(columns, Priority.ALWAYS);
-        getChildren().add(columns);
+        getChildren().add(Columns.alike(left, right));
     }
 
     private Node own() {

@@ -6,6 +6,7 @@ import cablewright.lessons.exam.result.ItemAnalysis;
 import cablewright.lessons.exam.result.PersonResult;
 import cablewright.lessons.exam.result.Resemblance;
 import cablewright.lessons.text.Texts;
+import cablewright.ui.desktop.exam.form.Columns;
 import cablewright.ui.desktop.exam.form.FileWish;
 import cablewright.ui.desktop.exam.form.Form;
 import cablewright.ui.print.ClassReportPaper;
@@ -25,7 +26,6 @@ import javafx.scene.control.ProgressBar;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 
@@ -60,11 +60,7 @@ public final class MarkingView extends VBox {
         scroll.setFitToWidth(true);
         scroll.setAccessibleText(texts.say("mark.results"));
         scroll.getStyleClass().add("flag-scroll");
-        HBox.setHgrow(scroll, Priority.ALWAYS);
-        HBox columns = new HBox(left, scroll);
-        columns.getStyleClass().add("exam-columns");
-        VBox.setVgrow(columns, Priority.ALWAYS);
-        getChildren().add(columns);
+        getChildren().add(Columns.beside(left, scroll));
         model.resultProperty().addListener((o, before, now) -> show());
         show();
     }

@@ -3,6 +3,7 @@ package cablewright.ui.desktop.exam.paper;
 
 import cablewright.lessons.exercise.Lesson;
 import cablewright.lessons.text.Texts;
+import cablewright.ui.desktop.exam.form.Columns;
 import cablewright.ui.desktop.exam.form.FileWish;
 import cablewright.ui.desktop.exam.form.Form;
 import cablewright.ui.desktop.practice.MarkdownText;
@@ -51,14 +52,7 @@ public final class SealView extends VBox {
         getStyleClass().add("exam-page");
         VBox left = new VBox(asked(), handOut());
         VBox right = new VBox(terms(), told());
-        for (VBox column : new VBox[] {left, right}) {
-            column.getStyleClass().add("exam-column");
-            HBox.setHgrow(column, Priority.ALWAYS);
-        }
-        HBox columns = new HBox(left, right);
-        columns.getStyleClass().add("exam-columns");
-        VBox.setVgrow(columns, Priority.ALWAYS);
-        getChildren().add(columns);
+        getChildren().add(Columns.alike(left, right));
         model.lessonProperty().addListener((o, before, now) -> show());
         show();
     }

@@ -4,6 +4,7 @@ package cablewright.ui.desktop.exam.sitting;
 import cablewright.lessons.exam.paper.SealedPaper;
 import cablewright.lessons.exam.sitting.KeptSitting;
 import cablewright.lessons.text.Texts;
+import cablewright.ui.desktop.exam.form.Columns;
 import cablewright.ui.desktop.exam.form.FileWish;
 import cablewright.ui.desktop.exam.form.Form;
 import cablewright.ui.desktop.practice.MarkdownText;
@@ -37,14 +38,7 @@ public final class StartView extends VBox {
         getStyleClass().add("exam-page");
         VBox left = new VBox(who(), kept);
         kept.getStyleClass().add("exam-column");
-        for (VBox column : new VBox[] {left, right}) {
-            column.getStyleClass().add("exam-column");
-            HBox.setHgrow(column, Priority.ALWAYS);
-        }
-        HBox columns = new HBox(left, right);
-        columns.getStyleClass().add("exam-columns");
-        VBox.setVgrow(columns, Priority.ALWAYS);
-        getChildren().add(columns);
+        getChildren().add(Columns.alike(left, right));
         model.openedProperty().addListener((o, before, now) -> show(now));
         show(Optional.empty());
     }
