@@ -128,7 +128,7 @@ final class BenchKeys {
                 events.selectNeighbour(-1);
                 return true;
             case M:
-                events.moveToHair();
+                events.moveToCursor();
                 return true;
             case X:
                 events.cutRun();

@@ -49,7 +49,7 @@ final class BenchPlaceMenu {
                         item("place.cutRun", true, events::cutRun),
                         new SeparatorMenuItem(),
                         item("place.numbers", selected, tabs::enterInspector),
-                        item("place.move", selected, events::moveToHair),
+                        item("place.move", selected, events::moveToCursor),
                         item("place.rename", selected, tabs::renameSelected),
                         item("place.copy", selected, events::copy),
                         item("place.duplicate", selected, events::duplicate),

@@ -261,7 +261,7 @@ public final class BenchView extends BorderPane {
 
     /** Offers what can be put at the cursor, beside it. */
     private void openInsertMenu() {
-        double x = Math.max(0, Math.min(cable.getWidth(), cable.hairPixel()));
+        double x = Math.max(0, Math.min(cable.getWidth(), cable.cursorPixel()));
         var corner = cable.localToScreen(x + 8, 0);
         if (corner != null) {
             ContextMenu menu = palette.menu();

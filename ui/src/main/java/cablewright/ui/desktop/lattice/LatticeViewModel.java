@@ -76,7 +76,7 @@ public final class LatticeViewModel {
         this.runs = new LatestRun(threads);
         trace.traceProperty().addListener((o, before, now) -> workOut());
         trace.axis().unitProperty().addListener((o, before, now) -> workOut());
-        trace.axis().hairMetresProperty().addListener((o, before, now) -> hairMoved(now.doubleValue()));
+        trace.axis().cursorMetresProperty().addListener((o, before, now) -> cursorMoved(now.doubleValue()));
     }
 
     /**
@@ -161,7 +161,7 @@ public final class LatticeViewModel {
                     working.set(false);
                     lattice.set(Optional.of(made));
                     pointAt(Set.of());
-                    hairMoved(trace.axis().hairMetresProperty().get());
+                    cursorMoved(trace.axis().cursorMetresProperty().get());
                 },
                 problem -> {
                     shut();
@@ -182,7 +182,7 @@ public final class LatticeViewModel {
                 LEAST_SHARE_OF_RANGE * shown.settings().rangeMetres());
     }
 
-    private void hairMoved(double metres) {
+    private void cursorMoved(double metres) {
         if (pointing || lattice.get().isEmpty()) {
             return;
         }
@@ -212,7 +212,7 @@ public final class LatticeViewModel {
         double shown = echo.path().shownMetres();
         trace.lookHereProperty().set(List.of(new Extent(shown, shown + 2 * nearMetres())));
         pointing = true;
-        trace.axis().moveHairTo(shown);
+        trace.axis().moveCursorTo(shown);
         pointing = false;
     }
 

@@ -136,7 +136,7 @@ public final class MeasuredView extends BorderPane {
         model.axis().unitProperty().addListener((o, before, now) -> list.refresh());
         list.getSelectionModel().selectedItemProperty().addListener((o, before, now) -> {
             if (now != null) {
-                model.axis().showHairAt(now.metres().value());
+                model.axis().showCursorAt(now.metres().value());
             }
         });
         VBox.setVgrow(list, Priority.ALWAYS);

@@ -197,17 +197,17 @@ public final class MeasuredViewModel {
                                         "measured.impedance",
                                         new Quantities(axis.unitProperty().get())
                                                 .length(
-                                                        axis.hairMetresProperty()
+                                                        axis.cursorMetresProperty()
                                                                 .get(),
                                                         2),
                                         Quantities.number(
                                                 found.ohmsAt(set.settings()
-                                                        .secondsThereAndBack(axis.hairMetresProperty()
+                                                        .secondsThereAndBack(axis.cursorMetresProperty()
                                                                 .get())),
                                                 1))))
                         .orElseGet(() -> texts.say("measured.noImpedance")),
                 profile,
-                axis.hairMetresProperty(),
+                axis.cursorMetresProperty(),
                 axis.unitProperty());
     }
 

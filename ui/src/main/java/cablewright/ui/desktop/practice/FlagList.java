@@ -106,7 +106,7 @@ public final class FlagList extends VBox {
         place.setId("place-flag");
         place.setAccessibleText(texts.say("flags.place"));
         place.setMaxWidth(Double.MAX_VALUE);
-        place.setOnAction(event -> flags.place(axis.hairMetresProperty().get()));
+        place.setOnAction(event -> flags.place(axis.cursorMetresProperty().get()));
         place.disableProperty().bind(open.not());
         return place;
     }

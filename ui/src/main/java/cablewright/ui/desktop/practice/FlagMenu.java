@@ -36,7 +36,7 @@ final class FlagMenu {
         FlagsViewModel flags = model.flags();
         boolean reading = model.phaseProperty().get() == Phase.READING;
         boolean selected = flags.selectedProperty().get().isPresent();
-        double cursor = model.axis().hairMetresProperty().get();
+        double cursor = model.axis().cursorMetresProperty().get();
         menu.getItems()
                 .setAll(
                         item("menu.flag.place", reading, () -> flags.place(cursor)),

@@ -103,7 +103,7 @@ public final class KnownLength extends HBox {
         double scale = settings.velocityProperty().get() / before;
         aids.secondMetresProperty().get().ifPresent(metres -> aids.secondMetresProperty()
                 .set(OptionalDouble.of(metres * scale)));
-        axis.moveHairTo(axis.hairMetresProperty().get() * scale);
+        axis.moveCursorTo(axis.cursorMetresProperty().get() * scale);
         result.setText(texts.say(
                 "aids.velocitySet",
                 Quantities.number(velocity.fraction(), 4),

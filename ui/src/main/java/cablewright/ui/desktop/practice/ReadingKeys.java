@@ -74,7 +74,7 @@ public final class ReadingKeys {
     }
 
     private boolean flag(KeyEvent event) {
-        double cursor = track.axis().hairMetresProperty().get();
+        double cursor = track.axis().cursorMetresProperty().get();
         switch (event.getCode()) {
             case F:
             case INSERT:
@@ -118,6 +118,6 @@ public final class ReadingKeys {
     private void showSelected() {
         flags.selectedDraft()
                 .filter(draft -> draft.end() == settings.endProperty().get())
-                .ifPresent(draft -> track.axis().showHairAt(draft.startMetres()));
+                .ifPresent(draft -> track.axis().showCursorAt(draft.startMetres()));
     }
 }

@@ -16,7 +16,7 @@ import javafx.scene.layout.VBox;
 /** All keys on one sheet over the window. */
 final class HelpOverlay extends StackPane {
 
-    private static final List<String> GROUPS = List.of("hair", "flags", "bench", "settings", "window");
+    private static final List<String> GROUPS = List.of("cursor", "flags", "bench", "settings", "window");
     private static final double WRAP_EMS = 74;
 
     private final Button close;

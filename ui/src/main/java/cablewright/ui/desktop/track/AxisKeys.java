@@ -39,7 +39,7 @@ public final class AxisKeys {
         boolean arrow = event.getCode() == KeyCode.LEFT || event.getCode() == KeyCode.RIGHT;
         if (arrow && !event.isAltDown()) {
             Stride stride = event.isShiftDown() ? Stride.FINE : event.isShortcutDown() ? Stride.COARSE : Stride.USUAL;
-            axis.stepHair(event.getCode() == KeyCode.RIGHT ? 1 : -1, stride, track.sampleMetres());
+            axis.stepCursor(event.getCode() == KeyCode.RIGHT ? 1 : -1, stride, track.sampleMetres());
             return true;
         }
         return !event.isShortcutDown() && !event.isAltDown() && plain(event.getCode(), track);
@@ -47,22 +47,22 @@ public final class AxisKeys {
 
     private static boolean plain(KeyCode key, TraceTrackViewModel track) {
         AxisViewModel axis = track.axis();
-        double hair = axis.hairMetresProperty().get();
+        double cursor = axis.cursorMetresProperty().get();
         switch (key) {
             case HOME:
-                axis.showHairAt(0);
+                axis.showCursorAt(0);
                 return true;
             case END:
-                axis.showHairAt(axis.extent().toMetres());
+                axis.showCursorAt(axis.extent().toMetres());
                 return true;
             case PLUS:
             case ADD:
             case EQUALS:
-                axis.zoomIn(hair);
+                axis.zoomIn(cursor);
                 return true;
             case MINUS:
             case SUBTRACT:
-                axis.zoomOut(hair);
+                axis.zoomOut(cursor);
                 return true;
             case DIGIT0:
             case NUMPAD0:

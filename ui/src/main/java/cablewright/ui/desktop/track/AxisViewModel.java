@@ -20,7 +20,7 @@ public final class AxisViewModel {
 
     private final ObjectProperty<LengthUnit> unit = new SimpleObjectProperty<>(LengthUnit.METRES);
     private final ReadOnlyObjectWrapper<DistanceView> view = new ReadOnlyObjectWrapper<>();
-    private final DoubleProperty hairMetres = new SimpleDoubleProperty();
+    private final DoubleProperty cursorMetres = new SimpleDoubleProperty();
     private Extent extent;
 
     /** How far a key moves the cursor. */
@@ -60,7 +60,7 @@ public final class AxisViewModel {
         if (wasWhole || !fits) {
             view.set(wholeOf(next));
         }
-        moveHairTo(hairMetres.get());
+        moveCursorTo(cursorMetres.get());
     }
 
     public Extent extent() {
@@ -81,8 +81,8 @@ public final class AxisViewModel {
      *
      * @return distance at the set velocity [m]
      */
-    public DoubleProperty hairMetresProperty() {
-        return hairMetres;
+    public DoubleProperty cursorMetresProperty() {
+        return cursorMetres;
     }
 
     public ObjectProperty<LengthUnit> unitProperty() {
@@ -94,8 +94,8 @@ public final class AxisViewModel {
      *
      * @param metres where to [m]; kept within the extent
      */
-    public void moveHairTo(double metres) {
-        hairMetres.set(Math.max(extent.fromMetres(), Math.min(extent.toMetres(), metres)));
+    public void moveCursorTo(double metres) {
+        cursorMetres.set(Math.max(extent.fromMetres(), Math.min(extent.toMetres(), metres)));
     }
 
     /**
@@ -105,8 +105,8 @@ public final class AxisViewModel {
      * @param stride how far
      * @param sampleMetres distance of two samples of the trace [m]
      */
-    public void stepHair(int direction, Stride stride, double sampleMetres) {
-        showHairAt(hairMetres.get() + direction * strideMetres(stride, sampleMetres));
+    public void stepCursor(int direction, Stride stride, double sampleMetres) {
+        showCursorAt(cursorMetres.get() + direction * strideMetres(stride, sampleMetres));
     }
 
     /**
@@ -126,9 +126,9 @@ public final class AxisViewModel {
      *
      * @param metres where to [m]
      */
-    public void showHairAt(double metres) {
-        moveHairTo(metres);
-        view.set(view.get().showing(hairMetres.get(), extent));
+    public void showCursorAt(double metres) {
+        moveCursorTo(metres);
+        view.set(view.get().showing(cursorMetres.get(), extent));
     }
 
     /**

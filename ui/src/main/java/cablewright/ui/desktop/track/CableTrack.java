@@ -85,8 +85,8 @@ public final class CableTrack extends Track {
      *
      * @return pixels from its left edge
      */
-    public double hairPixel() {
-        return view().pixel(hairMetres());
+    public double cursorPixel() {
+        return view().pixel(cursorMetres());
     }
 
     /**
@@ -95,7 +95,7 @@ public final class CableTrack extends Track {
      * @param sceneX where the pointer is, across the window
      */
     public void carryCursorTo(double sceneX) {
-        axis().moveHairTo(view().metres(sceneToLocal(sceneX, 0).getX()));
+        axis().moveCursorTo(view().metres(sceneToLocal(sceneX, 0).getX()));
     }
 
     private List<MarkGrips.Mark> grips() {
@@ -170,8 +170,8 @@ public final class CableTrack extends Track {
 
     @Override
     void drawOverlay(TrackSheet sheet) {
-        sheet.drawCursor(hairMetres(), 0, getHeight(), false);
-        model.drawingProperty().get().flatMap(this::lineAtHair).ifPresent(line -> painter(sheet)
+        sheet.drawCursor(cursorMetres(), 0, getHeight(), false);
+        model.drawingProperty().get().flatMap(this::lineAtCursor).ifPresent(line -> painter(sheet)
                 .drawLine(line, buttonsLeft()));
         if (isOpen() && model.isPlaying()) {
             new WavePainter(sheet, painter(sheet).lane())
@@ -183,10 +183,10 @@ public final class CableTrack extends Track {
     }
 
     /** While the cursor is on an event, the first line describes it in place of the legend. */
-    private Optional<String> lineAtHair(CableDrawing drawing) {
+    private Optional<String> lineAtCursor(CableDrawing drawing) {
         double reach = REACH * scale() * view().metresPerPixel();
         return eventLine
-                .at(drawing, hairMetres(), reach)
+                .at(drawing, cursorMetres(), reach)
                 .map(mark -> eventLine.tell(mark, model.sightsProperty().get(), words()));
     }
 

@@ -30,12 +30,12 @@ final class CursorReadout extends StackPane {
     private int corner;
 
     CursorReadout() {
-        getStyleClass().add("hair-read-out");
-        place.getStyleClass().add("hair-place");
-        flat.getStyleClass().add("hair-flat");
+        getStyleClass().add("cursor-read-out");
+        place.getStyleClass().add("cursor-place");
+        flat.getStyleClass().add("cursor-flat");
         setManaged(false);
         setMouseTransparent(true);
-        setId("hair-read-out");
+        setId("cursor-read-out");
     }
 
     /** Shows a reading in three lines and what else there is to say, or all in one line where the plot is low. */
@@ -56,7 +56,7 @@ final class CursorReadout extends StackPane {
     }
 
     void place(TraceTrack track, ReducedCurve line, PercentScale vertical, Box plot) {
-        double hair = track.view().pixel(track.hairMetres());
+        double cursor = track.view().pixel(track.cursorMetres());
         applyCss();
         double w = Math.ceil(prefWidth(-1));
         double h = Math.ceil(prefHeight(w));
@@ -68,7 +68,7 @@ final class CursorReadout extends StackPane {
         double least = Double.POSITIVE_INFINITY;
         for (int i = 0; i < 4; i++) {
             int candidate = (corner + i) % 4;
-            double x = x(candidate, hair, w, track);
+            double x = x(candidate, cursor, w, track);
             double y = y(candidate, h, plot, track);
             double covered = covered(line, vertical, x, y, w, h)
                     + (fits(x, w, track) ? 0 : 1e6)
@@ -80,7 +80,7 @@ final class CursorReadout extends StackPane {
         }
         corner = best;
         resizeRelocate(
-                Math.round(within(x(best, hair, w, track), w, track)), Math.round(y(best, h, plot, track)), w, h);
+                Math.round(within(x(best, cursor, w, track), w, track)), Math.round(y(best, h, plot, track)), w, h);
     }
 
     boolean isFlat() {
@@ -97,9 +97,9 @@ final class CursorReadout extends StackPane {
     }
 
     /** Corners: right below, right above, left below, left above. */
-    private static double x(int corner, double hair, double w, TraceTrack track) {
+    private static double x(int corner, double cursor, double w, TraceTrack track) {
         double gap = GAP * track.scale();
-        return corner < 2 ? hair + gap : hair - gap - w;
+        return corner < 2 ? cursor + gap : cursor - gap - w;
     }
 
     private static double y(int corner, double h, Box plot, TraceTrack track) {

@@ -26,13 +26,13 @@ final class EventLine {
     /**
      * Finds what lies at the cursor.
      *
-     * @param hairMetres position of the cursor [m]
+     * @param cursorMetres position of the cursor [m]
      * @param reachMetres how near a thing must be [m]
      */
-    Optional<CableDrawing.Mark> at(CableDrawing drawing, double hairMetres, double reachMetres) {
+    Optional<CableDrawing.Mark> at(CableDrawing drawing, double cursorMetres, double reachMetres) {
         return drawing.marks().stream()
-                .filter(mark -> distance(mark, hairMetres) <= reachMetres)
-                .min((a, b) -> Double.compare(distance(a, hairMetres), distance(b, hairMetres)));
+                .filter(mark -> distance(mark, cursorMetres) <= reachMetres)
+                .min((a, b) -> Double.compare(distance(a, cursorMetres), distance(b, cursorMetres)));
     }
 
     private static double distance(CableDrawing.Mark mark, double metres) {

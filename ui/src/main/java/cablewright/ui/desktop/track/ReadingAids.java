@@ -51,10 +51,10 @@ public final class ReadingAids {
 
     /** Sets the second cursor where the cursor is, or takes it away where it stands there already. */
     public void toggleSecond() {
-        double hair = track.axis().hairMetresProperty().get();
+        double cursor = track.axis().cursorMetresProperty().get();
         boolean here =
-                second.get().isPresent() && Math.abs(second.get().getAsDouble() - hair) <= track.sampleMetres() / 2;
-        second.set(here ? OptionalDouble.empty() : OptionalDouble.of(hair));
+                second.get().isPresent() && Math.abs(second.get().getAsDouble() - cursor) <= track.sampleMetres() / 2;
+        second.set(here ? OptionalDouble.empty() : OptionalDouble.of(cursor));
     }
 
     /**
@@ -139,9 +139,9 @@ public final class ReadingAids {
     }
 
     private CursorPair pair(Trace trace) {
-        double hair = track.axis().hairMetresProperty().get();
+        double cursor = track.axis().cursorMetresProperty().get();
         double other = second.get().getAsDouble();
-        return new CursorPair(trace, Math.min(hair, other), Math.max(hair, other));
+        return new CursorPair(trace, Math.min(cursor, other), Math.max(cursor, other));
     }
 
     /**
@@ -155,9 +155,9 @@ public final class ReadingAids {
             return Optional.empty();
         }
         Quantities quantities = new Quantities(track.axis().unitProperty().get());
-        double hair = track.axis().hairMetresProperty().get();
-        double here = Cursor.on(trace, hair).volts();
-        double there = Cursor.on(other.get().get().trace(), hair).volts();
+        double cursor = track.axis().cursorMetresProperty().get();
+        double here = Cursor.on(trace, cursor).volts();
+        double there = Cursor.on(other.get().get().trace(), cursor).volts();
         return Optional.of(
                 other.get().get().mirrored()
                         ? texts.say("aids.otherEnd", quantities.percent(there))

@@ -127,7 +127,7 @@ public final class RecordTrack extends Track {
 
     @Override
     void drawOverlay(TrackSheet sheet) {
-        sheet.drawCursor(hairMetres(), 0, getHeight(), false);
+        sheet.drawCursor(cursorMetres(), 0, getHeight(), false);
     }
 
     @Override

@@ -63,7 +63,7 @@ public final class TraceTrack extends Track {
         model.aids().secondMetresProperty().addListener((o, before, now) -> speak());
         model.aids().otherProperty().addListener((o, before, now) -> speak());
         accessibleTextProperty().set(accessibleName);
-        model.axis().hairMetresProperty().addListener((o, before, now) -> speak());
+        model.axis().cursorMetresProperty().addListener((o, before, now) -> speak());
         model.traceProperty().addListener((o, before, now) -> speak());
         speak();
     }
@@ -163,7 +163,7 @@ public final class TraceTrack extends Track {
                 .secondMetresProperty()
                 .get()
                 .ifPresent(metres -> sheet.drawCursor(metres, plot.y(), plot.bottom(), true));
-        sheet.drawCursor(hairMetres(), plot.y(), plot.bottom(), false);
+        sheet.drawCursor(cursorMetres(), plot.y(), plot.bottom(), false);
         Trace trace = model.traceProperty().get();
         if (trace == null) {
             readOut.setVisible(false);
@@ -172,7 +172,7 @@ public final class TraceTrack extends Track {
             return;
         }
         TracePainter painter = new TracePainter(sheet, scaleOf(trace));
-        painter.drawBead(hairMetres(), trace.voltsAt(hairMetres()));
+        painter.drawBead(cursorMetres(), trace.voltsAt(cursorMetres()));
         readOut.show(model.reading().orElseThrow(), further(), plot.height() < LOW_PLOT * scale());
         readOut.place(this, curve, scaleOf(trace), plot);
         painter.drawCaption(caption, view().leftPixels() + (readOut.isFlat() ? readOut.getWidth() : 0));

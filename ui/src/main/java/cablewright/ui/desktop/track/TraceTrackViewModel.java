@@ -153,20 +153,20 @@ public final class TraceTrackViewModel {
             return Optional.empty();
         }
         Quantities quantities = new Quantities(axis.unitProperty().get());
-        Cursor cursor = Cursor.on(shown, axis.hairMetresProperty().get());
+        Cursor cursor = Cursor.on(shown, axis.cursorMetresProperty().get());
         double share = cursor.volts();
         int digits = sampleMetres() < 0.02 ? 2 : 1;
-        String place =
-                texts.say("hair.place", quantities.length(cursor.metres(), digits), quantities.time(cursor.seconds()));
+        String place = texts.say(
+                "cursor.place", quantities.length(cursor.metres(), digits), quantities.time(cursor.seconds()));
         if (Math.abs(share) >= shown.clipVolts() * (1 - 1e-9)) {
             return Optional.of(new Reading(
-                    place, texts.say("hair.clipped", quantities.percent(share)), texts.say("hair.clipped.next")));
+                    place, texts.say("cursor.clipped", quantities.percent(share)), texts.say("cursor.clipped.next")));
         }
         return Optional.of(new Reading(
                 place,
-                texts.say("hair.height", quantities.percent(share), quantities.decibels(share)),
+                texts.say("cursor.height", quantities.percent(share), quantities.decibels(share)),
                 isUnderOutgoingPulse(shown, cursor)
-                        ? texts.say("hair.outgoing")
+                        ? texts.say("cursor.outgoing")
                         : impedance(quantities, cursor.apparentOhms(referenceOhms))));
     }
 
@@ -178,8 +178,8 @@ public final class TraceTrackViewModel {
 
     private String impedance(Quantities quantities, OptionalDouble ohms) {
         return ohms.isPresent()
-                ? texts.say("hair.impedance", quantities.ohms(ohms.getAsDouble()))
-                : texts.say("hair.noImpedance");
+                ? texts.say("cursor.impedance", quantities.ohms(ohms.getAsDouble()))
+                : texts.say("cursor.noImpedance");
     }
 
     /**

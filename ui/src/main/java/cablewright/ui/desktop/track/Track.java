@@ -16,7 +16,7 @@ abstract class Track extends DrawingSurface {
         this.axis = axis;
         getStyleClass().add("line-track");
         redrawOn(axis.viewProperty(), axis.unitProperty());
-        redrawOverlayOn(axis.hairMetresProperty());
+        redrawOverlayOn(axis.cursorMetresProperty());
     }
 
     @Override
@@ -62,7 +62,7 @@ abstract class Track extends DrawingSurface {
         return TrackSheet.viewOn(area(), axis.viewProperty().get(), fontSize());
     }
 
-    final double hairMetres() {
-        return axis.hairMetresProperty().get();
+    final double cursorMetres() {
+        return axis.cursorMetresProperty().get();
     }
 }

@@ -58,7 +58,7 @@ public final class TrackPointer {
     }
 
     private void moved(MouseEvent event) {
-        track.axis().moveHairTo(track.view().metres(event.getX()));
+        track.axis().moveCursorTo(track.view().metres(event.getX()));
         track.setCursor(grips.at(event.getX(), event.getY()).isPresent() ? Cursor.H_RESIZE : Cursor.DEFAULT);
     }
 
@@ -68,7 +68,7 @@ public final class TrackPointer {
         }
         lastX = event.getX();
         wasDragged = false;
-        track.axis().moveHairTo(track.view().metres(event.getX()));
+        track.axis().moveCursorTo(track.view().metres(event.getX()));
         held = event.getButton() == MouseButton.PRIMARY ? grips.at(event.getX(), event.getY()) : Optional.empty();
         if (held.isEmpty() && event.getButton() == MouseButton.PRIMARY && event.isShiftDown()) {
             held = grips.begun(track.view().metres(event.getX()));
@@ -81,7 +81,7 @@ public final class TrackPointer {
         if (held.isPresent()) {
             wasDragged = true;
             held.get().dragged(metres);
-            track.axis().moveHairTo(metres);
+            track.axis().moveCursorTo(metres);
         } else if (event.getButton() == MouseButton.PRIMARY) {
             track.axis().pan((lastX - event.getX()) * track.view().metresPerPixel());
         }

@@ -89,7 +89,7 @@ class BenchScreenTest {
         hands.type(KeyCode.DIGIT4, KeyCode.CONTROL);
     }
 
-    /** Carries the hair line on by large steps, each a twentieth of what is shown. */
+    /** Carries the cursor on by large steps, each a twentieth of what is shown. */
     private void insertByKeys(int steps, KeyCode letter) {
         for (int i = 0; i < steps; i++) {
             hands.type(KeyCode.RIGHT, KeyCode.CONTROL);

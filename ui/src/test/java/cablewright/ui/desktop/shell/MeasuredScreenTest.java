@@ -58,7 +58,7 @@ class MeasuredScreenTest {
         model.settingsProperty().get().get().setShape(false);
         assertTrue(model.impedanceAtCursor().getValue().startsWith("Choose a step"));
         model.settingsProperty().get().get().setShape(true);
-        model.axis().moveHairTo(20);
+        model.axis().moveCursorTo(20);
         String said = model.impedanceAtCursor().getValue();
         Matcher ohms = Pattern.compile(": ([\\d.]+) Ω").matcher(said);
         assertTrue(ohms.find(), said);
@@ -68,7 +68,7 @@ class MeasuredScreenTest {
     @Test
     void velocityFollowsFromALengthBetweenTheCursors() throws IOException {
         model.open(sweep());
-        model.axis().moveHairTo(40);
+        model.axis().moveCursorTo(40);
         model.traceTrack().aids().secondMetresProperty().set(OptionalDouble.of(0));
         assertTrue(model.traceTrack().aids().between().orElseThrow().contains("40"));
         assertEquals(0.33, model.traceTrack().aids().velocity(20).orElseThrow().fraction(), 0.001);

@@ -54,19 +54,19 @@ class PracticeScreenTest {
         return window.practice().current();
     }
 
-    private double hair() {
-        return exercise().axis().hairMetresProperty().get();
+    private double cursor() {
+        return exercise().axis().cursorMetresProperty().get();
     }
 
-    private void walkHairTo(double metres) {
+    private void walkCursorTo(double metres) {
         hands.type(KeyCode.HOME);
-        for (int i = 0; i < MOST_KEYS && hair() + 7.7 < metres; i++) {
+        for (int i = 0; i < MOST_KEYS && cursor() + 7.7 < metres; i++) {
             hands.type(KeyCode.RIGHT, KeyCode.CONTROL);
         }
-        for (int i = 0; i < MOST_KEYS && hair() + 0.2 < metres; i++) {
+        for (int i = 0; i < MOST_KEYS && cursor() + 0.2 < metres; i++) {
             hands.type(KeyCode.RIGHT);
         }
-        assertEquals(metres, hair(), 0.4);
+        assertEquals(metres, cursor(), 0.4);
     }
 
     private Optional<EventKind> kind() {
@@ -74,7 +74,7 @@ class PracticeScreenTest {
     }
 
     private void flagByKeys(double metres, KeyCode firstLetter, EventKind kind) {
-        walkHairTo(metres);
+        walkCursorTo(metres);
         hands.type(KeyCode.F);
         hands.type(KeyCode.K);
         for (int i = 0; i < MOST_KEYS && !kind().equals(Optional.of(kind)); i++) {
@@ -89,7 +89,7 @@ class PracticeScreenTest {
         flagByKeys(31.4, KeyCode.S, EventKind.SPLICE);
         flagByKeys(84.1, KeyCode.P, EventKind.PINCH);
         flagByKeys(101.4, KeyCode.W, EventKind.WATER);
-        walkHairTo(106.1);
+        walkCursorTo(106.1);
         hands.type(KeyCode.W);
         hands.type(KeyCode.ENTER, KeyCode.CONTROL);
 
@@ -161,12 +161,12 @@ class PracticeScreenTest {
     }
 
     @Test
-    void zoomKeysZoomAboutTheHairLineAndNoughtShowsAll() {
-        walkHairTo(84.1);
-        double hairBefore = exercise().axis().viewProperty().get().pixel(hair());
+    void zoomKeysZoomAboutTheCursorAndNoughtShowsAll() {
+        walkCursorTo(84.1);
+        double cursorBefore = exercise().axis().viewProperty().get().pixel(cursor());
         hands.type(KeyCode.PLUS);
         assertTrue(exercise().axis().isZoomed());
-        assertEquals(hairBefore, exercise().axis().viewProperty().get().pixel(hair()), 1e-6);
+        assertEquals(cursorBefore, exercise().axis().viewProperty().get().pixel(cursor()), 1e-6);
         hands.type(KeyCode.DIGIT0);
         assertFalse(exercise().axis().isZoomed());
     }

@@ -53,7 +53,7 @@ final class ScreenStates {
             exercise.flags().place(71);
             exercise.flags().stretchSelected(77.1);
             exercise.flags().say("B", EventKind.WATER);
-            exercise.axis().moveHairTo(71.6);
+            exercise.axis().moveCursorTo(71.6);
         });
         states.put("practice-hints", () -> {
             exercise().traceTrack().aids().toggleSecond();
@@ -118,7 +118,7 @@ final class ScreenStates {
     }
 
     private void put(Insertable what, double metres) {
-        window.bench().trace().axis().moveHairTo(metres);
+        window.bench().trace().axis().moveCursorTo(metres);
         window.bench().events().insert(what);
     }
 

@@ -84,7 +84,7 @@ public final class WindowPictures {
             picture("flags", stage, folder);
             steps.add(() -> {
                 window.practice().current().commit();
-                window.practice().current().axis().moveHairTo(72.4);
+                window.practice().current().axis().moveCursorTo(72.4);
             });
             picture("committed", stage, folder);
             steps.add(() -> {
@@ -114,7 +114,7 @@ public final class WindowPictures {
             exercise.flags().place(71);
             exercise.flags().stretchSelected(77.1);
             exercise.flags().say("B", EventKind.WATER);
-            exercise.axis().moveHairTo(71.6);
+            exercise.axis().moveCursorTo(71.6);
         }
 
         private void compare(DesktopWindow window, Stage stage, Path folder) {
@@ -135,7 +135,7 @@ public final class WindowPictures {
                 window.bench().files().start(BenchTemplate.STREET_OF_TAPS.document(Locale.ROOT));
                 put(window.bench(), Insertable.PINCH, 103 + 12);
                 put(window.bench(), Insertable.WATER, 97);
-                window.bench().trace().axis().moveHairTo(99);
+                window.bench().trace().axis().moveCursorTo(99);
             });
             picture("bench", stage, folder);
             steps.add(() -> window.model().switchDark());
@@ -153,7 +153,7 @@ public final class WindowPictures {
         }
 
         private static void put(BenchViewModel bench, Insertable what, double metres) {
-            bench.trace().axis().moveHairTo(metres);
+            bench.trace().axis().moveCursorTo(metres);
             bench.events().insert(what);
         }
 

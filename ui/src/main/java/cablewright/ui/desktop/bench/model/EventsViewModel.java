@@ -148,8 +148,8 @@ public final class EventsViewModel implements MarkActions {
         return wrong.isEmpty();
     }
 
-    private double hair() {
-        return trace.axis().hairMetresProperty().get();
+    private double cursor() {
+        return trace.axis().cursorMetresProperty().get();
     }
 
     /**
@@ -159,7 +159,7 @@ public final class EventsViewModel implements MarkActions {
      */
     public void insert(Insertable what) {
         armed.set(Optional.empty());
-        double metres = trace.places(Set.of()).onCable(hair());
+        double metres = trace.places(Set.of()).onCable(cursor());
         double halfPulse = trace.settings().settings().halfPulseMetres();
         if (step(texts.say("do.insert", names.name(what)), cable -> what.putOn(cable, metres, halfPulse))) {
             List<Event> events = cable().events();
@@ -221,7 +221,7 @@ public final class EventsViewModel implements MarkActions {
         Event event = ordered.get(next);
         choose(Set.of(event.id()));
         boolean near = trace.endProperty().get() == LineEnd.NEAR;
-        trace.axis().showHairAt(trace.places(Set.of()).shown(near ? event.startMetres() : event.endMetres()));
+        trace.axis().showCursorAt(trace.places(Set.of()).shown(near ? event.startMetres() : event.endMetres()));
     }
 
     @Override
@@ -274,7 +274,7 @@ public final class EventsViewModel implements MarkActions {
 
     @Override
     public void place(double shownMetres) {
-        trace.axis().moveHairTo(shownMetres);
+        trace.axis().moveCursorTo(shownMetres);
         placing.run();
     }
 
@@ -301,14 +301,14 @@ public final class EventsViewModel implements MarkActions {
     }
 
     /** Moves what is selected to the cursor, the first of it there and the rest as far from it as it was. */
-    public void moveToHair() {
+    public void moveToCursor() {
         Map<String, Double> starts = starts();
         if (starts.isEmpty()) {
             return;
         }
         double first = starts.values().stream().mapToDouble(it -> it).min().orElseThrow();
-        double there = trace.places(starts.keySet()).onCable(hair());
-        moveBy(starts, hundredths(there) - first, "hair");
+        double there = trace.places(starts.keySet()).onCable(cursor());
+        moveBy(starts, hundredths(there) - first, "cursor");
         document.endMovement();
     }
 
@@ -338,7 +338,7 @@ public final class EventsViewModel implements MarkActions {
             fault.set(texts.say("paste.nothing"));
             return;
         }
-        pasteAt(clip.get(), trace.places(Set.of()).onCable(hair()), "do.paste");
+        pasteAt(clip.get(), trace.places(Set.of()).onCable(cursor()), "do.paste");
     }
 
     /** Puts the same once more beside what is selected. */
@@ -386,7 +386,7 @@ public final class EventsViewModel implements MarkActions {
 
     /** Cuts the run at the cursor in two, so that one of them can be changed. */
     public void cutRun() {
-        double metres = hundredths(trace.places(Set.of()).onCable(hair()));
+        double metres = hundredths(trace.places(Set.of()).onCable(cursor()));
         step(texts.say("do.cutRun"), cable -> CableEdits.cutAt(cable, metres));
     }
 }

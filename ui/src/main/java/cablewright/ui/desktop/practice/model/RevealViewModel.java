@@ -118,7 +118,7 @@ public final class RevealViewModel {
                         .toList());
         pointedAt.set(Optional.of(one.finding()));
         LookHere first = one.lookHere().get(0);
-        traceTrack.axis().moveHairTo((first.fromMetres() + first.toMetres()) / 2);
+        traceTrack.axis().moveCursorTo((first.fromMetres() + first.toMetres()) / 2);
     }
 
     private void pointAtNothing() {

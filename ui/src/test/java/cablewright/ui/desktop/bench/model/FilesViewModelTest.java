@@ -60,7 +60,7 @@ class FilesViewModelTest {
     }
 
     private static void pinch(BenchViewModel bench, double metres) {
-        bench.trace().axis().moveHairTo(metres);
+        bench.trace().axis().moveCursorTo(metres);
         bench.events().insert(Insertable.PINCH);
     }
 

@@ -195,7 +195,7 @@ class ExerciseViewModelTest {
     }
 
     @Test
-    void theHairLineAndTheLatticePointAtEachOther() {
+    void theCursorAndTheLatticePointAtEachOther() {
         ExerciseViewModel model = open(0);
         model.commit();
         LatticeViewModel lattice = model.reveal().lattice();
@@ -204,13 +204,13 @@ class ExerciseViewModelTest {
         lattice.step(1);
         assertEquals(Set.of(0), lattice.chosenProperty().get());
         double shown = drawn.echoes().get(0).path().shownMetres();
-        assertEquals(shown, model.axis().hairMetresProperty().get(), 1e-9);
+        assertEquals(shown, model.axis().cursorMetresProperty().get(), 1e-9);
         assertEquals(shown, model.traceTrack().lookHereProperty().get().get(0).fromMetres(), 1e-9);
         Lattice.Bump bump = drawn.bumps().stream()
                 .filter(it -> !it.echoes().isEmpty())
                 .reduce((a, b) -> b)
                 .orElseThrow();
-        model.axis().moveHairTo(bump.shownMetres());
+        model.axis().moveCursorTo(bump.shownMetres());
         assertEquals(bump.echoes(), lattice.chosenProperty().get());
         assertEquals(bump.description(), lattice.toldProperty().get());
         assertTrue(model.traceTrack().lookHereProperty().get().isEmpty());
