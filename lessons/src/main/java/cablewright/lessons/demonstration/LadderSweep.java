@@ -37,7 +37,7 @@ public record LadderSweep(
         @Between(least = 0.1, most = 1e5) double referenceOhms)
         implements PortResponse {
 
-    /** Refuses a chain that can't be. */
+    /** Checks the ranges. */
     public LadderSweep {
         Require.components(LadderSweep.class, sections, henries, farads, load, referenceOhms);
     }

@@ -32,7 +32,7 @@ public record VelocitySetting(
     private static final double FAULT_SHARE = 0.8;
     private static final double FAULT_OHMS = 300;
 
-    /** Copies the list and refuses values that can't be. */
+    /** Copies the list and checks the ranges. */
     public VelocitySetting {
         Require.components(VelocitySetting.class, runs, setFraction, pulseSeconds);
         runs = List.copyOf(runs);

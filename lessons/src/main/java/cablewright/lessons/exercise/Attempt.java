@@ -43,7 +43,7 @@ public record Attempt(
     /** Most flags of one attempt. */
     public static final int MOST_FLAGS = 200;
 
-    /** Copies the list and refuses values that can't be. */
+    /** Copies the list and checks the ranges. */
     public Attempt {
         Require.components(
                 Attempt.class,

@@ -14,7 +14,7 @@ import java.util.List;
  */
 public record AttemptSheet(@Id String lessonId, @Entries(most = 2000) List<Attempt> attempts) {
 
-    /** Copies the list and refuses values that can't be. */
+    /** Copies the list and checks the ranges. */
     public AttemptSheet {
         Require.components(AttemptSheet.class, lessonId, attempts);
         attempts = List.copyOf(attempts);

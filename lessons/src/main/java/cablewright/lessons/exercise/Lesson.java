@@ -37,7 +37,7 @@ public record Lesson(
     /** Most exercises of a lesson. */
     public static final int MOST_EXERCISES = 200;
 
-    /** Copies the lists and refuses values that can't be. */
+    /** Copies the lists and checks the ranges. */
     public Lesson {
         Require.components(Lesson.class, id, title, introduction, worldNote, passMarkFraction, exercises, pages, plan);
         exercises = List.copyOf(exercises);

@@ -40,7 +40,7 @@ public record LessonPage(
     /** Most pictures of a page. */
     public static final int MOST_PICTURES = 10;
 
-    /** Copies the list and refuses values that can't be. */
+    /** Copies the list and checks the ranges. */
     public LessonPage {
         Require.components(LessonPage.class, id, exercisesBefore, title, text, pictures, prediction, figures, steps);
         pictures = List.copyOf(pictures);

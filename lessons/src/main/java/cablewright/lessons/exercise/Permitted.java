@@ -34,7 +34,7 @@ public record Permitted(
     /** Most choices of one setting. */
     public static final int MOST_CHOICES = 12;
 
-    /** Copies the lists and refuses choices that can't be. */
+    /** Copies the lists and checks the ranges. */
     public Permitted {
         Require.components(Permitted.class, stimuli, velocity, rangesMetres, gainsDecibels, averages, ends);
         stimuli = List.copyOf(stimuli);

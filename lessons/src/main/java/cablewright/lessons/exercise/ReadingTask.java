@@ -80,7 +80,7 @@ public interface ReadingTask {
     long noiseSeed();
 
     /**
-     * Tells whether the end of the line need not be flagged.
+     * Returns whether the end of the line need not be flagged.
      *
      * @return whether it is given
      */

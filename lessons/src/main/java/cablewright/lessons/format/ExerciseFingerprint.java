@@ -8,7 +8,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
-/** Tells exercises apart that have the same name: the SHA-256 of the bytes of the exercise's file. */
+/** Distinguishes exercises that have the same name: the SHA-256 of the bytes of the exercise's file. */
 public final class ExerciseFingerprint {
 
     private ExerciseFingerprint() {}
@@ -43,7 +43,7 @@ public final class ExerciseFingerprint {
     }
 
     /**
-     * Tells whether an attempt may answer an exercise.
+     * Returns whether an attempt may answer an exercise.
      *
      * @param attempt the attempt
      * @param exercise an exercise of that name

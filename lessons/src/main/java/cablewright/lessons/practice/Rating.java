@@ -12,7 +12,7 @@ public record Rating(double logits, int answers) {
     /** Nothing is known yet. */
     public static final Rating UNKNOWN = new Rating(0, 0);
 
-    /** Refuses a rating that can't be. */
+    /** Checks the ranges. */
     public Rating {
         if (!Double.isFinite(logits) || Math.abs(logits) > 20) {
             throw new IllegalArgumentException("logits is " + logits + "; allowed is -20 to 20");

@@ -56,7 +56,7 @@ public record ExerciseProof(
             LOOKS_LIKE_ANOTHER,
             /** Hardware that counts as sound is larger than well made hardware is. */
             HARDWARE_TOO_LARGE,
-            /** The record puts an item where the cable has it not, and nobody is told that it may. */
+            /** The record puts an item where the cable has it not, and nothing says that it may. */
             RECORD_CONTRADICTS,
             /** Local codes are not among the cautions. */
             NO_LOCAL_CODES
@@ -111,7 +111,7 @@ public record ExerciseProof(
         return new ExerciseProof(exercise.id(), key.events(), sheet.marks(), sheet.maximum(), problems);
     }
 
-    /** Each damage that is asked for is told from its look-alikes where it shows best, or at another permitted stimulus. */
+    /** Each damage that is asked for is distinguished from its look-alikes where it shows best, or at another permitted stimulus. */
     private static boolean isToldApart(Exercise exercise, AnswerKey key) {
         PropagationCache memory = new PropagationCache();
         for (LineEvent event : key.demanded()) {
@@ -119,12 +119,12 @@ public record ExerciseProof(
                 String name = event.eventId().get();
                 BestView best = event.best();
                 Cable cable = exercise.cable();
-                boolean told = exercise.permitted().stimuli().stream().anyMatch(stimulus -> {
+                boolean apart = exercise.permitted().stimuli().stream().anyMatch(stimulus -> {
                     Settings settings = best.settings().withStimulus(stimulus);
                     return new LookAlikes(Measurement.at(best.end(), cable, exercise.instrument(), memory), settings)
                             .toldApart(name, exercise.instrument().sourceOhms());
                 });
-                if (!told) {
+                if (!apart) {
                     return false;
                 }
             }

@@ -52,7 +52,7 @@ public record Cable(
 
     private static final double SLACK = 1e-9;
 
-    /** Copies the lists and refuses a cable that can't exist. */
+    /** Copies the lists and checks the ranges. */
     public Cable {
         Require.components(Cable.class, title, runs, events, farEnd, celsius, testLead);
         runs = List.copyOf(runs);

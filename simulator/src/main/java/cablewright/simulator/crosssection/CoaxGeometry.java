@@ -37,7 +37,7 @@ public record CoaxGeometry(
         @Below(least = 0, ceiling = 1) double pressedDepthFraction,
         @Between(least = 0.05, most = 20) double impedanceFactor) {
 
-    // Rejects circles that can't exist.
+    // Checks the ranges.
     public CoaxGeometry {
         Require.components(
                 CoaxGeometry.class,

@@ -35,7 +35,7 @@ public record ConstantsSection(
         List<DebyeTerm> relaxations)
         implements CrossSection {
 
-    // Rejects a line that can't exist and keeps its own list.
+    // Checks the ranges and keeps its own list.
     public ConstantsSection {
         Require.components(
                 ConstantsSection.class,

@@ -13,7 +13,7 @@ import cablewright.simulator.check.Require;
 public record DebyeTerm(
         @Between(least = 0) double capacitanceFaradsPerMetre, @Between(least = 0) double relaxationSeconds) {
 
-    // Rejects a term that can't exist.
+    // Checks the ranges.
     public DebyeTerm {
         Require.components(DebyeTerm.class, capacitanceFaradsPerMetre, relaxationSeconds);
     }

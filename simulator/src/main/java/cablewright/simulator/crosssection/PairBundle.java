@@ -30,7 +30,7 @@ public record PairBundle(@Between(least = 2, most = 10_000) int pairs, @Above(fl
     private static final int ANGLES = 16;
     private static final int RINGS = 4;
 
-    /** Refuses a bundle that can't be. */
+    /** Checks the ranges. */
     public PairBundle {
         Require.components(PairBundle.class, pairs, pitchMetres);
     }

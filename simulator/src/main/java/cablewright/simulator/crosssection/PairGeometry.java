@@ -37,7 +37,7 @@ public record PairGeometry(
         @Between(least = 0.05, most = 20) double impedanceFactor,
         Optional<PairBundle> bundle) {
 
-    // Rejects a pair that can't exist.
+    // Checks the ranges.
     public PairGeometry {
         Require.components(
                 PairGeometry.class,

@@ -49,7 +49,7 @@ public record PairSection(
 
     private static final double STRONG_CROWDING = 1.8;
 
-    // Rejects a pair that can't exist.
+    // Checks the ranges.
     public PairSection {
         Require.components(
                 PairSection.class, wire, effectiveDielectric, insulationPermittivity, geometry, surroundings);

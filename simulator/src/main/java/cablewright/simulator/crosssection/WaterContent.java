@@ -15,7 +15,7 @@ import cablewright.simulator.material.Water;
 public record WaterContent(
         WaterDistribution picture, @Between(least = 0, most = 1) double volumeFraction, Water water) {
 
-    // Rejects a soak that can't exist.
+    // Checks the ranges.
     public WaterContent {
         Require.components(WaterContent.class, picture, volumeFraction, water);
     }

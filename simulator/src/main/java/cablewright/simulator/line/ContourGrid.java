@@ -33,7 +33,7 @@ public record ContourGrid(
      */
     public static final double DAMPING_TIMES_PERIOD = 24;
 
-    /** Refuses a grid that can't be. */
+    /** Checks the ranges. */
     public ContourGrid {
         Require.components(ContourGrid.class, dampingPerSecond, periodSeconds, samples);
     }

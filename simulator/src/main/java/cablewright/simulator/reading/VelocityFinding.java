@@ -18,7 +18,7 @@ import cablewright.simulator.material.PhysicalConstants;
  */
 public record VelocityFinding(@Above(floor = 0) double fraction, @Between(least = 0) double uncertainty) {
 
-    /** Refuses a velocity that can't be. */
+    /** Checks the ranges. */
     public VelocityFinding {
         Require.components(VelocityFinding.class, fraction, uncertainty);
     }

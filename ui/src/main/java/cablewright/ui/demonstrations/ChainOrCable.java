@@ -43,7 +43,7 @@ final class ChainOrCable implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, Words words, ProgressListener hearing) {
+    public Optional<Figure> figure(Values values, Words words, ProgressListener listener) {
         LadderOrLine shown = new LadderOrLine(75, 0.85, LINE_METRES, (int) values.get("sections"), values.get("pulse"));
         LadderOrLine.Outcome outcome = shown.outcome();
         CurveFigures paper = new CurveFigures(id(), words);

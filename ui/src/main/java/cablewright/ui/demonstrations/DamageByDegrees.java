@@ -94,7 +94,7 @@ final class DamageByDegrees implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, Words words, ProgressListener hearing) {
+    public Optional<Figure> figure(Values values, Words words, ProgressListener progressListener) {
         DamageMapSettings wanted = wanted(values);
         CurveFigures paper = new CurveFigures(id(), words);
         DamageMap known = last.get();
@@ -104,15 +104,15 @@ final class DamageByDegrees implements Demonstration {
         MapListener listener = new MapListener() {
             @Override
             public void progress(int done, int of) {
-                hearing.progress((double) done / of);
+                progressListener.progress((double) done / of);
             }
 
             @Override
             public void coarse(DamageMap map) {
-                hearing.foretaste(drawn(map, values, paper));
+                progressListener.preview(drawn(map, values, paper));
             }
         };
-        Optional<DamageMap> map = GradualDamageMap.compute(wanted, listener, hearing::isCancelled);
+        Optional<DamageMap> map = GradualDamageMap.compute(wanted, listener, progressListener::isCancelled);
         map.ifPresent(last::set);
         return map.map(complete -> drawn(complete, values, paper));
     }

@@ -53,11 +53,11 @@ public interface Demonstration {
      *
      * @param values what is set
      * @param words the language and the unit of lengths
-     * @param hearing hears of it, and can stop it
+     * @param listener hears of it, and can stop it
      * @return the figure; empty if it was stopped
      * @throws IllegalArgumentException if what is set can't be, in words
      */
-    Optional<Figure> figure(Values values, Words words, ProgressListener hearing);
+    Optional<Figure> figure(Values values, Words words, ProgressListener listener);
 
     /**
      * Returns what a click on a panel sets.

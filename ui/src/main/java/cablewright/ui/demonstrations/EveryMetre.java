@@ -46,7 +46,7 @@ final class EveryMetre implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, Words words, ProgressListener hearing) {
+    public Optional<Figure> figure(Values values, Words words, ProgressListener listener) {
         EveryMetreTheSame shown = new EveryMetreTheSame(
                 Catalogue.standard().type("drop-6-foam"),
                 values.get("cable"),

@@ -47,7 +47,7 @@ final class FarAndBlunt implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, Words words, ProgressListener hearing) {
+    public Optional<Figure> figure(Values values, Words words, ProgressListener listener) {
         CableType type = Catalogue.standard().type(TYPES.get(values.choice("cable")));
         double hertz = type.nominalImpedanceOhms() > 90 ? LAW_HERTZ_OF_PAIRS : LAW_HERTZ;
         double distance = values.get("distance");

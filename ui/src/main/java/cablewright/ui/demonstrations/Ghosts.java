@@ -50,7 +50,7 @@ final class Ghosts implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, Words words, ProgressListener hearing) {
+    public Optional<Figure> figure(Values values, Words words, ProgressListener listener) {
         double first = values.get("first");
         GhostPaths paths = new GhostPaths(
                 Catalogue.standard().type("hardline-500"),
@@ -115,7 +115,7 @@ final class Ghosts implements Demonstration {
         return trace(paper.say("near"), outcome, outcome.trace(), marks, paper);
     }
 
-    /** Told from the near end too, so that what is real stands where it stands above. */
+    /** LessonTexts from the near end too, so that what is real stands where it stands above. */
     private static Panel far(GhostPaths paths, GhostPaths.Outcome outcome, CurveFigures paper) {
         Curve far = outcome.farTrace();
         int count = far.count();

@@ -18,7 +18,7 @@ public interface ProgressListener {
      *
      * @param figure the figure
      */
-    void foretaste(Figure figure);
+    void preview(Figure figure);
 
     /**
      * Returns whether nobody waits for the figure any more.
@@ -30,7 +30,7 @@ public interface ProgressListener {
     /**
      * Hears nothing and never stops.
      *
-     * @return the hearing
+     * @return the listener
      */
     static ProgressListener none() {
         return new ProgressListener() {
@@ -40,7 +40,7 @@ public interface ProgressListener {
             }
 
             @Override
-            public void foretaste(Figure figure) {
+            public void preview(Figure figure) {
                 // Nobody asked.
             }
 

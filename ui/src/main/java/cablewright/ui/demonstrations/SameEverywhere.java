@@ -52,7 +52,7 @@ final class SameEverywhere implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, Words words, ProgressListener hearing) {
+    public Optional<Figure> figure(Values values, Words words, ProgressListener listener) {
         CableType type = Catalogue.standard().type(TYPES.get(values.choice("cable")));
         boolean partial = values.isOn("partial");
         double from = partial ? values.get("from") : 0;

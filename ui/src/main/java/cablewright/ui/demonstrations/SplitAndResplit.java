@@ -46,7 +46,7 @@ final class SplitAndResplit implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, Words words, ProgressListener hearing) {
+    public Optional<Figure> figure(Values values, Words words, ProgressListener listener) {
         double split = values.get("split");
         SplitPair shown = new SplitPair(
                 Catalogue.standard().type("cat-5e"),

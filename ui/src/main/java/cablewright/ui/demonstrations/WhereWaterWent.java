@@ -60,7 +60,7 @@ final class WhereWaterWent implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, Words words, ProgressListener hearing) {
+    public Optional<Figure> figure(Values values, Words words, ProgressListener listener) {
         CableType type = Catalogue.standard().type("drop-6-foam");
         WaterInCable shown = new WaterInCable(
                 type,

@@ -54,7 +54,7 @@ final class WidthAndSight implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, Words words, ProgressListener hearing) {
+    public Optional<Figure> figure(Values values, Words words, ProgressListener listener) {
         WidthAgainstSight shown = new WidthAgainstSight(
                 Catalogue.standard().type("drop-6-foam"),
                 values.get("pulse"),

@@ -51,7 +51,7 @@ final class WrongVelocity implements Demonstration {
     }
 
     @Override
-    public Optional<Figure> figure(Values values, Words words, ProgressListener hearing) {
+    public Optional<Figure> figure(Values values, Words words, ProgressListener listener) {
         CableType first = Catalogue.standard().type(SECOND.get(0));
         List<Run> runs = new ArrayList<>();
         double share = values.choice("second") == 0 ? 0 : values.get("share");

@@ -67,7 +67,7 @@ public final class SittingTerminal {
     }
 
     /**
-     * Tells whether the trainee has asked to leave, or has handed in.
+     * Returns whether the trainee has asked to leave, or has handed in.
      *
      * @return whether no more lines are wanted
      */

@@ -118,7 +118,7 @@ class DemonstrationsTest {
             }
 
             @Override
-            public void foretaste(Figure figure) {
+            public void preview(Figure figure) {
                 throw new AssertionError("the map is computed again");
             }
 

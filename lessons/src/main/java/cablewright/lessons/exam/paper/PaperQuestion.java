@@ -27,7 +27,7 @@ public record PaperQuestion(
     }
 
     /**
-     * Tells whether the question is answered by one of its answers, and one of its reasons where it has some.
+     * Returns whether the question is answered by one of its answers, and one of its reasons where it has some.
      *
      * @param choiceId the answer
      * @param reasonId the reason

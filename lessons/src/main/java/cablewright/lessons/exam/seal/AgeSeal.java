@@ -106,7 +106,7 @@ public final class AgeSeal {
     }
 
     /**
-     * Tells sealed bytes from others by how they begin.
+     * Recognises sealed bytes by how they begin.
      *
      * @param bytes some bytes
      * @return whether they begin as the age format does

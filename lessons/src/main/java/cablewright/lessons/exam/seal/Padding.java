@@ -4,7 +4,7 @@ package cablewright.lessons.exam.seal;
 import java.util.Arrays;
 
 /**
- * Fills text with blanks to one of a few lengths, so that the length of what is sealed tells nothing of it: powers of two
+ * Fills text with blanks to one of a few lengths, so that the length of what is sealed gives nothing away: powers of two
  * from 64 KiB on.
  */
 public final class Padding {
@@ -35,7 +35,7 @@ public final class Padding {
     }
 
     /**
-     * Tells whether a sealed file has one of the lengths that padded text has once it is sealed to one key: a cut shows even
+     * Returns whether a sealed file has one of the lengths that padded text has once it is sealed to one key: a cut shows even
      * before it is opened. The age format adds a header of 168 bytes, a nonce of 16, and a tag of 16 to each 64 KiB.
      *
      * @param sealedBytes length of the sealed file

@@ -45,7 +45,7 @@ final class ScryptStanzaWriter implements RecipientStanzaWriter {
                 .newFileKeyEncryptor()
                 .getEncryptedFileKey(fileKey, ScryptKey.of(passphrase, salt, ScryptKey.WORK))
                 .getEncoded();
-        String told = Base64.getEncoder().withoutPadding().encodeToString(salt);
-        return List.of(new Stanza(ScryptKey.TYPE, List.of(told, String.valueOf(ScryptKey.WORK)), wrapped));
+        String encodedSalt = Base64.getEncoder().withoutPadding().encodeToString(salt);
+        return List.of(new Stanza(ScryptKey.TYPE, List.of(encodedSalt, String.valueOf(ScryptKey.WORK)), wrapped));
     }
 }

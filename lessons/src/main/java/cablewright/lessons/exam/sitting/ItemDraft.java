@@ -89,7 +89,7 @@ public record ItemDraft(
     }
 
     /**
-     * Tells whether anything was answered.
+     * Returns whether anything was answered.
      *
      * @return whether there is a flag or an answer
      */

@@ -188,7 +188,7 @@ public final class Sitting implements AutoCloseable {
     }
 
     /**
-     * Tells whether nothing can be changed any more.
+     * Returns whether nothing can be changed any more.
      *
      * @return whether the answers are handed in or the time is up
      */
@@ -197,7 +197,7 @@ public final class Sitting implements AutoCloseable {
     }
 
     /**
-     * Tells whether the answers were handed in.
+     * Returns whether the answers were handed in.
      *
      * @return whether they were
      */

@@ -24,7 +24,7 @@ public record AsBuiltRecord(
         @Text String note,
         boolean mayLie) {
 
-    /** Copies the list and refuses values that can't be. */
+    /** Copies the list and checks the ranges. */
     public AsBuiltRecord {
         Require.components(AsBuiltRecord.class, lengthMetres, items, farEnd, note, mayLie);
         items = List.copyOf(items);

@@ -15,7 +15,7 @@ public record AttenuationPoint(@Above(floor = 0) double frequencyHertz, @Between
 
     private static final double METRES_PER_HUNDRED_FEET = 30.48;
 
-    // Rejects a point that can't exist.
+    // Checks the ranges.
     public AttenuationPoint {
         Require.components(AttenuationPoint.class, frequencyHertz, decibelPerMetre);
     }

@@ -42,7 +42,7 @@ public record SplitShape(
     /** Most h/s. */
     public static final double MOST_PITCH = 6;
 
-    /** Refuses a shape that can't be. */
+    /** Checks the ranges. */
     public SplitShape {
         Require.components(SplitShape.class, layout, pitchOverSpacing);
         if (layout == SplitLayout.QUAD && pitchOverSpacing.isPresent()) {

@@ -35,7 +35,7 @@ public record CladWire(
 
     private static final double THICK = 20;
 
-    // Rejects a wire that can't exist.
+    // Checks the ranges.
     public CladWire {
         Require.components(CladWire.class, coreRadiusMetres, radiusMetres, core, cladding);
         Require.above("radiusMetres", radiusMetres, coreRadiusMetres);

@@ -26,7 +26,7 @@ public record FittedSurface(
         @Between(least = -0.01, most = 0.01) double temperatureCoefficientPerKelvin)
         implements SurfaceImpedance {
 
-    // Rejects a conductor that can't exist.
+    // Checks the ranges.
     public FittedSurface {
         Require.components(
                 FittedSurface.class,

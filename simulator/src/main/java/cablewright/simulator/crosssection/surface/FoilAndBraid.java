@@ -28,7 +28,7 @@ public record FoilAndBraid(
         @Between(least = 0) double gapInductanceHenriesPerMetre)
         implements SurfaceImpedance {
 
-    // Rejects a shield that can't exist.
+    // Checks the ranges.
     public FoilAndBraid {
         Require.components(FoilAndBraid.class, foil, braidResistanceOhmsPerMetre, gapInductanceHenriesPerMetre);
     }

@@ -20,7 +20,7 @@ import cablewright.simulator.material.Conductor;
  */
 public record RoundWire(@Above(floor = 0) double radiusMetres, Conductor conductor) implements SurfaceImpedance {
 
-    // Rejects a wire that can't exist.
+    // Checks the ranges.
     public RoundWire {
         Require.components(RoundWire.class, radiusMetres, conductor);
     }

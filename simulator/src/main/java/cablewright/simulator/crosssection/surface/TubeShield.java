@@ -31,7 +31,7 @@ public record TubeShield(
 
     private static final double THICK = 20;
 
-    // Rejects a tube that can't exist.
+    // Checks the ranges.
     public TubeShield {
         Require.components(TubeShield.class, innerRadiusMetres, wallMetres, conductor);
         Require.above("wallMetres", wallMetres, 0, innerRadiusMetres);

@@ -195,7 +195,7 @@ public final class DemonstrationViewModel {
         progress.set(0);
         running.set(true);
         runs.ask(
-                () -> demonstration.figure(wanted, words, hearing(mine)),
+                () -> demonstration.figure(wanted, words, listener(mine)),
                 result -> shown(result, mine),
                 failure -> failed(failure, mine));
     }
@@ -219,7 +219,7 @@ public final class DemonstrationViewModel {
         }
     }
 
-    private ProgressListener hearing(AtomicBoolean mine) {
+    private ProgressListener listener(AtomicBoolean mine) {
         return new ProgressListener() {
             @Override
             public void progress(double share) {
@@ -231,7 +231,7 @@ public final class DemonstrationViewModel {
             }
 
             @Override
-            public void foretaste(Figure coarse) {
+            public void preview(Figure coarse) {
                 threads.screen().execute(() -> {
                     if (!mine.get()) {
                         figure.set(Optional.of(coarse));

@@ -126,10 +126,10 @@ final class QuestionCard extends VBox {
         first.setAlignment(Pos.CENTER_LEFT);
         first.getStyleClass().add("answer-result");
         getChildren().setAll(wrapped(words.say(id + ".question"), "quiet"), first);
-        for (Label told : List.of(why, wrapped(words.say(id + ".because"), "because"))) {
-            told.visibleProperty().bind(reasons.selectedProperty());
-            told.managedProperty().bind(reasons.selectedProperty());
-            getChildren().add(told);
+        for (Label label : List.of(why, wrapped(words.say(id + ".because"), "because"))) {
+            label.visibleProperty().bind(reasons.selectedProperty());
+            label.managedProperty().bind(reasons.selectedProperty());
+            getChildren().add(label);
         }
         shownReasons = Optional.of(reasons);
     }

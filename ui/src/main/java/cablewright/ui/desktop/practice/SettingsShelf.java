@@ -200,7 +200,7 @@ public final class SettingsShelf extends StackPane {
             Setting setting, List<T> values, ObservableValue<T> now, Consumer<T> set, Function<T, String> text) {
         if (values.size() < 2) {
             String only = text.apply(values.get(0));
-            add(setting, fixed(only), () -> List.of(told(setting, only)));
+            add(setting, fixed(only), () -> List.of(folded(setting, only)));
             return;
         }
         MenuButton button = new MenuButton();
@@ -241,10 +241,10 @@ public final class SettingsShelf extends StackPane {
     }
 
     /** What a fixed setting says while it is folded away. */
-    private MenuItem told(Setting setting, String value) {
-        MenuItem told = new MenuItem(texts.say("setting.folded", name(setting), value));
-        told.setDisable(true);
-        return told;
+    private MenuItem folded(Setting setting, String value) {
+        MenuItem folded = new MenuItem(texts.say("setting.folded", name(setting), value));
+        folded.setDisable(true);
+        return folded;
     }
 
     private void velocity() {
@@ -254,7 +254,7 @@ public final class SettingsShelf extends StackPane {
         settings.velocityProperty()
                 .addListener((o, before, now) -> value.setText(Quantities.number(now.doubleValue(), 3)));
         if (settings.permitted().velocity().isFixed()) {
-            add(Setting.VELOCITY, value, () -> List.of(told(Setting.VELOCITY, value.getText())));
+            add(Setting.VELOCITY, value, () -> List.of(folded(Setting.VELOCITY, value.getText())));
             return;
         }
         Slider slider = new Slider(least, most, settings.velocityProperty().get());

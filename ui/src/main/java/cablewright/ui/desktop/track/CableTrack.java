@@ -17,7 +17,7 @@ import javafx.beans.property.DoubleProperty;
 import javafx.beans.property.SimpleDoubleProperty;
 import javafx.scene.AccessibleRole;
 
-/** What is there: shut until commit, then the cable to scale, with its impedance, its events and cuts across it. */
+/** What is there: hidden until commit, then the cable to scale, with its impedance, its events and cuts across it. */
 public final class CableTrack extends Track {
 
     private static final double REACH = 8;

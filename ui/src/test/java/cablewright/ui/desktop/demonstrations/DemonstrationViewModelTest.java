@@ -66,7 +66,7 @@ class DemonstrationViewModelTest {
                 throw new IllegalArgumentException("x is too large; allowed is 0 to 9");
             }
             hearing.progress(0.5);
-            hearing.foretaste(figureOf("coarse"));
+            hearing.preview(figureOf("coarse"));
             return Optional.of(
                     figureOf(values.get("x") + " " + lengths.quantities().unit().symbol()));
         }

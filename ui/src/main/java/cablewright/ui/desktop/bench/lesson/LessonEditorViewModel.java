@@ -85,8 +85,8 @@ final class LessonEditorViewModel {
     }
 
     /** Changes one thing that is said of the lesson. */
-    Optional<String> tell(String field, UnaryOperator<Told> edit) {
-        return type(texts.say("lesson.step.texts"), field, now -> edit.apply(Told.of(now.lesson()))
+    Optional<String> write(String field, UnaryOperator<LessonTexts> edit) {
+        return type(texts.say("lesson.step.texts"), field, now -> edit.apply(LessonTexts.of(now.lesson()))
                 .in(now));
     }
 
@@ -99,10 +99,10 @@ final class LessonEditorViewModel {
      * @param worldNote one line
      * @param passMark share of the marks
      */
-    record Told(String id, String title, String introduction, String worldNote, double passMark) {
+    record LessonTexts(String id, String title, String introduction, String worldNote, double passMark) {
 
-        static Told of(Lesson lesson) {
-            return new Told(
+        static LessonTexts of(Lesson lesson) {
+            return new LessonTexts(
                     lesson.id(), lesson.title(), lesson.introduction(), lesson.worldNote(), lesson.passMarkFraction());
         }
 

@@ -11,7 +11,7 @@ import cablewright.ui.desktop.bench.form.MarkdownField;
 import cablewright.ui.desktop.bench.form.NumberEntry;
 import cablewright.ui.desktop.bench.form.Section;
 import cablewright.ui.desktop.bench.form.TypedField;
-import cablewright.ui.desktop.bench.lesson.LessonEditorViewModel.Told;
+import cablewright.ui.desktop.bench.lesson.LessonEditorViewModel.LessonTexts;
 import cablewright.ui.desktop.task.Threads;
 import java.nio.file.Path;
 import java.util.function.BiFunction;
@@ -68,38 +68,41 @@ public final class LessonPane extends EditorPane {
                 field(
                         "title",
                         Lesson::title,
-                        (it, text) -> new Told(it.id(), text, it.introduction(), it.worldNote(), it.passMark())),
+                        (it, text) -> new LessonTexts(it.id(), text, it.introduction(), it.worldNote(), it.passMark())),
                 field(
                         "id",
                         Lesson::id,
-                        (it, text) -> new Told(text, it.title(), it.introduction(), it.worldNote(), it.passMark())),
+                        (it, text) ->
+                                new LessonTexts(text, it.title(), it.introduction(), it.worldNote(), it.passMark())),
                 new MarkdownField(
                         "lesson-introduction",
                         texts.say("lesson.introduction"),
                         new FieldViewModel(
                                 model.document(),
                                 now -> now.lesson().introduction(),
-                                typed -> model.tell(
+                                typed -> model.write(
                                         "introduction",
-                                        it -> new Told(it.id(), it.title(), typed, it.worldNote(), it.passMark()))),
+                                        it -> new LessonTexts(
+                                                it.id(), it.title(), typed, it.worldNote(), it.passMark()))),
                         texts),
                 field(
                         "world",
                         Lesson::worldNote,
-                        (it, text) -> new Told(it.id(), it.title(), it.introduction(), text, it.passMark())),
+                        (it, text) -> new LessonTexts(it.id(), it.title(), it.introduction(), text, it.passMark())),
                 passMark());
         fields.getStyleClass().add("section-fields");
         return fields;
     }
 
-    private TypedField field(String name, Function<Lesson, String> shown, BiFunction<Told, String, Told> with) {
+    private TypedField field(
+            String name, Function<Lesson, String> shown, BiFunction<LessonTexts, String, LessonTexts> with) {
         return new TypedField(
                 "lesson-" + name,
                 texts.say("lesson." + name),
                 new FieldViewModel(
                         model.document(),
                         now -> shown.apply(now.lesson()),
-                        typed -> model.tell(name, it -> with.apply(it, typed))));
+                        typed -> model.write(name, it -> with.apply(it, typed))));
     }
 
     private TypedField passMark() {
@@ -109,9 +112,9 @@ public final class LessonPane extends EditorPane {
                 typed -> PERCENT.take(
                         typed,
                         texts,
-                        share -> model.tell(
+                        share -> model.write(
                                 "passMark",
-                                it -> new Told(it.id(), it.title(), it.introduction(), it.worldNote(), share))));
+                                it -> new LessonTexts(it.id(), it.title(), it.introduction(), it.worldNote(), share))));
         return new TypedField("lesson-pass-mark", texts.say("lesson.passMark"), field)
                 .narrow(6)
                 .unit("%");

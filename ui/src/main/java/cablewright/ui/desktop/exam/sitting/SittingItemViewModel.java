@@ -143,7 +143,7 @@ public final class SittingItemViewModel {
     }
 
     /**
-     * Tells whether anything is answered that counts.
+     * Returns whether anything is answered that counts.
      *
      * @return whether there is a whole flag or an answer
      */

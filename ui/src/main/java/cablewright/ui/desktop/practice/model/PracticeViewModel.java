@@ -109,10 +109,10 @@ public final class PracticeViewModel {
         add(exercise, committed);
     }
 
-    private void add(Exercise exercise, Consumer<MarkSheet> hearing) {
+    private void add(Exercise exercise, Consumer<MarkSheet> listener) {
         ExerciseViewModel model = new ExerciseViewModel(exercise, marker, threads, texts, clock);
         model.axis().unitProperty().bind(unit);
-        model.sheetProperty().addListener((o, before, now) -> now.ifPresent(hearing));
+        model.sheetProperty().addListener((o, before, now) -> now.ifPresent(listener));
         exercises.add(model);
     }
 
@@ -176,9 +176,9 @@ public final class PracticeViewModel {
                 what -> round.set(round.get() + 1));
     }
 
-    private void addBeside(Exercise exercise, Consumer<MarkSheet> hearing) {
+    private void addBeside(Exercise exercise, Consumer<MarkSheet> listener) {
         origins.put(exercises.size(), origins.getOrDefault(index.get(), index.get()));
-        add(exercise, hearing);
+        add(exercise, listener);
         select(exercises.size() - 1);
     }
 

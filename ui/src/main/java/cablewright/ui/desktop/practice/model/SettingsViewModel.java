@@ -94,11 +94,11 @@ public final class SettingsViewModel {
     /**
      * Hears of every change of what is set, or of the end that is tested.
      *
-     * @param hearing what to do
+     * @param listener what to do
      */
-    public void whenChanged(Runnable hearing) {
+    public void whenChanged(Runnable listener) {
         List.<ObservableValue<?>>of(end, stimulus, velocity, rangeMetres, gainDecibels, averages)
-                .forEach(value -> value.addListener((o, before, now) -> hearing.run()));
+                .forEach(value -> value.addListener((o, before, now) -> listener.run()));
     }
 
     public ObjectProperty<LineEnd> endProperty() {
