@@ -10,8 +10,6 @@ import cablewright.simulator.cable.Event;
 import cablewright.simulator.cable.EventKind;
 import cablewright.simulator.cable.LineEnd;
 import cablewright.simulator.cable.condition.LineCondition;
-import cablewright.simulator.cable.hardware.BridgedTap;
-import cablewright.simulator.cable.hardware.BrokenConductor;
 import cablewright.simulator.compile.CableProfile;
 import cablewright.simulator.explanation.LineEffect;
 import cablewright.simulator.explanation.visibility.FartherEdge;
@@ -19,14 +17,9 @@ import cablewright.simulator.instrument.Reflectometer;
 import cablewright.simulator.instrument.Settings;
 import cablewright.simulator.instrument.Trace;
 import cablewright.simulator.paths.Reflector;
-import cablewright.simulator.port.SimulatedPort;
-import cablewright.simulator.solve.PropagationCache;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * Works every claim out again from exact traces, with none of the code that made it: traces of the cable with and without
@@ -38,37 +31,11 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
     private static final double CLOSE = 0.02;
 
     private final Exercise exercise;
-    private final PropagationCache memory = new PropagationCache();
-    private final Map<String, Trace> traces = new HashMap<>();
+    private final ExactTraces exact;
 
-    ClaimChecker(Exercise exercise) {
+    ClaimChecker(Exercise exercise, ExactTraces exact) {
         this.exercise = exercise;
-    }
-
-    Trace trace(Cable tested, Settings settings) {
-        return new Reflectometer(exercise.instrument())
-                .withoutNoise(new SimulatedPort(tested, exercise.instrument().sourceOhms(), memory), settings);
-    }
-
-    Trace with(Settings settings, LineEnd end) {
-        return traces.computeIfAbsent("with " + end + settings, key -> trace(tested(end), settings));
-    }
-
-    Trace without(String eventId, Settings settings, LineEnd end) {
-        return traces.computeIfAbsent(
-                eventId + end + settings, key -> trace(tested(end).withoutEvent(eventId), settings));
-    }
-
-    private Cable tested(LineEnd end) {
-        return exercise.cable().seenFrom(end);
-    }
-
-    private double fromEnd(double trueMetres, LineEnd end) {
-        return end == LineEnd.NEAR ? trueMetres : exercise.cable().lengthMetres() - trueMetres;
-    }
-
-    double seconds(double trueMetres, LineEnd end) {
-        return 2 * CableProfile.of(tested(end)).secondsTo(fromEnd(trueMetres, end));
+        this.exact = exact;
     }
 
     private static Optional<String> unless(boolean holds, String problem) {
@@ -81,13 +48,13 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
 
     @Override
     public Optional<String> traceGoes(Claim.TraceGoes claim) {
-        Trace with = with(claim.settings(), claim.end());
+        Trace with = exact.with(claim.settings(), claim.end());
         Trace base = base(claim);
-        double back = seconds(claim.trueMetres(), claim.end());
+        double back = exact.seconds(claim.trueMetres(), claim.end());
         double pulse = claim.settings().stimulus().settledSeconds();
         double first = back - claim.settings().stimulus().shortestEdgeSeconds();
         double receiver = 1 / exercise.instrument().bandwidthHertz();
-        double last = lastOf(claim.eventId(), claim.end(), back) + 4 * pulse + receiver + 6 * late(claim);
+        double last = exact.lastOf(claim.eventId(), claim.end(), back) + 4 * pulse + receiver + 6 * late(claim);
         double sign = Math.signum(claim.firstVolts());
         boolean top = false;
         double against = 0;
@@ -122,55 +89,20 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
     /** Of the farther of two edges, only what it sends back itself. */
     private Trace base(Claim.TraceGoes claim) {
         Event event = exercise.cable().event(claim.eventId()).orElseThrow();
-        double from = fromEnd(claim.trueMetres(), claim.end());
-        Event seen = tested(claim.end()).event(event.id()).orElseThrow();
+        double from = exact.fromEnd(claim.trueMetres(), claim.end());
+        Event seen = exact.tested(claim.end()).event(event.id()).orElseThrow();
         boolean farther = event instanceof LineCondition
                 && seen.endMetres() - seen.startMetres() > 1e-9
                 && Math.abs(from - seen.endMetres()) < 1e-6;
-        Optional<Cable> goesOn = farther ? FartherEdge.takenFrom(tested(claim.end()), event.id()) : Optional.empty();
-        return goesOn.map(cable -> trace(cable, claim.settings()))
-                .orElseGet(() -> without(claim.eventId(), claim.settings(), claim.end()));
-    }
-
-    private double lastOf(String eventId, LineEnd end, double back) {
-        Event event = tested(end).event(eventId).orElseThrow();
-        double branch = event instanceof BridgedTap tap
-                ? 2 * CableProfile.of(tap.branch()).secondsTo(tap.branch().lengthMetres())
-                : 0;
-        return branch + Math.max(back, 2 * CableProfile.of(tested(end)).secondsTo(event.endMetres()));
+        Optional<Cable> goesOn =
+                farther ? FartherEdge.takenFrom(exact.tested(claim.end()), event.id()) : Optional.empty();
+        return goesOn.map(cable -> exact.trace(cable, claim.settings()))
+                .orElseGet(() -> exact.without(claim.eventId(), claim.settings(), claim.end()));
     }
 
     private double late(Claim.TraceGoes claim) {
-        double clean = cleanSeconds(claim.trueMetres(), claim.settings(), claim.end());
-        return Math.max(0, clean - seconds(claim.trueMetres(), claim.end()));
-    }
-
-    /** When half of the edge is back that an open at a place would show. */
-    private double cleanSeconds(double trueMetres, Settings settings, LineEnd end) {
-        double metres = fromEnd(trueMetres, end);
-        List<Event> before = new ArrayList<>();
-        tested(end).events().stream()
-                .filter(event ->
-                        event.endMetres() < metres && event.kind() != EventKind.OPEN && event.kind() != EventKind.SHORT)
-                .forEach(before::add);
-        before.add(new BrokenConductor("cut", metres, OptionalDouble.empty()));
-        Trace open = trace(tested(end).withEvents(before), settings);
-        double back = seconds(trueMetres, end);
-        int from = open.indexNear(settings.metresThereAndBack(back));
-        int top = from;
-        for (int i = from;
-                i < open.count()
-                        && open.seconds(i) < back + 2 * settings.stimulus().settledSeconds();
-                i++) {
-            top = open.volts(i) > open.volts(top) ? i : top;
-        }
-        int i = top;
-        int start = Math.max(1, from - (int) (settings.stimulus().shortestEdgeSeconds() / open.sampleSeconds()));
-        double half = (open.volts(top) + open.volts(start)) / 2;
-        while (i > start && open.volts(i) > half) {
-            i--;
-        }
-        return open.seconds(i);
+        double clean = exact.cleanSeconds(claim.trueMetres(), claim.settings(), claim.end());
+        return Math.max(0, clean - exact.seconds(claim.trueMetres(), claim.end()));
     }
 
     @Override
@@ -189,14 +121,14 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
     }
 
     private boolean nothingPasses(Claim.LineIs claim) {
-        Cable tested = tested(claim.end());
+        Cable tested = exact.tested(claim.end());
         Event event = tested.event(claim.eventId()).orElseThrow();
         List<Event> before = tested.events().stream()
                 .filter(other -> other.startMetres() <= event.startMetres())
                 .toList();
         Settings settings = exercise.start().settings();
-        Trace all = trace(tested, settings);
-        Trace cut = trace(tested.withEvents(before), settings);
+        Trace all = exact.trace(tested, settings);
+        Trace cut = exact.trace(tested.withEvents(before), settings);
         double most = 0;
         for (int i = 0; i < all.count(); i++) {
             most = Math.max(most, Math.abs(all.volts(i) - cut.volts(i)));
@@ -206,14 +138,14 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
 
     /** What the event alone on the bare line first sends back of the shortest permitted pulse. */
     private double sharpEdge(Event event, LineEnd end) {
-        Cable alone =
-                tested(end).withEvents(List.of(tested(end).event(event.id()).orElseThrow()));
+        Cable alone = exact.tested(end)
+                .withEvents(List.of(exact.tested(end).event(event.id()).orElseThrow()));
         Settings settings = exercise.start()
                 .settings()
                 .withStimulus(exercise.permitted().narrowestStimulus())
                 .withRangeMetres(exercise.permitted().rangesMetres().get(0));
-        Trace with = trace(alone, settings);
-        Trace without = trace(alone.withEvents(List.of()), settings);
+        Trace with = exact.trace(alone, settings);
+        Trace without = exact.trace(alone.withEvents(List.of()), settings);
         double most = 0;
         for (int i = 0; i < with.count(); i++) {
             most = Math.max(most, Math.abs(with.volts(i) - without.volts(i)));
@@ -229,7 +161,7 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
 
     @Override
     public Optional<String> waveIsBack(Claim.WaveIsBack claim) {
-        double back = seconds(claim.trueMetres(), claim.end());
+        double back = exact.seconds(claim.trueMetres(), claim.end());
         boolean right =
                 close(back, claim.seconds()) && close(back * claim.velocityFraction() * LIGHT / 2, claim.shownMetres());
         return unless(right, "the wave is back after " + back);
@@ -237,13 +169,9 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
 
     @Override
     public Optional<String> traceReads(Claim.TraceReads claim) {
-        Trace quiet = with(claim.settings(), claim.end());
+        Trace quiet = exact.with(claim.settings(), claim.end());
         Trace seen = new Reflectometer(exercise.instrument())
-                .measure(
-                        new SimulatedPort(
-                                tested(claim.end()), exercise.instrument().sourceOhms(), memory),
-                        claim.settings(),
-                        exercise.noiseSeed());
+                .measure(exact.port(claim.end()), claim.settings(), exercise.noiseSeed());
         int at = quiet.indexNear(claim.metres());
         return unless(
                 Math.abs(seen.volts(at) - claim.seenVolts()) < 1e-9
@@ -253,13 +181,13 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
 
     @Override
     public Optional<String> notClear(Claim.NotClear claim) {
-        Trace with = with(claim.settings(), claim.end());
-        Trace without = without(claim.eventId(), claim.settings(), claim.end());
+        Trace with = exact.with(claim.settings(), claim.end());
+        Trace without = exact.without(claim.eventId(), claim.settings(), claim.end());
         double noise = exercise.instrument().noiseVoltsAfter(claim.settings().averages());
         if (!close(noise, claim.noiseVolts())) {
             return Optional.of("the noise is " + noise);
         }
-        double back = seconds(claim.trueMetres(), claim.end());
+        double back = exact.seconds(claim.trueMetres(), claim.end());
         double most = 0;
         for (int i = 0; i < with.count(); i++) {
             most = Math.max(most, Math.abs(with.volts(i) - without.volts(i)));
@@ -274,9 +202,9 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
                 unless(claim.contrastVolts() < swing(without, back, claim), "nothing is so large there");
             case BEYOND_FULL_REFLECTION ->
                 unless(
-                        tested(claim.end()).events().stream()
+                        exact.tested(claim.end()).events().stream()
                                 .anyMatch(event -> (event.kind() == EventKind.OPEN || event.kind() == EventKind.SHORT)
-                                        && event.startMetres() < fromEnd(claim.trueMetres(), claim.end())),
+                                        && event.startMetres() < exact.fromEnd(claim.trueMetres(), claim.end())),
                         "nothing hides it");
             case BEYOND_RANGE -> unless(back > with.seconds(with.count() - 1), "it lies within the range");
             case BLIND_ZONE ->
@@ -293,7 +221,7 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
     }
 
     private boolean edgeWithinHalfPulse(Claim.NotClear claim, double back) {
-        Cable tested = tested(claim.end());
+        Cable tested = exact.tested(claim.end());
         CableProfile profile = CableProfile.of(tested);
         List<Double> edges = new ArrayList<>();
         if (claim.other().isEmpty()) {
@@ -316,8 +244,8 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
     /** How far the trace without the event swings about its place. */
     private double swing(Trace without, double back, Claim.NotClear claim) {
         double pulse = claim.settings().stimulus().settledSeconds();
-        Trace with = with(claim.settings(), claim.end());
-        double last = lastOf(claim.eventId(), claim.end(), back) + 4 * pulse;
+        Trace with = exact.with(claim.settings(), claim.end());
+        double last = exact.lastOf(claim.eventId(), claim.end(), back) + 4 * pulse;
         // The contrast that is claimed may lie on a larger echo a little behind.
         for (int i = 0; i < with.count() && with.seconds(i) < last + 8 * pulse; i++) {
             if (with.seconds(i) > last && close(Math.abs(with.volts(i) - without.volts(i)), claim.contrastVolts())) {
@@ -337,9 +265,9 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
 
     @Override
     public Optional<String> beyondRange(Claim.BeyondRange claim) {
-        Event event = tested(claim.end()).event(claim.eventId()).orElseThrow();
-        Trace with = with(claim.settings(), claim.end());
-        double back = 2 * CableProfile.of(tested(claim.end())).secondsTo(event.startMetres());
+        Event event = exact.tested(claim.end()).event(claim.eventId()).orElseThrow();
+        Trace with = exact.with(claim.settings(), claim.end());
+        double back = 2 * CableProfile.of(exact.tested(claim.end())).secondsTo(event.startMetres());
         return unless(
                 back
                         > with.seconds(with.count() - 1)
@@ -349,13 +277,13 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
 
     @Override
     public Optional<String> otherWay(Claim.OtherWay claim) {
-        Trace without = without(claim.eventId(), claim.settings(), claim.end());
-        double truth = firstLobe(with(claim.settings(), claim.end()), without, claim);
+        Trace without = exact.without(claim.eventId(), claim.settings(), claim.end());
+        double truth = firstLobe(exact.with(claim.settings(), claim.end()), without, claim);
         if (truth * claim.firstVolts() >= 0) {
             return Optional.of("the true event goes the same way");
         }
         for (Event other : LookAlikeCandidates.of(exercise.cable(), claim.eventId(), claim.kind(), claim.settings())) {
-            Optional<Trace> trace = instead(claim.eventId(), other, claim.settings(), claim.end());
+            Optional<Trace> trace = exact.instead(claim.eventId(), other, claim.settings(), claim.end());
             if (trace.isPresent() && firstLobe(trace.get(), without, claim) * truth > 0) {
                 return Optional.of(other + " goes the same way");
             }
@@ -363,21 +291,11 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
         return Optional.empty();
     }
 
-    private Optional<Trace> instead(String eventId, Event other, Settings settings, LineEnd end) {
-        try {
-            List<Event> events =
-                    new ArrayList<>(exercise.cable().withoutEvent(eventId).events());
-            events.add(other);
-            return Optional.of(trace(exercise.cable().withEvents(events).seenFrom(end), settings));
-        } catch (IllegalArgumentException e) {
-            return Optional.empty();
-        }
-    }
-
     /** What first happens about the event's own place; what it does to later echoes counts for nothing. */
     private double firstLobe(Trace with, Trace without, Claim.OtherWay claim) {
         Event event = exercise.cable().event(claim.eventId()).orElseThrow();
-        double back = Math.max(seconds(event.startMetres(), claim.end()), seconds(event.endMetres(), claim.end()));
+        double back = Math.max(
+                exact.seconds(event.startMetres(), claim.end()), exact.seconds(event.endMetres(), claim.end()));
         double last = back
                 + 1.5 * claim.settings().stimulus().settledSeconds()
                 + 1 / exercise.instrument().bandwidthHertz();
@@ -405,8 +323,8 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
     @Override
     public Optional<String> looksAlike(Claim.LooksAlike claim) {
         KindComparison said = claim.comparison();
-        Trace with = with(claim.settings(), claim.end());
-        double left = instead(claim.eventId(), said.nearest().event(), claim.settings(), claim.end())
+        Trace with = exact.with(claim.settings(), claim.end());
+        double left = exact.instead(claim.eventId(), said.nearest().event(), claim.settings(), claim.end())
                 .map(trace -> left(with, trace))
                 .orElse(1.0);
         double noise = exercise.instrument().noiseVoltsAfter(claim.settings().averages());
@@ -416,11 +334,11 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
     @Override
     public Optional<String> stillOff(Claim.StillOff claim) {
         KindComparison said = claim.comparison();
-        Trace with = with(claim.settings(), claim.end());
+        Trace with = exact.with(claim.settings(), claim.end());
         double claimed = said.nearest().leftVolts();
         EventKind kind = said.nearest().kind();
         for (Event other : LookAlikeCandidates.of(exercise.cable(), claim.eventId(), kind, claim.settings())) {
-            double left = instead(claim.eventId(), other, claim.settings(), claim.end())
+            double left = exact.instead(claim.eventId(), other, claim.settings(), claim.end())
                     .map(trace -> left(with, trace))
                     .orElse(1.0);
             if (left < 0.9 * claimed) {
@@ -433,12 +351,12 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
     @Override
     public Optional<String> placeShows(Claim.PlaceShows claim) {
         PlaceMark place = claim.place();
-        Event event = tested(claim.end()).event(claim.eventId()).orElseThrow();
+        Event event = exact.tested(claim.end()).event(claim.eventId()).orElseThrow();
         boolean there =
                 place.trueMetres() >= event.startMetres() - 1e-6 && place.trueMetres() <= event.endMetres() + 1e-6;
         double set = claim.settings().velocityFraction();
         double readSeconds = place.readMetres() / (set * LIGHT / 2);
-        double back = seconds(
+        double back = exact.seconds(
                 claim.end() == LineEnd.NEAR
                         ? place.trueMetres()
                         : exercise.cable().lengthMetres() - place.trueMetres(),
@@ -447,23 +365,23 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
                 + 2
                         * Math.max(
                                 0,
-                                cleanSeconds(
+                                exact.cleanSeconds(
                                                 claim.end() == LineEnd.NEAR
                                                         ? place.trueMetres()
                                                         : exercise.cable().lengthMetres() - place.trueMetres(),
                                                 claim.settings(),
                                                 claim.end())
                                         - back)
-                + CableProfile.of(tested(claim.end())).secondsTo(event.endMetres()) * 2
-                - CableProfile.of(tested(claim.end())).secondsTo(event.startMetres()) * 2;
+                + CableProfile.of(exact.tested(claim.end())).secondsTo(event.endMetres()) * 2
+                - CableProfile.of(exact.tested(claim.end())).secondsTo(event.startMetres()) * 2;
         if (!there || Math.abs(readSeconds - back) > reach) {
             return Optional.of("the place is " + event.startMetres() + " to " + event.endMetres() + ", read after "
                     + readSeconds + ", back after " + back);
         }
-        Trace with = with(claim.settings(), claim.end());
+        Trace with = exact.with(claim.settings(), claim.end());
         int at = with.indexNear(place.readMetres());
         double slope = with.volts(Math.min(with.count() - 1, at + 2)) - with.volts(Math.max(0, at - 2));
-        Trace without = without(claim.eventId(), claim.settings(), claim.end());
+        Trace without = exact.without(claim.eventId(), claim.settings(), claim.end());
         double own = slope - without.volts(Math.min(with.count() - 1, at + 2)) + without.volts(Math.max(0, at - 2));
         boolean direction = claim.goesUp() ? slope > 0 || own > 0 : slope < 0 || own < 0;
         return unless(direction, "the edge goes the other way");
@@ -471,8 +389,8 @@ final class ClaimChecker implements Claim.Visitor<Optional<String>> {
 
     @Override
     public Optional<String> atTop(Claim.AtTop claim) {
-        Trace with = with(claim.settings(), claim.end());
-        Trace without = without(claim.eventId(), claim.settings(), claim.end());
+        Trace with = exact.with(claim.settings(), claim.end());
+        Trace without = exact.without(claim.eventId(), claim.settings(), claim.end());
         int at = with.indexNear(claim.topMetres());
         double there = Math.abs(with.volts(at) - without.volts(at));
         double beside = 0;

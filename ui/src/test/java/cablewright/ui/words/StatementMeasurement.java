@@ -103,7 +103,8 @@ public final class StatementMeasurement {
 
     private void check(Exercise exercise, long seed) {
         AnswerKey key = marker.demand(exercise);
-        ClaimChecker checker = new ClaimChecker(exercise);
+        ExactTraces exact = new ExactTraces(exercise);
+        ClaimChecker checker = new ClaimChecker(exercise, exact);
         key.events().forEach(event -> best(event, exercise));
         for (int i = 0; i < ATTEMPTS; i++) {
             SplittableRandom random = new SplittableRandom(ATTEMPTS * seed + i);
@@ -119,7 +120,7 @@ public final class StatementMeasurement {
                 note(
                         exercise,
                         reasons.finding().getClass().getSimpleName(),
-                        finding(reasons.finding(), exercise, key, checker, sheet),
+                        finding(reasons.finding(), exercise, key, exact, sheet),
                         reasons.finding());
             }
         }
@@ -238,17 +239,17 @@ public final class StatementMeasurement {
     }
 
     private Optional<String> finding(
-            Finding finding, Exercise exercise, AnswerKey key, ClaimChecker checker, MarkSheet sheet) {
+            Finding finding, Exercise exercise, AnswerKey key, ExactTraces exact, MarkSheet sheet) {
         if (finding instanceof Finding.NothingThere there) {
             boolean something = key.events().stream()
                     .filter(event -> event.on(exercise.cable()).isPresent())
-                    .anyMatch(event -> covers(there.flag(), event, checker, 0));
+                    .anyMatch(event -> covers(there.flag(), event, exact, 0));
             return unless(!something, "an event lies there");
         }
         if (finding instanceof Finding.Beside beside) {
             double pulse = sheet.attempt().settings().halfPulseMetres();
             double slack = 12 * pulse + 0.1 * exercise.cable().lengthMetres();
-            return unless(covers(beside.flag(), beside.event(), checker, slack), "the event is far away");
+            return unless(covers(beside.flag(), beside.event(), exact, slack), "the event is far away");
         }
         if (finding instanceof Finding.BranchFlagged branch) {
             boolean right = exercise.cable().event(branch.tapId()).orElseThrow() instanceof BridgedTap tap
@@ -256,7 +257,7 @@ public final class StatementMeasurement {
             return unless(right, "no such branch");
         }
         if (finding instanceof Finding.GhostTakenForEvent ghost) {
-            return ghost(ghost, exercise, checker, sheet);
+            return ghost(ghost, exercise, exact, sheet);
         }
         if (finding instanceof Finding.HiddenEvent hidden) {
             return unless(hidden.event().best().visibility() == Visibility.HIDDEN, "it can be seen");
@@ -266,22 +267,22 @@ public final class StatementMeasurement {
                 : Optional.empty();
     }
 
-    private static boolean covers(Flag flag, LineEvent event, ClaimChecker checker, double slackMetres) {
+    private static boolean covers(Flag flag, LineEvent event, ExactTraces exact, double slackMetres) {
         double a = event.trueStartMetres();
         double b = event.trueEndMetres();
         double factor = flag.velocityFraction() * 299_792_458 / 2;
-        double from = factor * Math.min(checker.seconds(a, flag.end()), checker.seconds(b, flag.end()));
-        double to = factor * Math.max(checker.seconds(a, flag.end()), checker.seconds(b, flag.end()));
+        double from = factor * Math.min(exact.seconds(a, flag.end()), exact.seconds(b, flag.end()));
+        double to = factor * Math.max(exact.seconds(a, flag.end()), exact.seconds(b, flag.end()));
         return flag.startMetres() <= to + slackMetres
                 && flag.endMetres().orElse(flag.startMetres()) >= from - slackMetres;
     }
 
     /** Without any one of the events of its path, a ghost is gone. */
     private Optional<String> ghost(
-            Finding.GhostTakenForEvent ghost, Exercise exercise, ClaimChecker checker, MarkSheet sheet) {
+            Finding.GhostTakenForEvent ghost, Exercise exercise, ExactTraces exact, MarkSheet sheet) {
         Settings settings = sheet.attempt().settings();
         LineEnd end = ghost.flag().end();
-        var with = checker.with(settings, end);
+        var with = exact.with(settings, end);
         double seconds = ghost.shownMetres() / (ghost.flag().velocityFraction() * 299_792_458 / 2);
         double pulse = 2 * settings.stimulus().settledSeconds();
         List<String> ids = ghost.path().stream()
@@ -290,7 +291,7 @@ public final class StatementMeasurement {
                 .filter(id -> exercise.cable().event(id).isPresent())
                 .toList();
         for (String id : ids) {
-            var without = checker.without(id, settings, end);
+            var without = exact.without(id, settings, end);
             double most = 0;
             for (int i = 0; i < with.count(); i++) {
                 if (Math.abs(with.seconds(i) - seconds) <= pulse) {
