@@ -4,6 +4,8 @@ package cablewright.ui.desktop.home;
 import cablewright.lessons.practice.LessonProgress;
 import cablewright.lessons.text.Texts;
 import cablewright.ui.words.Quantities;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.BooleanBinding;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
@@ -18,6 +20,8 @@ import javafx.scene.layout.StackPane;
 /** A lesson on offer: its title, a bar for what is solved, and a word for where it stands. */
 final class LessonRow extends Button {
 
+    private static final double WIDTH_FOR_BAR_EMS = 36;
+
     LessonRow(HomeState.Entry entry, String after, Runnable open, Texts texts) {
         LessonProgress progress = entry.progress();
         setId("lesson-" + progress.lesson().id());
@@ -28,7 +32,15 @@ final class LessonRow extends Button {
         HBox.setHgrow(title, Priority.ALWAYS);
         Label state = new Label(state(progress, after, texts));
         state.getStyleClass().add("lesson-state");
-        HBox line = new HBox(title, bar(progress), state);
+        StackPane bar = bar(progress);
+        // Where letters are large the name needs the room; the count beside it says the same as the bar.
+        BooleanBinding isRoomForBar = Bindings.createBooleanBinding(
+                () -> getWidth() >= WIDTH_FOR_BAR_EMS * title.getFont().getSize(),
+                widthProperty(),
+                title.fontProperty());
+        bar.visibleProperty().bind(isRoomForBar);
+        bar.managedProperty().bind(isRoomForBar);
+        HBox line = new HBox(title, bar, state);
         line.setAlignment(Pos.CENTER_LEFT);
         line.getStyleClass().add("lesson-row-line");
         line.prefWidthProperty().bind(widthProperty().subtract(34));

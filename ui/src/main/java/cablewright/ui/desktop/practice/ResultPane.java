@@ -30,6 +30,7 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
@@ -90,8 +91,8 @@ final class ResultPane extends VBox {
         return button;
     }
 
-    private HBox figures() {
-        HBox figures = new HBox(figure(
+    private FlowPane figures() {
+        FlowPane figures = new FlowPane(figure(
                 texts.say("result.marks", FindingWords.marks(sheet.marks()), FindingWords.marks(sheet.maximum())),
                 texts.say("result.marks.name")));
         needlessDigs(figures);
@@ -107,7 +108,7 @@ final class ResultPane extends VBox {
     }
 
     /** With what they cost, so that the marks add up. */
-    private void needlessDigs(HBox figures) {
+    private void needlessDigs(Pane figures) {
         int digs = sheet.needlessDigs();
         if (digs > 0) {
             String name = texts.say(digs == 1 ? "result.needlessDigs.one" : "result.needlessDigs.name");
@@ -116,7 +117,7 @@ final class ResultPane extends VBox {
         }
     }
 
-    private void count(HBox figures, int count, String key) {
+    private void count(Pane figures, int count, String key) {
         if (count > 0) {
             String one = count == 1 ? ".one" : ".name";
             figures.getChildren().add(figure(String.valueOf(count), texts.say("result." + key + one)));
@@ -132,7 +133,6 @@ final class ResultPane extends VBox {
         small.setWrapText(true);
         VBox figure = new VBox(large, small);
         figure.setAccessibleText(number + " " + name);
-        HBox.setHgrow(figure, Priority.SOMETIMES);
         return figure;
     }
 
